@@ -23,7 +23,7 @@ import java.util.OptionalInt;
  * @param since when the movement began, or the event happened
  * @param count how many (deaths, readings)
  * @param hoursToLimit median hours until this limit is met, 0 when met now
- * @param share1InN for silence: tanks silent this long are beyond a limit 1 time in this many
+ * @param oneIn for silence: tanks silent this long are beyond a limit 1 time in this many
  * @param earliest of an expected event (hatch, first feeding)
  * @param latest of that event
  */
@@ -41,7 +41,7 @@ public record Reason(
         Optional<Instant> since,
         OptionalInt count,
         OptionalDouble hoursToLimit,
-        OptionalDouble share1InN,
+        OptionalDouble oneIn,
         Optional<Instant> earliest,
         Optional<Instant> latest) {
 
@@ -65,7 +65,7 @@ public record Reason(
         ALKALINITY_LOW,
         /** Fish found dead: count, overHours (in how many hours), at (newest). */
         DEATHS,
-        /** Nobody has read the tank: overHours (age of the newest reading), at, share1InN. */
+        /** Nobody has read the tank: overHours (age of the newest reading), at, oneIn. */
         SILENCE,
         /** This series has not been read for long while others were: overHours, at; no at: never. */
         SERIES_NOT_READ,
@@ -99,57 +99,57 @@ public record Reason(
 
     public Reason withShare(double newShare) {
         return new Reason(kind, driver, newShare, value, unit, limit, previous, change, overHours, at,
-                since, count, hoursToLimit, share1InN, earliest, latest);
+                since, count, hoursToLimit, oneIn, earliest, latest);
     }
 
     public Reason withValue(double level, String levelUnit) {
         return new Reason(kind, driver, share, OptionalDouble.of(level), levelUnit, limit, previous,
-                change, overHours, at, since, count, hoursToLimit, share1InN, earliest, latest);
+                change, overHours, at, since, count, hoursToLimit, oneIn, earliest, latest);
     }
 
     public Reason withLimit(OptionalDouble newLimit) {
         return new Reason(kind, driver, share, value, unit, newLimit, previous, change, overHours, at,
-                since, count, hoursToLimit, share1InN, earliest, latest);
+                since, count, hoursToLimit, oneIn, earliest, latest);
     }
 
     public Reason withChange(double from, double by, double hours) {
         return new Reason(kind, driver, share, value, unit, limit, OptionalDouble.of(from),
                 OptionalDouble.of(by), OptionalDouble.of(hours), at, since, count, hoursToLimit,
-                share1InN, earliest, latest);
+                oneIn, earliest, latest);
     }
 
     public Reason withOverHours(double hours) {
         return new Reason(kind, driver, share, value, unit, limit, previous, change,
-                OptionalDouble.of(hours), at, since, count, hoursToLimit, share1InN, earliest, latest);
+                OptionalDouble.of(hours), at, since, count, hoursToLimit, oneIn, earliest, latest);
     }
 
     public Reason withAt(Instant time) {
         return new Reason(kind, driver, share, value, unit, limit, previous, change, overHours,
-                Optional.ofNullable(time), since, count, hoursToLimit, share1InN, earliest, latest);
+                Optional.ofNullable(time), since, count, hoursToLimit, oneIn, earliest, latest);
     }
 
     public Reason withSince(Instant time) {
         return new Reason(kind, driver, share, value, unit, limit, previous, change, overHours, at,
-                Optional.ofNullable(time), count, hoursToLimit, share1InN, earliest, latest);
+                Optional.ofNullable(time), count, hoursToLimit, oneIn, earliest, latest);
     }
 
     public Reason withCount(int number) {
         return new Reason(kind, driver, share, value, unit, limit, previous, change, overHours, at,
-                since, OptionalInt.of(number), hoursToLimit, share1InN, earliest, latest);
+                since, OptionalInt.of(number), hoursToLimit, oneIn, earliest, latest);
     }
 
     public Reason withHoursToLimit(OptionalDouble hours) {
         return new Reason(kind, driver, share, value, unit, limit, previous, change, overHours, at,
-                since, count, hours, share1InN, earliest, latest);
+                since, count, hours, oneIn, earliest, latest);
     }
 
-    public Reason withShare1InN(double oneIn) {
+    public Reason withOneIn(double oneIn) {
         return new Reason(kind, driver, share, value, unit, limit, previous, change, overHours, at,
                 since, count, hoursToLimit, OptionalDouble.of(oneIn), earliest, latest);
     }
 
     public Reason withWindow(Instant from, Instant until) {
         return new Reason(kind, driver, share, value, unit, limit, previous, change, overHours, at,
-                since, count, hoursToLimit, share1InN, Optional.of(from), Optional.of(until));
+                since, count, hoursToLimit, oneIn, Optional.of(from), Optional.of(until));
     }
 }
