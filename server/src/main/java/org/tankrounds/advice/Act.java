@@ -1,0 +1,52 @@
+package org.tankrounds.advice;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tankrounds.forecast.Driver;
+
+/**
+ * One thing to do or bring, as numbers; the page makers turn it into words.
+ *
+ * @param kind what
+ * @param driver what it is against; empty where it serves all
+ * @param amount how much, in {@code unit}; empty where no amount applies or the volume is unknown
+ * @param unit {@code %}, {@code g}, {@code kg}, {@code mg/L}, {@code h} or empty
+ * @param secondAmount the same in another measure: litres of a water change
+ * @param secondUnit {@code L} or empty
+ * @param asks for a reading: the analyte's public code; else empty
+ * @param basis the class and method whose formula gave the amount; empty for plain common practice
+ */
+public record Act(
+        Kind kind,
+        Optional<Driver> driver,
+        OptionalDouble amount,
+        String unit,
+        OptionalDouble secondAmount,
+        String secondUnit,
+        String asks,
+        String basis) {
+
+    /** What can be done. */
+    public enum Kind {
+        /** Replace a share of the water, with treated water at the tank's temperature: %, L. */
+        WATER_CHANGE,
+        /** Plain salt against nitrite, dissolved first and added over hours: g. */
+        SALT,
+        /** Baking soda against falling pH, not while ammonia is high: g. */
+        BICARBONATE,
+        /** Sealed bottles of ice to hold the water for 12 h: kg. */
+        ICE,
+        /** Is the chiller powered, running and set right? */
+        CHECK_CHILLER,
+        /** More air: stone, pump, surface. */
+        MORE_AIR,
+        /** Give no feed for some hours: h. */
+        SKIP_FEED,
+        /** Neutralise chlorine with sodium thiosulfate pentahydrate: g. */
+        THIOSULFATE,
+        /** Read something that nobody has read for long. */
+        ASK_FOR_READING,
+        /** Look at the fish and count the dead. */
+        LOOK_AT_FISH
+    }
+}

@@ -1,0 +1,37 @@
+package org.tankrounds.belief;
+
+import java.time.Instant;
+import java.util.Objects;
+import org.tankrounds.water.Analyte;
+
+/**
+ * What the engine takes in: one measurement or one husbandry act, in canonical units.
+ *
+ * @param at when it was measured or done
+ * @param analyte what
+ * @param value in the analyte's canonical unit
+ * @param halfStep half of what the method can tell apart, canonical unit; 0 where unknown, then a
+ *         common kit's is taken
+ * @param below not detected: {@code value} is then the lowest detectable step, or 0 for a card's
+ *         lowest colour, which means "less than half the first step above it"
+ * @param doubtful it stays marked as unlikely, or its time is in doubt: it counts for little
+ */
+public record Observation(
+        Instant at, Analyte analyte, double value, double halfStep, boolean below, boolean doubtful) {
+
+    public Observation {
+        Objects.requireNonNull(at, "at");
+        Objects.requireNonNull(analyte, "analyte");
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("value must be a finite number, was " + value);
+        }
+        if (!(halfStep >= 0) || Double.isInfinite(halfStep)) {
+            throw new IllegalArgumentException("halfStep must be 0 or more, was " + halfStep);
+        }
+    }
+
+    /** A plain measurement that nobody doubts. */
+    public static Observation of(Instant at, Analyte analyte, double value, double halfStep) {
+        return new Observation(at, analyte, value, halfStep, false, false);
+    }
+}

@@ -1,0 +1,137 @@
+package org.tankrounds.belief;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * What is known of a tank besides its readings.
+ *
+ * @param tank the tank's code
+ * @param volumeL water volume, L
+ * @param eggs eggs received
+ * @param eggsReceivedAt when
+ * @param thermalUnitsC degree-Celsius days that the eggs had when received
+ * @param sourceAlkalinityMgPerL alkalinity of the source water, mg/L as CaCO3
+ * @param chlorideMgPerL chloride of the source water, mg/L
+ * @param chillerSetPointC what the chiller is set to, °C
+ * @param elevationM height above the sea, m
+ * @param firstFeedingAt when the class recorded first feeding; it wins over the computed one
+ * @param zone where the school's days and weekends are
+ */
+public record TankFacts(
+        String tank,
+        OptionalDouble volumeL,
+        OptionalInt eggs,
+        Optional<Instant> eggsReceivedAt,
+        OptionalDouble thermalUnitsC,
+        OptionalDouble sourceAlkalinityMgPerL,
+        OptionalDouble chlorideMgPerL,
+        OptionalDouble chillerSetPointC,
+        OptionalDouble elevationM,
+        Optional<Instant> firstFeedingAt,
+        ZoneId zone) {
+
+    public TankFacts {
+        Objects.requireNonNull(tank, "tank");
+        Objects.requireNonNull(volumeL, "volumeL");
+        Objects.requireNonNull(eggs, "eggs");
+        Objects.requireNonNull(eggsReceivedAt, "eggsReceivedAt");
+        Objects.requireNonNull(thermalUnitsC, "thermalUnitsC");
+        Objects.requireNonNull(sourceAlkalinityMgPerL, "sourceAlkalinityMgPerL");
+        Objects.requireNonNull(chlorideMgPerL, "chlorideMgPerL");
+        Objects.requireNonNull(chillerSetPointC, "chillerSetPointC");
+        Objects.requireNonNull(elevationM, "elevationM");
+        Objects.requireNonNull(firstFeedingAt, "firstFeedingAt");
+        Objects.requireNonNull(zone, "zone");
+    }
+
+    /** A tank of which only the code is known. */
+    public static Builder of(String tank) {
+        return new Builder(tank);
+    }
+
+    /** Gathers the facts that are known; {@code null} and leaving out both mean unknown. */
+    public static final class Builder {
+
+        private final String tank;
+        private OptionalDouble volumeL = OptionalDouble.empty();
+        private OptionalInt eggs = OptionalInt.empty();
+        private Optional<Instant> eggsReceivedAt = Optional.empty();
+        private OptionalDouble thermalUnitsC = OptionalDouble.empty();
+        private OptionalDouble sourceAlkalinityMgPerL = OptionalDouble.empty();
+        private OptionalDouble chlorideMgPerL = OptionalDouble.empty();
+        private OptionalDouble chillerSetPointC = OptionalDouble.empty();
+        private OptionalDouble elevationM = OptionalDouble.empty();
+        private Optional<Instant> firstFeedingAt = Optional.empty();
+        private ZoneId zone = ZoneOffset.UTC;
+
+        private Builder(String tank) {
+            this.tank = tank;
+        }
+
+        public Builder volumeL(Number value) {
+            volumeL = known(value);
+            return this;
+        }
+
+        public Builder eggs(Integer value) {
+            eggs = value == null ? OptionalInt.empty() : OptionalInt.of(value);
+            return this;
+        }
+
+        public Builder eggsReceivedAt(Instant value) {
+            eggsReceivedAt = Optional.ofNullable(value);
+            return this;
+        }
+
+        public Builder thermalUnitsC(Number value) {
+            thermalUnitsC = known(value);
+            return this;
+        }
+
+        public Builder sourceAlkalinityMgPerL(Number value) {
+            sourceAlkalinityMgPerL = known(value);
+            return this;
+        }
+
+        public Builder chlorideMgPerL(Number value) {
+            chlorideMgPerL = known(value);
+            return this;
+        }
+
+        public Builder chillerSetPointC(Number value) {
+            chillerSetPointC = known(value);
+            return this;
+        }
+
+        public Builder elevationM(Number value) {
+            elevationM = known(value);
+            return this;
+        }
+
+        public Builder firstFeedingAt(Instant value) {
+            firstFeedingAt = Optional.ofNullable(value);
+            return this;
+        }
+
+        public Builder zone(ZoneId value) {
+            zone = value == null ? ZoneOffset.UTC : value;
+            return this;
+        }
+
+        public TankFacts build() {
+            return new TankFacts(tank, volumeL, eggs, eggsReceivedAt, thermalUnitsC,
+                    sourceAlkalinityMgPerL, chlorideMgPerL, chillerSetPointC, elevationM,
+                    firstFeedingAt, zone);
+        }
+
+        private static OptionalDouble known(Number value) {
+            return value == null ? OptionalDouble.empty() : OptionalDouble.of(value.doubleValue());
+        }
+    }
+}

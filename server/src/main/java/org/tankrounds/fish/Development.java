@@ -1,0 +1,127 @@
+package org.tankrounds.fish;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * How far a lot of eggs has come: thermal units, hatch and first feeding.
+ *
+ * <p>First feeding is at {@value #FIRST_FEEDING_C_DAYS} °C-days from fertilisation unless the class recorded it;
+ * where the eggs' history is unknown they had {@value #UNKNOWN_HISTORY_C_DAYS} on arrival (the project's rule).
+ * Hatch follows {@link HatchModel}, summed over the temperatures; the delivered units count as if at 10 °C.
+ *
+ * @param thermalUnitsC °C-days from fertilisation to the moment asked about
+ * @param hatchAt when half have hatched, past or expected
+ * @param firstFeedingAt when they begin to feed, past or expected
+ * @param asOf the moment asked about
+ */
+public record Development(
+        double thermalUnitsC, Instant hatchAt, Instant firstFeedingAt, Instant asOf) {
+
+    /** °C-days from fertilisation to swim-up. */
+    public static final double FIRST_FEEDING_C_DAYS = 480;
+    /** °C-days on arrival where nobody knows. */
+    public static final double UNKNOWN_HISTORY_C_DAYS = 180;
+    private static final double DELIVERED_AT_C = 10;
+    private static final double STEP_H = 6;
+    private static final int LONGEST_STEPS = 4 * 500;
+
+    /**
+     * Follows a lot from its arrival.
+     *
+     * @param trace temperatures, oldest first; straight lines between, the ends held
+     * @param usualC taken where there is no temperature at all
+     * @param recordedFirstFeedingAt the class's own record, which wins
+     */
+    public static Development of(Instant receivedAt, OptionalDouble thermalUnitsOnArrivalC,
+            List<DatedTemperature> trace, double usualC, Optional<Instant> recordedFirstFeedingAt,
+            Instant asOf) {
+        double units = thermalUnitsOnArrivalC.orElse(UNKNOWN_HISTORY_C_DAYS);
+        double hatch = units / DELIVERED_AT_C * HatchModel.hatchSharePerDay(DELIVERED_AT_C);
+        TraceReader reader = new TraceReader(trace, usualC);
+        double stepDays = STEP_H / 24;
+        double unitsAsOf = asOf.isBefore(receivedAt) ? units : Double.NaN;
+        Instant hatchAt = hatch >= 1 ? receivedAt : null;
+        Instant feedingAt = units >= FIRST_FEEDING_C_DAYS ? receivedAt : null;
+        Instant at = receivedAt;
+        for (int i = 0; i < LONGEST_STEPS; i++) {
+            if (hatchAt != null && feedingAt != null && !Double.isNaN(unitsAsOf)) {
+                break;
+            }
+            Instant next = at.plus(Duration.ofHours((long) STEP_H));
+            double temperatureC = Math.max(0, reader.at(at.plus(Duration.ofHours((long) STEP_H / 2))));
+            double unitsStep = temperatureC * stepDays;
+            double hatchStep = HatchModel.hatchSharePerDay(temperatureC) * stepDays;
+            if (Double.isNaN(unitsAsOf) && asOf.isBefore(next)) {
+                unitsAsOf = units + unitsStep * hoursBetween(at, asOf) / STEP_H;
+            }
+            if (hatchAt == null && hatch + hatchStep >= 1) {
+                hatchAt = within(at, (1 - hatch) / hatchStep);
+            }
+            if (feedingAt == null && units + unitsStep >= FIRST_FEEDING_C_DAYS) {
+                feedingAt = within(at, (FIRST_FEEDING_C_DAYS - units) / unitsStep);
+            }
+            units += unitsStep;
+            hatch += hatchStep;
+            at = next;
+        }
+        return new Development(Double.isNaN(unitsAsOf) ? units : unitsAsOf,
+                hatchAt == null ? at : hatchAt,
+                recordedFirstFeedingAt.orElse(feedingAt == null ? at : feedingAt), asOf);
+    }
+
+    /** The stage at a moment. */
+    public Stage stageAt(Instant moment) {
+        if (!moment.isBefore(firstFeedingAt)) {
+            return Stage.FEEDING;
+        }
+        return moment.isBefore(hatchAt) ? Stage.EGG : Stage.SAC_FRY;
+    }
+
+    /** Days from first feeding to a moment; negative before. */
+    public double daysFeedingAt(Instant moment) {
+        return hoursBetween(firstFeedingAt, moment) / 24;
+    }
+
+    private static Instant within(Instant start, double share) {
+        return start.plusSeconds(Math.round(share * STEP_H * 3600));
+    }
+
+    private static double hoursBetween(Instant from, Instant to) {
+        return (to.getEpochSecond() - from.getEpochSecond()) / 3600.0;
+    }
+
+    /** Reads a trace at rising times. */
+    private static final class TraceReader {
+        private final List<DatedTemperature> trace;
+        private final double usualC;
+        private int next;
+
+        TraceReader(List<DatedTemperature> trace, double usualC) {
+            this.trace = trace;
+            this.usualC = usualC;
+        }
+
+        double at(Instant moment) {
+            while (next < trace.size() && !trace.get(next).at().isAfter(moment)) {
+                next++;
+            }
+            if (trace.isEmpty()) {
+                return usualC;
+            }
+            if (next == 0) {
+                return trace.get(0).temperatureC();
+            }
+            DatedTemperature before = trace.get(next - 1);
+            if (next == trace.size()) {
+                return before.temperatureC();
+            }
+            DatedTemperature after = trace.get(next);
+            double share = hoursBetween(before.at(), moment) / hoursBetween(before.at(), after.at());
+            return before.temperatureC() + share * (after.temperatureC() - before.temperatureC());
+        }
+    }
+}
