@@ -64,9 +64,18 @@ public final class DatabaseRoles {
      * each connection. Where the user may not give the backup role its view of all rows, backups run
      * as the owner.
      *
-     * @throws EmbeddedPostgresException with what the administrator has to run, where roles are missing
+     * @throws DatabaseSetupException with what the administrator has to run, where roles are missing
      */
-    public static Logins ensureRoles(Login operator) throws SQLException {
+    public static Logins ensure(Login operator) {
+        try {
+            return ensureRoles(operator);
+        } catch (SQLException failed) {
+            throw new DatabaseSetupException(
+                    "Cannot use the database " + operator + ": " + failed.getMessage(), failed);
+        }
+    }
+
+    private static Logins ensureRoles(Login operator) throws SQLException {
         try (Connection connection = operator.open(); Statement sql = connection.createStatement()) {
             for (String role : List.of(OWNER, APPLICATION, BACKUP)) {
                 if (!exists(connection, "SELECT 1 FROM pg_roles WHERE rolname = ?", role)) {
@@ -124,10 +133,10 @@ public final class DatabaseRoles {
         }
     }
 
-    private static EmbeddedPostgresException missing(Connection connection, String role)
+    private static DatabaseSetupException missing(Connection connection, String role)
             throws SQLException {
         String user = connection.getMetaData().getUserName();
-        return new EmbeddedPostgresException("The database user " + user + " may not make or take on the "
+        return new DatabaseSetupException("The database user " + user + " may not make or take on the "
                 + "role " + role + ". Have the database's administrator run: CREATE ROLE " + role
                 + (role.equals(BACKUP) ? " NOLOGIN BYPASSRLS" : " NOLOGIN") + "; GRANT " + role + " TO "
                 + user + ";");

@@ -11,24 +11,24 @@ import org.postgresql.Driver;
  * How to connect. With a {@code role}, a connection takes that role on as soon as it is open: so an
  * outside PostgreSQL needs one user only.
  */
-public record Login(String url, String user, String password, String role) {
+public record Login(String url, String user, String password, Optional<String> role) {
 
     public Login(String url, String user, String password) {
-        this(url, user, password, null);
+        this(url, user, password, Optional.empty());
     }
 
-    /** A JDBC URL that carries its user and password, as an operator sets it. */
-    public static Login of(String jdbcUrl) {
-        return new Login(jdbcUrl, null, null, null);
+    /** User and password are null where the JDBC URL carries them. */
+    public static Login of(String jdbcUrl, String user, String password) {
+        return new Login(jdbcUrl, user, password);
     }
 
     Login as(String otherRole) {
-        return new Login(url, user, password, otherRole);
+        return new Login(url, user, password, Optional.of(otherRole));
     }
 
     /** What a connection pool must run on each new connection. */
     public Optional<String> openingStatement() {
-        return Optional.ofNullable(role).map(name -> "SET ROLE " + name);
+        return role.map(name -> "SET ROLE " + name);
     }
 
     /** Past the driver manager: inside a build its class loader does not see this driver. */
@@ -44,20 +44,24 @@ public record Login(String url, String user, String password, String role) {
         if (connection == null) {
             throw new SQLException("Not the JDBC URL of a PostgreSQL; it starts with jdbc:postgresql://");
         }
-        if (role != null) {
-            try (Statement statement = connection.createStatement()) {
-                statement.execute("SET ROLE " + role);
-            } catch (SQLException refused) {
-                connection.close();
-                throw refused;
-            }
+        if (role.isPresent()) {
+            takeOn(connection);
         }
         return connection;
+    }
+
+    private void takeOn(Connection connection) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute(openingStatement().orElseThrow());
+        } catch (SQLException refused) {
+            connection.close();
+            throw refused;
+        }
     }
 
     /** Logs must not show a password, neither the field nor one inside the URL. */
     @Override
     public String toString() {
-        return "Login[" + url.replaceFirst("\\?.*", "") + ", role " + (role == null ? user : role) + "]";
+        return "Login[" + url.replaceFirst("\\?.*", "") + ", role " + role.orElse(user) + "]";
     }
 }

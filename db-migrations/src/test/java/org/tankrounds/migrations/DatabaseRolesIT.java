@@ -60,7 +60,7 @@ class DatabaseRolesIT {
         Servers.execute(superuser("outside_visitor"),
                 "GRANT tankrounds_owner, tankrounds_app, tankrounds_backup TO visitor");
 
-        Logins logins = DatabaseRoles.ensureRoles(visitor);
+        Logins logins = DatabaseRoles.ensure(visitor);
 
         assertThat(Servers.ask(logins.owner(), "SELECT current_user")).isEqualTo("tankrounds_owner");
         assertThat(Servers.ask(logins.application(), "SELECT current_user")).isEqualTo("tankrounds_app");
@@ -73,8 +73,8 @@ class DatabaseRolesIT {
     @Test
     void aUserWhoMayNotTakeOnTheRolesIsToldWhatTheAdministratorMustRun() throws Exception {
         Login stranger = outside("stranger", "LOGIN PASSWORD 'secret'");
-        assertThatThrownBy(() -> DatabaseRoles.ensureRoles(stranger))
-                .isInstanceOf(EmbeddedPostgresException.class)
+        assertThatThrownBy(() -> DatabaseRoles.ensure(stranger))
+                .isInstanceOf(DatabaseSetupException.class)
                 .hasMessageContaining("GRANT tankrounds_owner TO stranger;");
     }
 
@@ -87,7 +87,7 @@ class DatabaseRolesIT {
     private static Login outside(String user, String options) throws SQLException {
         Servers.execute(superuser("postgres"), "CREATE ROLE " + user + " " + options,
                 "CREATE DATABASE outside_" + user + " OWNER " + user);
-        return Login.of(superuser("outside_" + user).url() + "?user=" + user + "&password=secret");
+        return Login.of(superuser("outside_" + user).url() + "?user=" + user + "&password=secret", null, null);
     }
 
     private static Login superuser(String database) {
