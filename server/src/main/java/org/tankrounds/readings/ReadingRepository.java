@@ -5,9 +5,12 @@ import static org.tankrounds.db.schema.Tables.READINGS;
 
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.JSONB;
@@ -86,6 +89,36 @@ public final class ReadingRepository {
                 .fetchSingle(READINGS.READING_ID);
     }
 
+    /**
+     * Writes many first versions that tokens posted.
+     *
+     * @return the number that the database gave each, by its code
+     */
+    Map<String, Long> insertAll(DSLContext tx, int chapterId, List<Reading> readings) {
+        Map<String, Long> readingIds = new HashMap<>();
+        tx.fetch("""
+                INSERT INTO readings (chapter_id, tank_id, code, measured_at, received_at, channel, by_label, entered,
+                                      note, flags)
+                SELECT ?, tank_id, code, measured_at, received_at, channel, by_label, entered::jsonb, note,
+                       string_to_array(flags, ' ')
+                FROM unnest(?::int[], ?::text[], ?::timestamptz[], ?::timestamptz[], ?::text[], ?::text[], ?::text[],
+                            ?::text[], ?::text[])
+                    AS given (tank_id, code, measured_at, received_at, channel, by_label, entered, note, flags)
+                RETURNING code, reading_id
+                """, chapterId,
+                readings.stream().map(Reading::tankId).toArray(Integer[]::new),
+                column(readings, Reading::code),
+                column(readings, reading -> reading.measuredAt().toString()),
+                column(readings, reading -> reading.receivedAt().toString()),
+                column(readings, Reading::channel),
+                column(readings, reading -> reading.by().orElse(null)),
+                column(readings, reading -> ReadingJson.entered(reading.values())),
+                column(readings, reading -> reading.note().orElse(null)),
+                column(readings, reading -> String.join(" ", reading.flags())))
+                .forEach(row -> readingIds.put(row.get(0, String.class), row.get(1, Long.class)));
+        return readingIds;
+    }
+
     /** @return false where a later version has taken its place already */
     boolean supersede(DSLContext tx, int chapterId, long readingId, Instant at) {
         return tx.update(READINGS)
@@ -93,6 +126,10 @@ public final class ReadingRepository {
                 .where(READINGS.CHAPTER_ID.eq(chapterId)).and(READINGS.READING_ID.eq(readingId))
                 .and(READINGS.SUPERSEDED_AT.isNull())
                 .execute() == 1;
+    }
+
+    private static String[] column(List<Reading> readings, Function<Reading, String> column) {
+        return readings.stream().map(column).toArray(String[]::new);
     }
 
     private static List<Reading> list(DSLContext tx, int chapterId, int tankId, Condition wanted, int limit) {

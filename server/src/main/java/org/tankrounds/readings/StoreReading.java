@@ -29,7 +29,9 @@ import org.tankrounds.web.Secrets;
  * tank's forecast is out of date. What this answers is durable; the same key never stores twice.
  */
 public final class StoreReading {
-    private static final int CODE_LENGTH = 12;
+    static final int CODE_LENGTH = 12;
+    static final String OTHER_READING = "This key has stored another reading before. Nothing was stored;"
+            + " use a new key for a new reading.";
     private static final Set<String> WAITED_TOO_LONG = Set.of("55P03", "40P01", "40001");
 
     /**
@@ -78,7 +80,7 @@ public final class StoreReading {
                 return inside(tx, caller, tank, kit, channel, submitted.apply(tank, kit), accept);
             });
         } catch (DataAccessException e) {
-            if (WAITED_TOO_LONG.contains(String.valueOf(e.sqlState()))) {
+            if (waitedTooLong(e)) {
                 throw RefusedException.of(409, "The same reading is being stored just now. Send it again in a moment"
                         + " with the same key.");
             }
@@ -88,6 +90,11 @@ public final class StoreReading {
             afterStore.stored(caller.chapterId());
         }
         return outcome;
+    }
+
+    /** Two transactions wanted the same rows at once; trying again will do. */
+    static boolean waitedTooLong(DataAccessException e) {
+        return WAITED_TOO_LONG.contains(String.valueOf(e.sqlState()));
     }
 
     private Optional<Outcome> inside(DSLContext tx, Caller caller, Tank tank, Kit kit, String channel,
@@ -115,8 +122,7 @@ public final class StoreReading {
 
     private Outcome repeated(DSLContext tx, Caller caller, Tank tank, Submitted submitted, Submission before) {
         if (!Arrays.equals(before.fingerprint(), submitted.fingerprint())) {
-            throw RefusedException.of(409, "This key has stored another reading before. Nothing was stored;"
-                    + " use a new key for a new reading.");
+            throw RefusedException.of(409, OTHER_READING);
         }
         return new Outcome(tank, readings
                 .findHolding(tx, caller.chapterId(), tank.tankId(), before.readingCode()).orElseThrow(), false);
