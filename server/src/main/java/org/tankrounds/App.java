@@ -18,6 +18,7 @@ import java.util.Set;
 import org.tankrounds.config.Config;
 import org.tankrounds.db.Pools;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.migrations.Logins;
 import org.tankrounds.migrations.Migrations;
 import org.tankrounds.people.Bearers;
@@ -29,6 +30,11 @@ import org.tankrounds.people.PersonRepository;
 import org.tankrounds.people.Sessions;
 import org.tankrounds.people.SignIn;
 import org.tankrounds.people.SignInHandlers;
+import org.tankrounds.places.ClassroomRepository;
+import org.tankrounds.places.KitRepository;
+import org.tankrounds.places.PlaceReads;
+import org.tankrounds.places.SchoolRepository;
+import org.tankrounds.places.TankRepository;
 import org.tankrounds.web.Assets;
 import org.tankrounds.web.Errors;
 import org.tankrounds.web.HealthHandlers;
@@ -67,8 +73,12 @@ public final class App implements AutoCloseable {
         SignIn signIn = new SignIn(transactions, people, passwords, sessions, clock);
         SignInHandlers signInHandlers = new SignInHandlers(signIn, sessions, cookies, pages);
 
+        PlaceReads placeReads = new PlaceReads(
+                new SchoolRepository(), new ClassroomRepository(), new KitRepository(), new TankRepository());
+        PlacePages places = PlacePages.of(transactions, placeReads, new DirtyTanks(), chapterId -> {}, pages, clock);
+
         HealthHandlers health = new HealthHandlers(() -> Optional.empty(), metrics, config.metricsToken());
-        Routes routes = new Routes(health, signInHandlers);
+        Routes routes = new Routes(health, signInHandlers, places);
         server = WebServer.create(config, json, assets, errors, doorman, routes::add);
     }
 

@@ -1,6 +1,7 @@
 package org.tankrounds;
 
 import static org.tankrounds.web.Role.ANYBODY;
+import static org.tankrounds.web.Role.COORDINATOR;
 import static org.tankrounds.web.Role.OPEN;
 
 import io.javalin.config.JavalinConfig;
@@ -12,10 +13,12 @@ import org.tankrounds.web.HealthHandlers;
 final class Routes {
     private final HealthHandlers health;
     private final SignInHandlers signIn;
+    private final PlacePages places;
 
-    Routes(HealthHandlers health, SignInHandlers signIn) {
+    Routes(HealthHandlers health, SignInHandlers signIn, PlacePages places) {
         this.health = health;
         this.signIn = signIn;
+        this.places = places;
     }
 
     void add(JavalinConfig javalin) {
@@ -30,5 +33,30 @@ final class Routes {
         routes.get("/sign-in", signIn::show, ANYBODY);
         routes.post("/sign-in", signIn::create, ANYBODY);
         routes.post("/sign-out", signIn::remove, ANYBODY);
+
+        addPlaces(routes);
+    }
+
+    private void addPlaces(RoutesConfig routes) {
+        routes.get("/places", places.overview()::show, COORDINATOR);
+        routes.get("/places/schools/new", places.schools()::showNew, COORDINATOR);
+        routes.post("/places/schools", places.schools()::create, COORDINATOR);
+        routes.get("/places/schools/{school}", places.schools()::showEdit, COORDINATOR);
+        routes.post("/places/schools/{school}", places.schools()::update, COORDINATOR);
+        routes.get("/places/schools/{school}/rooms/new", places.rooms()::showNew, COORDINATOR);
+        routes.post("/places/schools/{school}/rooms", places.rooms()::create, COORDINATOR);
+        routes.get("/places/schools/{school}/room", places.rooms()::showEdit, COORDINATOR);
+        routes.post("/places/schools/{school}/room", places.rooms()::update, COORDINATOR);
+        routes.get("/places/schools/{school}/tanks/new", places.tanks()::showNew, COORDINATOR);
+        routes.post("/places/schools/{school}/tanks", places.tanks()::create, COORDINATOR);
+        routes.get("/places/tanks/{tank}", places.tanks()::showEdit, COORDINATOR);
+        routes.post("/places/tanks/{tank}", places.tanks()::update, COORDINATOR);
+        routes.post("/places/tanks/{tank}/retirement", places.tanks()::retire, COORDINATOR);
+        routes.post("/places/tanks/{tank}/return", places.tanks()::putBack, COORDINATOR);
+        routes.get("/places/kits", places.kits()::show, COORDINATOR);
+        routes.get("/places/kits/new", places.kits()::showNew, COORDINATOR);
+        routes.post("/places/kits", places.kits()::create, COORDINATOR);
+        routes.get("/places/kits/kit", places.kits()::showEdit, COORDINATOR);
+        routes.post("/places/kits/kit", places.kits()::update, COORDINATOR);
     }
 }

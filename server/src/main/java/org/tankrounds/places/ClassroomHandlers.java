@@ -26,20 +26,16 @@ public final class ClassroomHandlers {
     private static final String TAKEN = "This school has a room with that name already.";
 
     private final Transactions transactions;
-    private final SchoolRepository schools;
-    private final ClassroomRepository classrooms;
-    private final TankRepository tanks;
+    private final PlaceReads reads;
     private final DirtyTanks dirtyTanks;
     private final AfterChange afterChange;
     private final Pages pages;
     private final Clock clock;
 
-    public ClassroomHandlers(Transactions transactions, SchoolRepository schools, ClassroomRepository classrooms,
-            TankRepository tanks, DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages, Clock clock) {
+    public ClassroomHandlers(Transactions transactions, PlaceReads reads, DirtyTanks dirtyTanks,
+            AfterChange afterChange, Pages pages, Clock clock) {
         this.transactions = transactions;
-        this.schools = schools;
-        this.classrooms = classrooms;
-        this.tanks = tanks;
+        this.reads = reads;
         this.dirtyTanks = dirtyTanks;
         this.afterChange = afterChange;
         this.pages = pages;
@@ -56,7 +52,7 @@ public final class ClassroomHandlers {
         FormInput form = FormInput.of(ctx, LABELS.keySet());
         String name = parse(form);
         if (form.ok() && form.saves(() -> transactions.inChapter(chapterId,
-                tx -> classrooms.add(tx, chapterId, school.schoolId(), name)), NAME, TAKEN)) {
+                tx -> reads.classrooms().add(tx, chapterId, school.schoolId(), name)), NAME, TAKEN)) {
             ctx.redirect("/places", HttpStatus.SEE_OTHER);
             return;
         }
@@ -90,15 +86,15 @@ public final class ClassroomHandlers {
     }
 
     private Void rename(DSLContext tx, int chapterId, School school, String from, String to, Clashes clashes) {
-        schools.lock(tx, chapterId, school.code());
+        reads.schools().lock(tx, chapterId, school.code());
         if (clashes.with(Map.of(NAME, from))) {
             return null;
         }
-        if (!classrooms.rename(tx, chapterId, school.schoolId(), from, to)) {
+        if (!reads.classrooms().rename(tx, chapterId, school.schoolId(), from, to)) {
             throw new NotFoundException("classroom");
         }
         Instant now = clock.instant();
-        tanks.listOfChapter(tx, chapterId).stream()
+        reads.tanks().listOfChapter(tx, chapterId).stream()
                 .filter(tank -> tank.room().schoolCode().equals(school.code()) && tank.classroom().equals(to))
                 .forEach(tank -> dirtyTanks.mark(tx, chapterId, tank.tankId(), now));
         return null;
@@ -110,7 +106,7 @@ public final class ClassroomHandlers {
 
     private School load(Context ctx) {
         int chapterId = Caller.of(ctx).chapterId();
-        return transactions.inChapter(chapterId, tx -> schools.get(tx, chapterId, ctx.pathParam("school")));
+        return transactions.inChapter(chapterId, tx -> reads.schools().get(tx, chapterId, ctx.pathParam("school")));
     }
 
     private static String room(Context ctx, School school) {

@@ -61,14 +61,16 @@ final class PlacesPageMaker {
             }
             here.forEach(tank -> rows.add(row(school, tank, kitNames.get(tank.kitId()))));
         }
-        return new SchoolBlock(school.name(), "school-" + school.code(), school.details().place().orElse("where to drive: not written down"),
-                clock(school), Addresses.school(school), Addresses.school(school) + "/rooms/new", rows);
+        String addTank = school.classrooms().isEmpty() ? "" : Addresses.newTank(school, school.classrooms().get(0));
+        return new SchoolBlock(school.name(), "school-" + school.code(),
+                school.details().place().orElse("where to drive: not written down"), clock(school),
+                Addresses.school(school), Addresses.school(school) + "/rooms/new", addTank, rows);
     }
 
     private static RoomRow row(School school, Tank tank, String kit) {
         return new RoomRow(
                 tank.classroom(), Addresses.room(school, tank.classroom()),
-                tank.code(), Addresses.tank(tank), Addresses.newTank(school, tank.classroom()),
+                tank.code(), Addresses.tank(tank), "",
                 water(tank), filter(tank), tap(tank), kit,
                 tank.retiredAt().map(at -> "retired " + DAY.format(at.atZone(tank.zone()))).orElse(""));
     }

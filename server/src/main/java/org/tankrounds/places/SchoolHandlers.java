@@ -21,18 +21,16 @@ public final class SchoolHandlers {
     private static final String TAKEN = "There is a school with this name already; give each its own.";
 
     private final Transactions transactions;
-    private final SchoolRepository schools;
-    private final TankRepository tanks;
+    private final PlaceReads reads;
     private final DirtyTanks dirtyTanks;
     private final AfterChange afterChange;
     private final Pages pages;
     private final Clock clock;
 
-    public SchoolHandlers(Transactions transactions, SchoolRepository schools, TankRepository tanks,
-            DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages, Clock clock) {
+    public SchoolHandlers(Transactions transactions, PlaceReads reads, DirtyTanks dirtyTanks,
+            AfterChange afterChange, Pages pages, Clock clock) {
         this.transactions = transactions;
-        this.schools = schools;
-        this.tanks = tanks;
+        this.reads = reads;
         this.dirtyTanks = dirtyTanks;
         this.afterChange = afterChange;
         this.pages = pages;
@@ -48,7 +46,7 @@ public final class SchoolHandlers {
         FormInput form = FormInput.of(ctx, SchoolForm.LABELS.keySet());
         Optional<School.Details> details = SchoolForm.parse(form);
         if (details.isPresent() && form.saves(() -> transactions.inChapter(chapterId,
-                tx -> schools.add(tx, chapterId, details.get())), SchoolForm.NAME, TAKEN)) {
+                tx -> reads.schools().add(tx, chapterId, details.get())), SchoolForm.NAME, TAKEN)) {
             ctx.redirect("/places", HttpStatus.SEE_OTHER);
             return;
         }
@@ -79,14 +77,14 @@ public final class SchoolHandlers {
     }
 
     private Void store(DSLContext tx, int chapterId, String code, School.Details details, Clashes clashes) {
-        School current = schools.lock(tx, chapterId, code);
+        School current = reads.schools().lock(tx, chapterId, code);
         Map<String, String> text = SchoolForm.textOf(current.details());
         if (clashes.with(text)) {
             return null;
         }
-        schools.update(tx, chapterId, current.schoolId(), details);
+        reads.schools().update(tx, chapterId, current.schoolId(), details);
         Instant now = clock.instant();
-        tanks.listOfChapter(tx, chapterId).stream()
+        reads.tanks().listOfChapter(tx, chapterId).stream()
                 .filter(tank -> tank.room().schoolCode().equals(code))
                 .forEach(tank -> dirtyTanks.mark(tx, chapterId, tank.tankId(), now));
         return null;
@@ -94,7 +92,7 @@ public final class SchoolHandlers {
 
     private School load(Context ctx) {
         int chapterId = Caller.of(ctx).chapterId();
-        return transactions.inChapter(chapterId, tx -> schools.get(tx, chapterId, ctx.pathParam("school")));
+        return transactions.inChapter(chapterId, tx -> reads.schools().get(tx, chapterId, ctx.pathParam("school")));
     }
 
     private void show(Context ctx, Optional<School> school, FormInput form, List<FormPage.Clash> clashes) {

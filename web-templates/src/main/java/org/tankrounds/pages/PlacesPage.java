@@ -5,9 +5,13 @@ import java.util.List;
 /** Every school of the chapter with its rooms and tanks. */
 public record PlacesPage(String title, List<SchoolBlock> schools, String kits) implements Page {
 
-    /** @param id of the block, so that a link may lead to it */
+    /**
+     * @param id of the block, so that a link may lead to it
+     * @param addTank empty while there is no room to put one in
+     */
     public record SchoolBlock(
-            String name, String id, String place, String clock, String edit, String addRoom, List<RoomRow> rooms) {}
+            String name, String id, String place, String clock, String edit, String addRoom, String addTank,
+            List<RoomRow> rooms) {}
 
     /**
      * A tank in its room, or a room without one.
