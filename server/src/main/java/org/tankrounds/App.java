@@ -18,29 +18,13 @@ import java.util.Set;
 import org.tankrounds.config.Config;
 import org.tankrounds.db.Pools;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.migrations.Logins;
 import org.tankrounds.migrations.Migrations;
-import org.tankrounds.people.AccountHandlers;
-import org.tankrounds.people.Bearers;
-import org.tankrounds.people.ChapterRepository;
-import org.tankrounds.people.Cookies;
-import org.tankrounds.people.Doorman;
-import org.tankrounds.people.FormGuard;
-import org.tankrounds.people.InvitationHandlers;
-import org.tankrounds.people.Invitations;
-import org.tankrounds.people.PasswordHashes;
-import org.tankrounds.people.PersonActs;
-import org.tankrounds.people.PersonHandlers;
-import org.tankrounds.people.PersonRepository;
-import org.tankrounds.people.Sessions;
-import org.tankrounds.people.SetUp;
-import org.tankrounds.people.SetUpHandlers;
-import org.tankrounds.people.SignIn;
-import org.tankrounds.people.SignInHandlers;
-import org.tankrounds.people.SiteAddress;
-import org.tankrounds.people.TokenHandlers;
-import org.tankrounds.people.TokenRepository;
+import org.tankrounds.places.ClassroomRepository;
 import org.tankrounds.places.KitRepository;
+import org.tankrounds.places.PlaceReads;
+import org.tankrounds.places.SchoolRepository;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.web.Assets;
 import org.tankrounds.web.Errors;
@@ -61,7 +45,7 @@ public final class App implements AutoCloseable {
     private final HikariDataSource pool;
     private final Javalin server;
     private final Readiness ready;
-    private final SetUp setUp;
+    private final PeoplePages people;
 
     /** @param logins a running PostgreSQL; the schema is brought up to date here */
     public App(Config config, Clock clock, Logins logins) {
@@ -75,35 +59,18 @@ public final class App implements AutoCloseable {
         Pages pages = new Pages(assets, clock);
         Errors errors = new Errors(pages, json);
 
-        Readiness ready = new Readiness(pool);
+        ready = new Readiness(pool);
         HealthHandlers health = new HealthHandlers(ready::whyNot, metrics, config.metricsToken());
 
         TankRepository tanks = new TankRepository();
         KitRepository kits = new KitRepository();
+        people = PeoplePages.of(config, clock, transactions, tanks, kits, pages);
 
-        ChapterRepository chapters = new ChapterRepository();
-        PersonRepository people = new PersonRepository();
-        PasswordHashes passwords = new PasswordHashes();
-        Sessions sessions = new Sessions(transactions, clock);
-        Cookies cookies = new Cookies(config.secure());
-        Doorman doorman = new Doorman(
-                sessions, new Bearers(transactions, clock), cookies, new FormGuard(config.baseUrl()));
-        SignIn signIn = new SignIn(transactions, people, passwords, sessions, clock);
-        SetUp setUp = new SetUp(transactions, chapters, people, kits, passwords, sessions, clock);
-        Invitations invitations = new Invitations(transactions, chapters, people, passwords, sessions, clock);
-        PersonActs personActs = new PersonActs(people, sessions, invitations, clock);
-        Routes.People peopleHandlers = new Routes.People(
-                new SignInHandlers(signIn, sessions, cookies, pages),
-                new SetUpHandlers(setUp, cookies, pages),
-                new InvitationHandlers(invitations, cookies, pages),
-                new AccountHandlers(transactions, people, passwords, signIn, sessions, cookies, pages),
-                new PersonHandlers(transactions, people, personActs, tanks, new SiteAddress(config.baseUrl()), pages),
-                new TokenHandlers(transactions, new TokenRepository(), tanks, pages, clock));
+        PlaceReads placeReads = new PlaceReads(new SchoolRepository(), new ClassroomRepository(), kits, tanks);
+        PlacePages places = PlacePages.of(transactions, placeReads, new DirtyTanks(), chapterId -> {}, pages, clock);
 
-        Routes routes = new Routes(health, peopleHandlers);
-        this.setUp = setUp;
-        this.ready = ready;
-        server = WebServer.create(config, json, assets, errors, doorman,
+        Routes routes = new Routes(health, people, places);
+        server = WebServer.create(config, json, assets, errors, people.doorman(),
                 new RequestMetrics(metrics), routes::add);
     }
 
@@ -129,7 +96,7 @@ public final class App implements AutoCloseable {
 
     /** @return where the first chapter is set up; a new path each time, and empty once there is one */
     public Optional<String> setUpPath() {
-        return setUp.newLink();
+        return people.setUpPath();
     }
 
     /** Answers what has been asked, then lets the database go. */

@@ -7,25 +7,18 @@ import static org.tankrounds.web.Role.SIGNED_IN;
 
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
-import org.tankrounds.people.AccountHandlers;
-import org.tankrounds.people.InvitationHandlers;
-import org.tankrounds.people.PersonHandlers;
-import org.tankrounds.people.SetUpHandlers;
-import org.tankrounds.people.SignInHandlers;
-import org.tankrounds.people.TokenHandlers;
 import org.tankrounds.web.HealthHandlers;
 
 /** Every URL of the service, grouped by feature. */
 final class Routes {
-    record People(SignInHandlers signIn, SetUpHandlers setUp, InvitationHandlers invitations, AccountHandlers account,
-            PersonHandlers people, TokenHandlers tokens) {}
-
     private final HealthHandlers health;
-    private final People people;
+    private final PeoplePages people;
+    private final PlacePages places;
 
-    Routes(HealthHandlers health, People people) {
+    Routes(HealthHandlers health, PeoplePages people, PlacePages places) {
         this.health = health;
         this.people = people;
+        this.places = places;
     }
 
     void add(JavalinConfig javalin) {
@@ -37,6 +30,7 @@ final class Routes {
         routes.get("/openapi.yaml", health::description, OPEN);
 
         addPeople(routes);
+        addPlaces(routes);
     }
 
     private void addPeople(RoutesConfig routes) {
@@ -44,8 +38,8 @@ final class Routes {
         routes.get("/sign-in", people.signIn()::show, ANYBODY);
         routes.post("/sign-in", people.signIn()::create, ANYBODY);
         routes.post("/sign-out", people.signIn()::remove, ANYBODY);
-        routes.get("/set-up/{link}", people.setUp()::show, ANYBODY);
-        routes.post("/set-up/{link}", people.setUp()::make, ANYBODY);
+        routes.get("/set-up/{link}", people.firstChapter()::show, ANYBODY);
+        routes.post("/set-up/{link}", people.firstChapter()::make, ANYBODY);
         routes.get("/invitations/{link}", people.invitations()::show, ANYBODY);
         routes.post("/invitations/{link}", people.invitations()::accept, ANYBODY);
         routes.get("/account", people.account()::show, SIGNED_IN);
@@ -62,5 +56,28 @@ final class Routes {
         routes.get("/tokens", people.tokens()::list, COORDINATOR);
         routes.post("/tokens", people.tokens()::issue, COORDINATOR);
         routes.post("/tokens/{token}/revoked", people.tokens()::revoke, COORDINATOR);
+    }
+
+    private void addPlaces(RoutesConfig routes) {
+        routes.get("/places", places.overview()::show, COORDINATOR);
+        routes.get("/places/schools/new", places.schools()::showNew, COORDINATOR);
+        routes.post("/places/schools", places.schools()::create, COORDINATOR);
+        routes.get("/places/schools/{school}", places.schools()::showEdit, COORDINATOR);
+        routes.post("/places/schools/{school}", places.schools()::update, COORDINATOR);
+        routes.get("/places/schools/{school}/rooms/new", places.rooms()::showNew, COORDINATOR);
+        routes.post("/places/schools/{school}/rooms", places.rooms()::create, COORDINATOR);
+        routes.get("/places/schools/{school}/room", places.rooms()::showEdit, COORDINATOR);
+        routes.post("/places/schools/{school}/room", places.rooms()::update, COORDINATOR);
+        routes.get("/places/schools/{school}/tanks/new", places.tanks()::showNew, COORDINATOR);
+        routes.post("/places/schools/{school}/tanks", places.tanks()::create, COORDINATOR);
+        routes.get("/places/tanks/{tank}", places.tanks()::showEdit, COORDINATOR);
+        routes.post("/places/tanks/{tank}", places.tanks()::update, COORDINATOR);
+        routes.post("/places/tanks/{tank}/retirement", places.tanks()::retire, COORDINATOR);
+        routes.post("/places/tanks/{tank}/return", places.tanks()::putBack, COORDINATOR);
+        routes.get("/places/kits", places.kits()::show, COORDINATOR);
+        routes.get("/places/kits/new", places.kits()::showNew, COORDINATOR);
+        routes.post("/places/kits", places.kits()::create, COORDINATOR);
+        routes.get("/places/kits/kit", places.kits()::showEdit, COORDINATOR);
+        routes.post("/places/kits/kit", places.kits()::update, COORDINATOR);
     }
 }
