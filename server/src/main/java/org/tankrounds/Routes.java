@@ -25,7 +25,9 @@ final class Routes {
         RoutesConfig routes = javalin.routes;
 
         routes.get("/healthz", health::alive, OPEN);
+        routes.head("/healthz", health::alive, OPEN);
         routes.get("/readyz", health::ready, OPEN);
+        routes.head("/readyz", health::ready, OPEN);
         routes.get("/metrics", health::metrics, OPEN);
         routes.get("/openapi.yaml", health::description, OPEN);
 

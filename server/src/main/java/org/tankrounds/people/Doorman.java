@@ -39,6 +39,9 @@ public final class Doorman implements Handler {
         if (roles.contains(Role.OPEN)) {
             return;
         }
+        if (roles.isEmpty() && ctx.method().name().equals("HEAD")) {
+            throw onlyGet(ctx);
+        }
         Caller caller = ctx.path().startsWith("/api/") ? script(ctx) : person(ctx);
         caller.attach(ctx);
         switch (Policy.decide(caller, roles)) {
@@ -80,6 +83,12 @@ public final class Doorman implements Handler {
     private static void askToSignIn(Context ctx) {
         ctx.redirect(LocalPath.signIn(LocalPath.wanted(ctx)), HttpStatus.SEE_OTHER);
         ctx.skipRemainingHandlers();
+    }
+
+    /** The server would say 200 for every address that answers GET, whoever asks. */
+    private static RefusedException onlyGet(Context ctx) {
+        ctx.header("Allow", "GET");
+        return RefusedException.of(405, "This address answers GET, not HEAD.");
     }
 
     private static RefusedException unauthorised(Context ctx) {

@@ -67,7 +67,7 @@ class DoormanIT {
         assertThat(refused.status()).isEqualTo(403);
         assertThat(refused.header("www-authenticate")).hasValueSatisfying(
                 header -> assertThat(header).contains("error=\"insufficient_scope\""));
-        assertThat(refused.header("content-type")).contains("application/problem+json");
+        assertThat(refused.header("content-type").orElseThrow()).startsWith("application/problem+json");
     }
 
     @Test
@@ -85,7 +85,7 @@ class DoormanIT {
 
         assertThat(answer.status()).isEqualTo(401);
         assertThat(answer.header("www-authenticate")).contains("Bearer realm=\"tankrounds\"");
-        assertThat(answer.header("content-type")).contains("application/problem+json");
+        assertThat(answer.header("content-type").orElseThrow()).startsWith("application/problem+json");
         assertThat(answer.body()).contains("A bearer token is needed").contains("\"status\":401");
     }
 
