@@ -1,0 +1,45 @@
+package org.tankrounds;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import org.tankrounds.config.Config;
+import org.tankrounds.config.ConfigReader;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** The real service. */
+@Command(name = "serve", mixinStandardHelpOptions = true, description = "Runs the service.")
+final class ServeCommand implements Callable<Integer> {
+    @Option(names = "--port", description = "Port to listen on; 0 takes a free one.")
+    private Integer port;
+
+    @Option(names = "--data", description = "Folder of the embedded database.")
+    private Path data;
+
+    @Override
+    public Integer call() throws InterruptedException {
+        Config config = configured();
+        CountDownLatch stopped = new CountDownLatch(1);
+        try (Database database = Database.open(config);
+                App app = new App(config, Clock.systemUTC(), database.logins())) {
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+                app.close();
+                database.close();
+                stopped.countDown();
+            }, "stop"));
+            System.out.println("Tankrounds listens on http://" + config.host() + ":" + app.start());
+            stopped.await();
+        }
+        return 0;
+    }
+
+    private Config configured() {
+        Config config = ConfigReader.read(System.getenv());
+        if (port != null) {
+            config = config.withPort(port);
+        }
+        return data == null ? config : config.withDataDir(data.toAbsolutePath());
+    }
+}

@@ -1,0 +1,44 @@
+package org.tankrounds.readings;
+
+import static org.tankrounds.db.schema.Tables.MEASUREMENTS;
+
+import java.time.Instant;
+import java.util.List;
+import org.jooq.DSLContext;
+import org.jooq.Record;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.water.Analyte;
+
+/** What the engine takes in: the measurements and husbandry acts that hold, oldest first. */
+public final class ObservationRepository {
+    static final int NOT_DETECTED = 1;
+    static final int DOUBTFUL = 2;
+
+    /** Everything measured in a tank from one time to another, both included. */
+    public List<Observation> list(DSLContext tx, int chapterId, int tankId, Instant from, Instant until) {
+        return tx.select(MEASUREMENTS.MEASURED_AT, MEASUREMENTS.ANALYTE, MEASUREMENTS.VALUE,
+                        MEASUREMENTS.HALF_STEP, MEASUREMENTS.FLAGS)
+                .from(MEASUREMENTS)
+                .where(MEASUREMENTS.CHAPTER_ID.eq(chapterId))
+                .and(MEASUREMENTS.TANK_ID.eq(tankId))
+                .and(MEASUREMENTS.MEASURED_AT.between(from, until))
+                .orderBy(MEASUREMENTS.MEASURED_AT, MEASUREMENTS.ANALYTE, MEASUREMENTS.READING_ID)
+                .fetch(ObservationRepository::observation);
+    }
+
+    private static Observation observation(Record row) {
+        short flags = row.get(MEASUREMENTS.FLAGS);
+        return new Observation(
+                row.get(MEASUREMENTS.MEASURED_AT),
+                Analyte.ofCode(row.get(MEASUREMENTS.ANALYTE)).orElseThrow(),
+                exact(row.get(MEASUREMENTS.VALUE)),
+                exact(row.get(MEASUREMENTS.HALF_STEP)),
+                (flags & NOT_DETECTED) != 0,
+                (flags & DOUBTFUL) != 0);
+    }
+
+    /** The shortest decimal of the stored single: the service then computes with the numbers that a file would hold. */
+    private static double exact(float value) {
+        return Double.parseDouble(Float.toString(value));
+    }
+}

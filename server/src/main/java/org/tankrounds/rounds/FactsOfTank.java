@@ -1,0 +1,30 @@
+package org.tankrounds.rounds;
+
+import java.time.LocalTime;
+import java.util.Optional;
+import org.tankrounds.belief.TankFacts;
+import org.tankrounds.places.Tank;
+import org.tankrounds.season.Lot;
+
+/** From what the chapter wrote down about a tank and its eggs to what the engine wants to know. */
+final class FactsOfTank {
+    private FactsOfTank() {}
+
+    static TankFacts of(Tank tank, Optional<Lot> lot) {
+        TankFacts.Builder facts = TankFacts.of(tank.code())
+                .zone(tank.zone())
+                .volumeL(tank.volumeL());
+        tank.elevationM().ifPresent(facts::elevationM);
+        tank.chillerSetPointC().ifPresent(facts::chillerSetPointC);
+        tank.alkalinityMgPerL().ifPresent(facts::sourceAlkalinityMgPerL);
+        tank.chlorideMgPerL().ifPresent(facts::chlorideMgPerL);
+        lot.ifPresent(eggs -> {
+            facts.eggs(eggs.eggs()).eggsReceivedAt(eggs.receivedAt());
+            eggs.thermalUnitsC().ifPresent(facts::thermalUnitsC);
+            eggs.firstFeedingOn()
+                    .map(day -> day.atTime(LocalTime.NOON).atZone(tank.zone()).toInstant())
+                    .ifPresent(facts::firstFeedingAt);
+        });
+        return facts.build();
+    }
+}

@@ -1,0 +1,23 @@
+package org.tankrounds.season;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Eggs that came together into one tank.
+ *
+ * @param thermalUnitsC degree-Celsius days since fertilisation on arrival; empty where nobody told
+ * @param firstFeedingOn day of first feeding that the class saw; empty until then
+ */
+public record Lot(
+        int lotId,
+        int seasonId,
+        int tankId,
+        int eggs,
+        Instant receivedAt,
+        OptionalDouble thermalUnitsC,
+        Optional<String> supplier,
+        Optional<String> certificate,
+        Optional<LocalDate> firstFeedingOn) {}

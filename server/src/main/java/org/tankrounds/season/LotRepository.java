@@ -1,0 +1,44 @@
+package org.tankrounds.season;
+
+import static org.tankrounds.db.schema.Tables.LOTS;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jooq.DSLContext;
+import org.jooq.Record;
+
+/** The chapter's egg lots. */
+public final class LotRepository {
+
+    /** The lot that a tank holds at a time: the newest one received by then. */
+    public Optional<Lot> findHeldBy(DSLContext tx, int chapterId, int tankId, Instant at) {
+        return tx.selectFrom(LOTS)
+                .where(LOTS.CHAPTER_ID.eq(chapterId)).and(LOTS.TANK_ID.eq(tankId)).and(LOTS.RECEIVED_AT.le(at))
+                .orderBy(LOTS.RECEIVED_AT.desc(), LOTS.LOT_ID.desc())
+                .limit(1)
+                .fetchOptional(LotRepository::lot);
+    }
+
+    public List<Lot> listOfSeason(DSLContext tx, int chapterId, int seasonId) {
+        return tx.selectFrom(LOTS)
+                .where(LOTS.CHAPTER_ID.eq(chapterId)).and(LOTS.SEASON_ID.eq(seasonId))
+                .orderBy(LOTS.TANK_ID, LOTS.RECEIVED_AT)
+                .fetch(LotRepository::lot);
+    }
+
+    private static Lot lot(Record row) {
+        Float thermalUnits = row.get(LOTS.THERMAL_UNITS_C);
+        return new Lot(
+                row.get(LOTS.LOT_ID),
+                row.get(LOTS.SEASON_ID),
+                row.get(LOTS.TANK_ID),
+                row.get(LOTS.EGGS),
+                row.get(LOTS.RECEIVED_AT),
+                thermalUnits == null ? OptionalDouble.empty() : OptionalDouble.of(thermalUnits),
+                Optional.ofNullable(row.get(LOTS.SUPPLIER)),
+                Optional.ofNullable(row.get(LOTS.CERTIFICATE)),
+                Optional.ofNullable(row.get(LOTS.FIRST_FEEDING_ON)));
+    }
+}

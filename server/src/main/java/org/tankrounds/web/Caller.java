@@ -1,0 +1,46 @@
+package org.tankrounds.web;
+
+import io.javalin.http.Context;
+import java.time.ZoneId;
+import java.util.OptionalInt;
+
+/**
+ * On whose behalf a request works, settled once before the handler runs.
+ *
+ * @param role ANYBODY for a caller who has neither signed in nor shown a token
+ * @param chapterId 0 for ANYBODY
+ * @param personId present for people
+ * @param tankId present for a tank token: the only tank that it opens
+ * @param name how the page greets them; the label of a token
+ * @param formToken what a form must send back, so that no other site can post in this person's name
+ */
+public record Caller(
+        Role role,
+        int chapterId,
+        OptionalInt personId,
+        OptionalInt tankId,
+        String name,
+        String chapterName,
+        ZoneId zone,
+        String formToken) {
+
+    private static final String ATTRIBUTE = "caller";
+
+    public static Caller anybody(String formToken) {
+        return new Caller(
+                Role.ANYBODY, 0, OptionalInt.empty(), OptionalInt.empty(), "", "", ZoneId.of("UTC"), formToken);
+    }
+
+    public static Caller of(Context ctx) {
+        Caller caller = ctx.attribute(ATTRIBUTE);
+        return caller == null ? anybody("") : caller;
+    }
+
+    public void attach(Context ctx) {
+        ctx.attribute(ATTRIBUTE, this);
+    }
+
+    public boolean signedIn() {
+        return personId.isPresent();
+    }
+}

@@ -1,0 +1,33 @@
+package org.tankrounds.pages;
+
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/**
+ * What surrounds every page.
+ *
+ * @param chapter empty where nobody is signed in
+ * @param person empty where nobody is signed in
+ * @param now the chapter's clock, in words
+ * @param formToken goes back with every form
+ * @param assets from a file's name to its address in this build
+ */
+public record Frame(
+        String title,
+        String chapter,
+        String person,
+        String now,
+        String formToken,
+        List<Link> navigation,
+        UnaryOperator<String> assets) {
+
+    public record Link(String text, String to, boolean here) {}
+
+    public String asset(String name) {
+        return assets.apply(name);
+    }
+
+    public boolean signedIn() {
+        return !person.isEmpty();
+    }
+}

@@ -1,0 +1,7 @@
+package org.tankrounds.pages;
+
+/** What a template prints. Everything is formatted already: a template only loops, tests and prints. */
+public interface Page {
+    /** The page's answer in a few words; stands in the window's title. */
+    String title();
+}
