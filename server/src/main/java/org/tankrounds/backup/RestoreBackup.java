@@ -127,9 +127,19 @@ public final class RestoreBackup {
         }
         try (InputStream in = new BufferedInputStream(file.getInputStream(rows), 1 << 16)) {
             table.readFrom(in, connection);
-        } catch (SQLException | IOException e) {
+        } catch (ZipException e) {
             throw damaged(entry);
+        } catch (SQLException e) {
+            if (isAboutTheRows(e)) {
+                throw damaged(entry);
+            }
+            throw e;
         }
+    }
+
+    /** SQLSTATE classes 22, data that cannot be read, and 23, data that breaks a rule. */
+    private static boolean isAboutTheRows(SQLException e) {
+        return e.getSQLState() != null && e.getSQLState().matches("2[23].*");
     }
 
     /** Read again from the database: what is there now is what was there then. */
