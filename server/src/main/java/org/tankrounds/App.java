@@ -13,10 +13,10 @@ import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.time.Clock;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.tankrounds.config.Config;
 import org.tankrounds.db.Pools;
+import org.tankrounds.db.Readiness;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.migrations.Logins;
 import org.tankrounds.migrations.Migrations;
@@ -44,12 +44,14 @@ public final class App implements AutoCloseable {
     public record Route(String method, String path, Set<RouteRole> roles) {}
 
     private final HikariDataSource pool;
+    private final Readiness readiness;
     private final Javalin server;
 
     /** @param logins a running PostgreSQL; the schema is brought up to date here */
     public App(Config config, Clock clock, Logins logins) {
         Migrations.migrate(logins.owner());
         pool = Pools.open(logins.application(), "tankrounds");
+        readiness = new Readiness(pool, config.dataDir());
         Transactions transactions = new Transactions(pool);
         ObjectMapper json = json();
         PrometheusMeterRegistry metrics = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
@@ -67,7 +69,7 @@ public final class App implements AutoCloseable {
         SignIn signIn = new SignIn(transactions, people, passwords, sessions, clock);
         SignInHandlers signInHandlers = new SignInHandlers(signIn, sessions, cookies, pages);
 
-        HealthHandlers health = new HealthHandlers(() -> Optional.empty(), metrics, config.metricsToken());
+        HealthHandlers health = new HealthHandlers(readiness, metrics, config.metricsToken());
         Routes routes = new Routes(health, signInHandlers);
         server = WebServer.create(config, json, assets, errors, doorman, routes::add);
     }
@@ -94,6 +96,7 @@ public final class App implements AutoCloseable {
 
     @Override
     public void close() {
+        readiness.close();
         server.stop();
         pool.close();
     }
