@@ -20,6 +20,15 @@ import org.tankrounds.db.Pools;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.migrations.Logins;
 import org.tankrounds.migrations.Migrations;
+import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.places.KitRepository;
+import org.tankrounds.places.TankRepository;
+import org.tankrounds.readings.AfterStore;
+import org.tankrounds.readings.BatchApi;
+import org.tankrounds.readings.ReadingApi;
+import org.tankrounds.readings.ReadingRepository;
+import org.tankrounds.readings.StoreBatch;
+import org.tankrounds.readings.StoreReading;
 import org.tankrounds.people.Bearers;
 import org.tankrounds.people.Cookies;
 import org.tankrounds.people.Doorman;
@@ -67,8 +76,19 @@ public final class App implements AutoCloseable {
         SignIn signIn = new SignIn(transactions, people, passwords, sessions, clock);
         SignInHandlers signInHandlers = new SignInHandlers(signIn, sessions, cookies, pages);
 
+        TankRepository tanks = new TankRepository();
+        KitRepository kits = new KitRepository();
+        DirtyTanks dirtyTanks = new DirtyTanks();
+        AfterStore afterStore = chapterId -> {};
+        ReadingRepository readings = new ReadingRepository();
+        StoreReading storeReading =
+                new StoreReading(transactions, tanks, kits, readings, dirtyTanks, afterStore, clock);
+        StoreBatch storeBatch = new StoreBatch(transactions, tanks, kits, readings, dirtyTanks, afterStore, clock);
+        ReadingApi readingApi = new ReadingApi(transactions, tanks, readings, storeReading);
+        BatchApi batchApi = new BatchApi(storeBatch);
+
         HealthHandlers health = new HealthHandlers(() -> Optional.empty(), metrics, config.metricsToken());
-        Routes routes = new Routes(health, signInHandlers);
+        Routes routes = new Routes(health, signInHandlers, readingApi, batchApi);
         server = WebServer.create(config, json, assets, errors, doorman, routes::add);
     }
 
