@@ -84,7 +84,7 @@ final class DemoScenario {
                 new Water(150, 24, "chlorine", 3.6),
                 new Eggs(140, 60, 230),
                 new Routine("period 3", LocalTime.of(14, 5), 0.8, 0.2, 9),
-                Story.ripe().feeding(8, 2).feeding(3, 5)
+                Story.ripe().feeding(9, 2).feeding(4, 3.5).feeding(2, 5.5)
                         .notesNewestFirst("Food left on the bottom", "", "They are always hungry"));
     }
 
