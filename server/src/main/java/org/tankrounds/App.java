@@ -18,6 +18,8 @@ import java.util.Set;
 import org.tankrounds.config.Config;
 import org.tankrounds.db.Pools;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.demo.DemoLoader;
+import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.migrations.Logins;
 import org.tankrounds.migrations.Migrations;
 import org.tankrounds.people.Bearers;
@@ -29,6 +31,11 @@ import org.tankrounds.people.PersonRepository;
 import org.tankrounds.people.Sessions;
 import org.tankrounds.people.SignIn;
 import org.tankrounds.people.SignInHandlers;
+import org.tankrounds.places.KitRepository;
+import org.tankrounds.places.TankRepository;
+import org.tankrounds.readings.AfterStore;
+import org.tankrounds.readings.ReadingRepository;
+import org.tankrounds.readings.StoreBatch;
 import org.tankrounds.web.Assets;
 import org.tankrounds.web.Errors;
 import org.tankrounds.web.HealthHandlers;
@@ -45,6 +52,7 @@ public final class App implements AutoCloseable {
 
     private final HikariDataSource pool;
     private final Javalin server;
+    private final DemoLoader demoLoader;
 
     /** @param logins a running PostgreSQL; the schema is brought up to date here */
     public App(Config config, Clock clock, Logins logins) {
@@ -67,6 +75,12 @@ public final class App implements AutoCloseable {
         SignIn signIn = new SignIn(transactions, people, passwords, sessions, clock);
         SignInHandlers signInHandlers = new SignInHandlers(signIn, sessions, cookies, pages);
 
+        DirtyTanks dirtyTanks = new DirtyTanks();
+        AfterStore afterStore = chapterId -> {};
+        StoreBatch storeBatch = new StoreBatch(transactions, new TankRepository(), new KitRepository(),
+                new ReadingRepository(), dirtyTanks, afterStore, clock);
+        demoLoader = new DemoLoader(transactions, storeBatch, passwords, dirtyTanks, afterStore, clock);
+
         HealthHandlers health = new HealthHandlers(() -> Optional.empty(), metrics, config.metricsToken());
         Routes routes = new Routes(health, signInHandlers);
         server = WebServer.create(config, json, assets, errors, doorman, routes::add);
@@ -76,6 +90,11 @@ public final class App implements AutoCloseable {
     public int start() {
         server.start();
         return server.port();
+    }
+
+    /** Writes the invented chapters, for the demo's command. */
+    DemoLoader demoLoader() {
+        return demoLoader;
     }
 
     /** Every route with those it is for, as the server holds them. */

@@ -22,7 +22,7 @@ final class DemoScenario {
     }
 
     private static DemoChapter hollinBeck() {
-        return new DemoChapter("Hollin Beck chapter",
+        return new DemoChapter("hollin-beck", "Hollin Beck chapter",
                 List.of(
                         new DemoPerson("Ilva Marten", "coordinator@hollinbeck.example", "coordinator"),
                         new DemoPerson("Oskar Thwell", "mentor@hollinbeck.example", "mentor"),
@@ -45,7 +45,7 @@ final class DemoScenario {
     }
 
     private static DemoChapter copperlinn() {
-        return new DemoChapter("Copperlinn chapter",
+        return new DemoChapter("copperlinn", "Copperlinn chapter",
                 List.of(
                         new DemoPerson("Tamsel Orrin", "coordinator@copperlinn.example", "coordinator"),
                         new DemoPerson("Greta Wyndel", "mentor@copperlinn.example", "mentor"),

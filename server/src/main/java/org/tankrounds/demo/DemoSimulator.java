@@ -128,7 +128,7 @@ final class DemoSimulator {
 
     private Value ph(Instant at, TankState water) {
         Value read = reader.card(Analyte.PH, life.phAt(at), water.temperatureC());
-        return isSlip(at) ? new Value(Analyte.PH, SLIP_PH, read.form()) : read;
+        return isSlip(at) ? new Value(Analyte.PH, SLIP_PH, read.form()).withStep("0.1") : read;
     }
 
     /** The first look at the cards on or after the day. */

@@ -34,12 +34,12 @@ final class Reader {
                 + 0.1 * luck.nextGaussian();
         boolean fahrenheit = thermometerUnit.equals("[degF]");
         return new Value(Analyte.TEMPERATURE, decimal(fahrenheit ? Math.rint(shown) : Math.rint(2 * shown) / 2, 1),
-                form);
+                form).withStep(fahrenheit ? "1" : "0.5");
     }
 
     Value probe(double temperatureC) {
         return new Value(Analyte.TEMPERATURE, decimal(temperatureC + 0.05 * luck.nextGaussian(), 1),
-                UnitForm.of("Cel"));
+                UnitForm.of("Cel")).withStep("0.1");
     }
 
     /** By the kit's card, which says unit and form. */
@@ -53,12 +53,14 @@ final class Reader {
 
     /** Counted drops, ten mg/L each. */
     Value alkalinity(double mgPerL) {
-        return new Value(Analyte.ALKALINITY, decimal(10 * Math.rint(mgPerL / 10), 0), new UnitForm("mg/L", "CaCO3"));
+        return new Value(Analyte.ALKALINITY, decimal(10 * Math.rint(mgPerL / 10), 0), new UnitForm("mg/L", "CaCO3"))
+                .withStep("10");
     }
 
     Value oxygen(double mgPerL) {
         return new Value(Analyte.DISSOLVED_OXYGEN,
-                decimal(Math.rint(2 * (mgPerL + 0.15 * luck.nextGaussian())) / 2, 1), UnitForm.of("mg/L"));
+                decimal(Math.rint(2 * (mgPerL + 0.15 * luck.nextGaussian())) / 2, 1), UnitForm.of("mg/L"))
+                .withStep("0.5");
     }
 
     static BigDecimal decimal(double value, int places) {

@@ -38,6 +38,11 @@ final class SchoolDays {
                 .toInstant();
     }
 
+    /** Filters run a fortnight before the eggs come. */
+    LocalDate filterStartedOn() {
+        return dayOf(eggsReceivedAt()).minusDays(14);
+    }
+
     /** Oldest first. */
     List<Instant> readings(Random luck) {
         List<Instant> times = new ArrayList<>();
