@@ -11,7 +11,8 @@ import picocli.CommandLine.Command;
         versionProvider = Main.Version.class,
         description = "Which classroom trout tank to visit first, what to bring and what to tell the teacher.",
         subcommands = {
-            ServeCommand.class, TokenCommand.class, BackupCommand.class, RestoreCommand.class, WarmUpCommand.class
+            DemoCommand.class, ServeCommand.class, TokenCommand.class, BackupCommand.class, RestoreCommand.class,
+            WarmUpCommand.class
         },
         synopsisSubcommandLabel = "COMMAND")
 public final class Main {
