@@ -6,15 +6,29 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.zaxxer.hikari.HikariDataSource;
 import io.javalin.Javalin;
+import io.javalin.router.Endpoint;
+import io.javalin.security.RouteRole;
+import io.javalin.security.Roles;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.tankrounds.config.Config;
 import org.tankrounds.db.Pools;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.migrations.Logins;
 import org.tankrounds.migrations.Migrations;
+import org.tankrounds.people.Bearers;
+import org.tankrounds.people.Cookies;
+import org.tankrounds.people.Doorman;
+import org.tankrounds.people.FormGuard;
+import org.tankrounds.people.PasswordHashes;
+import org.tankrounds.people.PersonRepository;
+import org.tankrounds.people.Sessions;
+import org.tankrounds.people.SignIn;
+import org.tankrounds.people.SignInHandlers;
 import org.tankrounds.web.Assets;
 import org.tankrounds.web.Errors;
 import org.tankrounds.web.HealthHandlers;
@@ -26,6 +40,9 @@ import org.tankrounds.web.WebServer;
  * creates a feature, and nothing is looked up.
  */
 public final class App implements AutoCloseable {
+    /** @param path with its parameters in braces */
+    public record Route(String method, String path, Set<RouteRole> roles) {}
+
     private final HikariDataSource pool;
     private final Javalin server;
 
@@ -41,15 +58,38 @@ public final class App implements AutoCloseable {
         Pages pages = new Pages(assets, clock);
         Errors errors = new Errors(pages, json);
 
+        PersonRepository people = new PersonRepository();
+        PasswordHashes passwords = new PasswordHashes();
+        Sessions sessions = new Sessions(transactions, clock);
+        Cookies cookies = new Cookies(config.secure());
+        FormGuard forms = new FormGuard(config.baseUrl());
+        Doorman doorman = new Doorman(sessions, new Bearers(transactions, clock), cookies, forms);
+        SignIn signIn = new SignIn(transactions, people, passwords, sessions, clock);
+        SignInHandlers signInHandlers = new SignInHandlers(signIn, sessions, cookies, pages);
+
         HealthHandlers health = new HealthHandlers(() -> Optional.empty(), metrics, config.metricsToken());
-        Routes routes = new Routes(health);
-        server = WebServer.create(config, json, assets, errors, ctx -> {}, routes::add);
+        Routes routes = new Routes(health, signInHandlers);
+        server = WebServer.create(config, json, assets, errors, doorman, routes::add);
     }
 
     /** @return the port that it listens on */
     public int start() {
         server.start();
         return server.port();
+    }
+
+    /** Every route with those it is for, as the server holds them. */
+    public List<Route> routes() {
+        return server.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(handler -> handler.endpoint)
+                .filter(endpoint -> endpoint.method.isHttpMethod())
+                .map(endpoint -> new Route(endpoint.method.name(), endpoint.path, roles(endpoint)))
+                .toList();
+    }
+
+    private static Set<RouteRole> roles(Endpoint endpoint) {
+        Roles roles = endpoint.metadata(Roles.class);
+        return roles == null ? Set.of() : roles.getRoles();
     }
 
     @Override

@@ -9,7 +9,7 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         description = "Which classroom trout tank to visit first, what to bring and what to tell the teacher.",
-        subcommands = {ServeCommand.class},
+        subcommands = {ServeCommand.class, WarmUpCommand.class},
         synopsisSubcommandLabel = "COMMAND")
 public final class Main {
     public static void main(String[] arguments) {

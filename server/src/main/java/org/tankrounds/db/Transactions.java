@@ -42,10 +42,19 @@ public final class Transactions {
         return with("tankrounds.chapter", "", work);
     }
 
+    /** Goes on inside a chapter that a secret opened, or that was made just now; until the transaction ends. */
+    public static void enter(DSLContext tx, int chapterId) {
+        set(tx, "tankrounds.chapter", Integer.toString(chapterId));
+    }
+
+    private static void set(DSLContext tx, String setting, String value) {
+        tx.fetch("SELECT set_config(?, ?, true)", setting, value);
+    }
+
     private <T> T with(String setting, String value, Function<DSLContext, T> work) {
         return database.transactionResult(configuration -> {
             DSLContext tx = DSL.using(configuration);
-            tx.fetch("SELECT set_config(?, ?, true)", setting, value);
+            set(tx, setting, value);
             return work.apply(tx);
         });
     }

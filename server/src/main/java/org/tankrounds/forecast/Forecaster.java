@@ -3,11 +3,17 @@ package org.tankrounds.forecast;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
+import org.tankrounds.belief.BeliefFilter;
 import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.TankBelief;
 import org.tankrounds.belief.TankFacts;
 
 /** From a tank's facts and observations to its next 72 hours. Stateless; one may serve all threads. */
 public final class Forecaster {
+
+    private static final double USUAL_DEATHS_PER_FISH_DAY = 0.0015;
+    private static final double DEATHS_PER_FISH_DAY_AND_EXCESS = 0.01;
 
     private final Limits limits;
 
@@ -26,6 +32,17 @@ public final class Forecaster {
      * @param observations in any order; those after {@code asOf} do not count
      */
     public Forecast forecast(TankFacts facts, List<Observation> observations, Instant asOf) {
-        return Placeholder.forecast(facts, observations, asOf);
+        TankBelief belief = BeliefFilter.believe(facts, observations, asOf);
+        Paths course = ForwardModel.run(belief);
+        Outcome outcome = new Outcome(course, belief, limits);
+        double chanceBeforeDeaths = outcome.chance();
+        double excessBeforeDeaths = outcome.excess();
+        outcome.weighByDeaths(belief.deaths(), belief.fishAlive(), USUAL_DEATHS_PER_FISH_DAY,
+                DEATHS_PER_FISH_DAY_AND_EXCESS);
+        OptionalDouble age = belief.newest().isEmpty() ? OptionalDouble.empty()
+                : OptionalDouble.of((asOf.getEpochSecond() - belief.newest().get().getEpochSecond()) / 3600.0);
+        return new Forecast(facts.tank(), asOf, outcome.chance(), outcome.excess() * belief.fishAlive(),
+                Driver.TEMPERATURE, outcome.hoursToLimit(), age, course.stage()[0], belief.fishAlive(),
+                List.of(), Fans.of(course, outcome.picked(), belief, limits));
     }
 }

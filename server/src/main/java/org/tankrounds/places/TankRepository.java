@@ -38,6 +38,13 @@ public final class TankRepository {
                 .fetch(TankRepository::tank);
     }
 
+    /** Tanks in use and retired ones, by school and room. */
+    public List<Tank> listWithRetired(DSLContext tx, int chapterId) {
+        return select(tx, TANKS.CHAPTER_ID.eq(chapterId))
+                .orderBy(SCHOOLS.NAME, CLASSROOMS.NAME, TANKS.TANK_ID)
+                .fetch(TankRepository::tank);
+    }
+
     /** For jobs, which act for the chapter itself. */
     public List<Tank> listOfChapter(DSLContext tx, int chapterId) {
         return select(tx, TANKS.CHAPTER_ID.eq(chapterId))

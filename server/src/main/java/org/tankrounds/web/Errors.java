@@ -29,14 +29,18 @@ public final class Errors {
         javalin.routes.exception(RefusedException.class,
                 (e, ctx) -> answer(ctx, e.status(), e.title(), e.errors(), ""));
         javalin.routes.exception(DataAccessException.class, this::databaseFailed);
-        javalin.routes.exception(HttpResponseException.class,
-                (e, ctx) -> answer(ctx, e.getStatus(), e.getMessage(), List.of(), ""));
+        javalin.routes.exception(HttpResponseException.class, (e, ctx) -> refusedByServer(ctx, e.getStatus()));
         javalin.routes.exception(Exception.class, this::failed);
-        javalin.routes.error(404, ctx -> {
-            if (ctx.result() == null || ctx.result().isEmpty() || "Endpoint not found".equals(ctx.result())) {
-                answer(ctx, 404, "There is nothing here.", List.of(), "Check the address.");
-            }
-        });
+    }
+
+    /** The web server's own refusals, in our words: its messages repeat what was sent. */
+    private void refusedByServer(Context ctx, int status) {
+        switch (status) {
+            case 404 -> answer(ctx, 404, "There is nothing here.", List.of(), "Check the address.");
+            case 405 -> answer(ctx, 405, "This address does not take that method.", List.of(), "");
+            case 413 -> answer(ctx, 413, "That is too large.", List.of(), "Up to 1 MB is taken in one go.");
+            default -> answer(ctx, status, "That cannot be answered.", List.of(), "");
+        }
     }
 
     private void databaseFailed(DataAccessException e, Context ctx) {

@@ -41,7 +41,7 @@ public final class WebServer {
             javalin.routes.before(headers::set);
             javalin.routes.beforeMatched(doorman);
             errors.register(javalin);
-            javalin.routes.get("/assets/{hash}/{file}", assets::serve, Role.ANYBODY);
+            javalin.routes.get("/assets/{hash}/{file}", assets::serve, Role.OPEN);
             routes.accept(javalin);
         });
     }

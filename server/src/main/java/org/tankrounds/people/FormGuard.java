@@ -1,0 +1,47 @@
+package org.tankrounds.people;
+
+import io.javalin.http.Context;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.util.List;
+import java.util.Optional;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.FieldError;
+import org.tankrounds.web.RefusedException;
+
+/** Lets a form through only when it comes from one of our own pages, shown to the very person who sends it. */
+public final class FormGuard {
+    private static final String NOT_OURS = "This form was not sent from a page of this service.";
+    private static final String GO_BACK = "Nothing was stored. Open the page here, fill it in again and send it.";
+
+    private final Optional<String> ownOrigin;
+
+    public FormGuard(Optional<URI> baseUrl) {
+        this.ownOrigin = baseUrl.map(url -> url.getScheme() + "://" + url.getRawAuthority());
+    }
+
+    /** @throws RefusedException with 403 */
+    void check(Context ctx, Caller caller) {
+        if (!fromHere(ctx) || !FormToken.same(caller.formToken(), ctx.formParam(FormToken.FIELD))) {
+            throw new RefusedException(403, NOT_OURS, List.of(new FieldError(FormToken.FIELD, GO_BACK)));
+        }
+    }
+
+    /** Browsers say where a request comes from; those too old to say so are judged by the token alone. */
+    private boolean fromHere(Context ctx) {
+        String site = ctx.header("Sec-Fetch-Site");
+        if (site != null) {
+            return site.equals("same-origin") || site.equals("none");
+        }
+        String origin = ctx.header("Origin");
+        return origin == null || ownOrigin.filter(origin::equals).isPresent() || sameHost(origin, ctx.header("Host"));
+    }
+
+    private static boolean sameHost(String origin, String host) {
+        try {
+            return host != null && host.equalsIgnoreCase(new URI(origin).getRawAuthority());
+        } catch (URISyntaxException e) {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,95 @@
+package org.tankrounds.people;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.Duration;
+import java.util.Optional;
+import org.tankrounds.pages.FormField;
+import org.tankrounds.pages.SignInPage;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.Pages;
+import org.tankrounds.web.Role;
+
+/** Coming in and going out. */
+public final class SignInHandlers {
+    private static final String WRONG = "This e-mail address and this password do not go together. Type both again.";
+
+    private final SignIn signIn;
+    private final Sessions sessions;
+    private final Cookies cookies;
+    private final Pages pages;
+
+    public SignInHandlers(SignIn signIn, Sessions sessions, Cookies cookies, Pages pages) {
+        this.signIn = signIn;
+        this.sessions = sessions;
+        this.cookies = cookies;
+        this.pages = pages;
+    }
+
+    /** Everybody's own first page. */
+    public void start(Context ctx) {
+        ctx.redirect(firstPage(Caller.of(ctx).role()), HttpStatus.SEE_OTHER);
+    }
+
+    public void show(Context ctx) {
+        if (Caller.of(ctx).signedIn()) {
+            ctx.redirect(LocalPath.orStart(ctx.queryParam("next")), HttpStatus.SEE_OTHER);
+            return;
+        }
+        cookies.openForm(ctx);
+        show(ctx, "", "", LocalPath.orStart(ctx.queryParam("next")));
+    }
+
+    public void create(Context ctx) {
+        String email = Optional.ofNullable(ctx.formParam("email")).orElse("");
+        String password = Optional.ofNullable(ctx.formParam("password")).orElse("");
+        String next = LocalPath.orStart(ctx.formParam("next"));
+        if (email.isBlank() || password.isEmpty()) {
+            ctx.status(422);
+            show(ctx, email, "Type your e-mail address and your password.", next);
+            return;
+        }
+        SignIn.Outcome outcome = signIn.with(email, password);
+        if (outcome instanceof SignIn.SignedIn in) {
+            cookies.session(ctx).ifPresent(sessions::end);
+            cookies.signIn(ctx, in.secret());
+            ctx.redirect(next, HttpStatus.SEE_OTHER);
+        } else if (outcome instanceof SignIn.Wait wait) {
+            long seconds = Math.max(1, wait.left().plusMillis(999).toSeconds());
+            ctx.status(429).header("Retry-After", Long.toString(seconds));
+            show(ctx, email, tooMany(seconds), next);
+        } else {
+            ctx.status(422);
+            show(ctx, email, WRONG, next);
+        }
+    }
+
+    public void remove(Context ctx) {
+        cookies.session(ctx).ifPresent(sessions::end);
+        cookies.signOut(ctx);
+        ctx.redirect("/sign-in", HttpStatus.SEE_OTHER);
+    }
+
+    private void show(Context ctx, String email, String error, String next) {
+        FormField address = FormField.text("email", "E-mail address", email)
+                .withType("email", "username")
+                .withError(error);
+        FormField password = FormField.text("password", "Password", "").withType("password", "current-password");
+        pages.show(ctx, "people/sign-in", new SignInPage(address, password, next));
+    }
+
+    private static String tooMany(long seconds) {
+        Duration wait = Duration.ofSeconds(seconds);
+        String howLong = seconds < 100 ? seconds + (seconds == 1 ? " second" : " seconds")
+                : wait.plusSeconds(59).toMinutes() + " minutes";
+        return "Several passwords did not fit this address. Wait " + howLong + ", then sign in again.";
+    }
+
+    static String firstPage(Role role) {
+        return switch (role) {
+            case COORDINATOR, MENTOR -> "/rounds";
+            case TEACHER -> "/tanks";
+            default -> "/sign-in";
+        };
+    }
+}

@@ -1,0 +1,34 @@
+package org.tankrounds.readings;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tankrounds.web.FieldError;
+import org.tankrounds.web.RefusedException;
+
+/** Everything that is wrong with one submission, so that all of it is said at once. */
+final class Faults {
+    static final String TITLE = "The reading cannot be taken as it is. Nothing was stored.";
+    private static final int MOST = 100;
+
+    private final List<FieldError> errors = new ArrayList<>();
+
+    void add(String at, String sentence) {
+        if (errors.size() < MOST) {
+            errors.add(new FieldError(at, sentence));
+        }
+    }
+
+    boolean none() {
+        return errors.isEmpty();
+    }
+
+    List<FieldError> errors() {
+        return List.copyOf(errors);
+    }
+
+    void refuse() {
+        if (!errors.isEmpty()) {
+            throw new RefusedException(422, TITLE, errors);
+        }
+    }
+}

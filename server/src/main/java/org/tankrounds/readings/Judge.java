@@ -1,0 +1,202 @@
+package org.tankrounds.readings;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.tankrounds.places.Kit;
+import org.tankrounds.places.KitScale;
+import org.tankrounds.places.Tank;
+import org.tankrounds.readings.GivenReading.GivenValue;
+import org.tankrounds.water.Analyte;
+import org.tankrounds.water.Range;
+import org.tankrounds.water.UnitForm;
+import org.tankrounds.water.Units;
+
+/**
+ * Says of a reading what is impossible, what is unlikely and what is fine, and converts it once into what the engine
+ * takes in. Impossible is refused; unlikely is stored and counts for little until somebody says that it is right.
+ */
+final class Judge {
+    static final Instant EARLIEST = Instant.parse("2000-01-01T00:00:00Z");
+    static final Duration FURTHEST_AHEAD = Duration.ofDays(7);
+    /** A clock that is this much ahead is wrong, and so is the time it gave. */
+    static final Duration CLOCKS_MAY_DIFFER = Duration.ofMinutes(10);
+    /** Water below this is ice; the core's range is wider, to have both thermometer scales inside. */
+    private static final double COLDEST_C = -10;
+    private static final Set<Analyte> CONCENTRATIONS = EnumSet.of(
+            Analyte.TOTAL_AMMONIA, Analyte.NITRITE, Analyte.NITRATE, Analyte.DISSOLVED_OXYGEN, Analyte.ALKALINITY,
+            Analyte.HARDNESS, Analyte.CHLORIDE, Analyte.CHLORINE);
+
+    private final Tank tank;
+    private final Kit kit;
+    private final Instant now;
+    private final Set<Analyte> confirmed;
+    private final Faults faults;
+
+    private final List<EnteredValue> values = new ArrayList<>();
+    private final List<Measured> measured = new ArrayList<>();
+    private final List<String> flags = new ArrayList<>();
+    private final Set<Analyte> unlikely = EnumSet.noneOf(Analyte.class);
+    private boolean timeDoubtful;
+    private double waterTemperatureC = Double.NaN;
+
+    private Judge(Tank tank, Kit kit, Instant now, Set<Analyte> confirmed, Faults faults) {
+        this.tank = tank;
+        this.kit = kit;
+        this.now = now;
+        this.confirmed = confirmed;
+        this.faults = faults;
+    }
+
+    /** @param confirmed analytes of which the writer was asked and said that the value is right */
+    static JudgedReading judge(
+            GivenReading given, Tank tank, Kit kit, Instant now, Set<Analyte> confirmed, Faults faults) {
+        return new Judge(tank, kit, now, confirmed, faults).reading(given);
+    }
+
+    private JudgedReading reading(GivenReading given) {
+        given.measuredAt().ifPresent(this::time);
+        if (given.values().isEmpty() && given.note().isEmpty() && faults.none()) {
+            faults.add("/values", "There is nothing in this reading. Give at least one value or a note.");
+        }
+        waterTemperatureC = temperatureOf(given);
+        given.values().forEach(this::value);
+        return new JudgedReading(given.measuredAt().orElse(now), given.by(), given.note(), List.copyOf(values),
+                List.copyOf(measured), List.copyOf(flags), Set.copyOf(unlikely));
+    }
+
+    private void time(Instant measuredAt) {
+        if (measuredAt.isBefore(EARLIEST) || measuredAt.isAfter(now.plus(FURTHEST_AHEAD))) {
+            faults.add("/measuredAt", "measuredAt lies between 2000-01-01T00:00:00Z and seven days from now.");
+        } else if (measuredAt.isAfter(now.plus(CLOCKS_MAY_DIFFER))) {
+            timeDoubtful = true;
+            flags.add("time_doubtful");
+        }
+    }
+
+    private static double temperatureOf(GivenReading given) {
+        for (GivenValue value : given.values()) {
+            if (value.analyte() == Analyte.TEMPERATURE && value.as().isEmpty()) {
+                Optional<UnitForm> form = Analyte.TEMPERATURE.form(value.unit(), "");
+                double temperatureC = form.isEmpty() ? Double.NaN
+                        : Units.toCanonical(Analyte.TEMPERATURE, form.get(), value.value().doubleValue(), 0);
+                return temperatureC >= 0 && temperatureC <= 40 ? temperatureC : Double.NaN;
+            }
+        }
+        return Double.NaN;
+    }
+
+    private void value(GivenValue given) {
+        Optional<UnitForm> form = form(given);
+        if (form.isEmpty()) {
+            return;
+        }
+        Analyte analyte = given.analyte();
+        double canonical = canonical(analyte, form.get(), given.value().doubleValue());
+        if (!possible(analyte).holds(canonical)) {
+            faults.add(given.at() + "/value", Wording.possible(analyte, form.get(), possible(analyte),
+                    limit -> fromCanonical(analyte, form.get(), limit), given.value()));
+            return;
+        }
+        if (analyte.isWholeNumber() && given.value().stripTrailingZeros().scale() > 0) {
+            faults.add(given.at() + "/value", Wording.name(analyte) + " is a whole number.");
+            return;
+        }
+        if (given.below() && !CONCENTRATIONS.contains(analyte)) {
+            faults.add(given.at() + "/below", "below says that a substance was not detected; "
+                    + Wording.name(analyte) + " cannot have it.");
+            return;
+        }
+        take(given, form.get(), canonical);
+    }
+
+    private Optional<UnitForm> form(GivenValue given) {
+        Analyte analyte = given.analyte();
+        Optional<UnitForm> written = analyte.form(given.unit(), given.as().orElse(""));
+        if (written.isPresent()) {
+            return written;
+        }
+        Optional<KitScale> card = kit.scale(analyte);
+        if (given.as().isEmpty() && analyte.hasForms() && card.isPresent()
+                && card.get().form().unit().equals(given.unit())) {
+            flags.add("form_from_kit:" + analyte.code());
+            return Optional.of(card.get().form());
+        }
+        boolean unitKnown = analyte.accepted().stream().anyMatch(form -> form.unit().equals(given.unit()));
+        faults.add(given.at() + (unitKnown ? "/as" : "/unit"), Wording.accepted(analyte));
+        return Optional.empty();
+    }
+
+    private void take(GivenValue given, UnitForm form, double canonical) {
+        Analyte analyte = given.analyte();
+        double step = step(given, form, canonical);
+        if (step > analyte.possible().max() - analyte.possible().min()) {
+            faults.add(given.at() + "/step", "step is what the method can tell apart; " + given.step().orElseThrow()
+                    + " is wider than all that " + Wording.name(analyte) + " can be.");
+            return;
+        }
+        boolean doubtful = timeDoubtful;
+        if (!analyte.likely().holds(canonical)) {
+            boolean kept = confirmed.contains(analyte);
+            flags.add((kept ? "confirmed:" : "unlikely:") + analyte.code());
+            doubtful |= !kept;
+            if (!kept) {
+                unlikely.add(analyte);
+            }
+        }
+        int bits = (notDetected(given, form) ? ObservationRepository.NOT_DETECTED : 0)
+                | (doubtful ? ObservationRepository.DOUBTFUL : 0);
+        measured.add(new Measured(analyte, (float) canonical, (float) (step / 2), (short) bits));
+        values.add(new EnteredValue(analyte, given.value(), form, given.step(), given.below()));
+    }
+
+    /** In the canonical unit; 0 where neither the writer nor the kit says it. */
+    private double step(GivenValue given, UnitForm form, double canonical) {
+        Analyte analyte = given.analyte();
+        if (given.step().isPresent()) {
+            return Units.stepToCanonical(analyte, form, given.step().get().doubleValue(), waterTemperatureC,
+                    tank.elevationM().orElse(0));
+        }
+        return kit.scale(analyte).map(card -> {
+            double onCard = fromCanonical(analyte, card.form(), canonical);
+            return Units.stepToCanonical(analyte, card.form(), card.stepAt(onCard), waterTemperatureC,
+                    tank.elevationM().orElse(0));
+        }).orElse(0.0);
+    }
+
+    private boolean notDetected(GivenValue given, UnitForm form) {
+        Analyte analyte = given.analyte();
+        if (given.below()) {
+            return true;
+        }
+        if (!CONCENTRATIONS.contains(analyte) || analyte == Analyte.DISSOLVED_OXYGEN) {
+            return false;
+        }
+        return given.value().signum() == 0 || given.step().isEmpty() && kit.scale(analyte)
+                .filter(card -> card.form().equals(form))
+                .map(card -> card.isLowest(given.value().doubleValue()))
+                .orElse(false);
+    }
+
+    private static Range possible(Analyte analyte) {
+        return analyte == Analyte.TEMPERATURE ? new Range(COLDEST_C, analyte.possible().max()) : analyte.possible();
+    }
+
+    private double canonical(Analyte analyte, UnitForm form, double value) {
+        return Units.toCanonical(analyte, form, value, waterTemperatureC, tank.elevationM().orElse(0));
+    }
+
+    private double fromCanonical(Analyte analyte, UnitForm form, double canonical) {
+        return Units.fromCanonical(analyte, form, canonical, waterTemperatureC, tank.elevationM().orElse(0));
+    }
+
+    /** Whether a value as written is what classroom tanks show, for asking "did you mean". */
+    static boolean likely(Analyte analyte, UnitForm form, BigDecimal value) {
+        return analyte.likely().holds(Units.toCanonical(analyte, form, value.doubleValue(), Double.NaN));
+    }
+}

@@ -1,0 +1,41 @@
+package org.tankrounds.readings;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * One look at a tank at one time, by somebody: one version of it.
+ *
+ * @param code the same for all versions
+ * @param by free label such as "period 3"; empty where none was given
+ * @param personId who was signed in; empty where a token posted it
+ * @param flags what the judge found, such as {@code unlikely:ph} or {@code time_doubtful}
+ * @param reason why this version took the place of the one before; empty in version 1
+ * @param supersededAt empty for the version that holds
+ */
+public record Reading(
+        long readingId,
+        int tankId,
+        String code,
+        int version,
+        Instant measuredAt,
+        Instant receivedAt,
+        String channel,
+        Optional<String> by,
+        OptionalInt personId,
+        List<EnteredValue> values,
+        Optional<String> note,
+        List<String> flags,
+        Optional<String> reason,
+        Optional<Instant> supersededAt) {
+
+    public static final String CHANNEL_PAGE = "page";
+    public static final String CHANNEL_API = "api";
+    public static final String CHANNEL_BATCH = "batch";
+
+    public boolean holds() {
+        return supersededAt.isEmpty();
+    }
+}

@@ -1,0 +1,145 @@
+package org.tankrounds.readings;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.BiFunction;
+import org.jooq.DSLContext;
+import org.jooq.exception.DataAccessException;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.places.Kit;
+import org.tankrounds.places.KitRepository;
+import org.tankrounds.places.Tank;
+import org.tankrounds.places.TankRepository;
+import org.tankrounds.readings.MeasurementRepository.Rows;
+import org.tankrounds.readings.SubmissionRepository.Submission;
+import org.tankrounds.water.Analyte;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.RefusedException;
+import org.tankrounds.web.Secrets;
+
+/**
+ * Stores one reading in one transaction: the sender's key, the reading, its measurements and the mark that the
+ * tank's forecast is out of date. What this answers is durable; the same key never stores twice.
+ */
+public final class StoreReading {
+    static final int CODE_LENGTH = 12;
+    static final String OTHER_READING = "This key has stored another reading before. Nothing was stored;"
+            + " use a new key for a new reading.";
+    private static final Set<String> WAITED_TOO_LONG = Set.of("55P03", "40P01", "40001");
+
+    /**
+     * What is to be stored.
+     *
+     * @param confirmed analytes of which the writer was asked back and said that the value is right
+     */
+    record Submitted(String key, byte[] fingerprint, GivenReading given, Faults faults, Set<Analyte> confirmed) {}
+
+    /** @param isNew false where the same submission had been stored before */
+    record Outcome(Tank tank, Reading reading, boolean isNew) {}
+
+    private final Transactions transactions;
+    private final TankRepository tanks;
+    private final KitRepository kits;
+    private final ReadingRepository readings;
+    private final AfterStore afterStore;
+    private final Clock clock;
+    private final SubmissionRepository submissions = new SubmissionRepository();
+    private final MeasurementRepository measurements = new MeasurementRepository();
+    private final DirtyTanks dirtyTanks;
+
+    public StoreReading(Transactions transactions, TankRepository tanks, KitRepository kits,
+            ReadingRepository readings, DirtyTanks dirtyTanks, AfterStore afterStore, Clock clock) {
+        this.transactions = transactions;
+        this.tanks = tanks;
+        this.kits = kits;
+        this.readings = readings;
+        this.dirtyTanks = dirtyTanks;
+        this.afterStore = afterStore;
+        this.clock = clock;
+    }
+
+    /**
+     * @param submitted reads what was sent, once it is clear that the caller may post to the tank; may refuse
+     * @param accept hears the judgement before anything is stored, for asking back; false stores nothing
+     * @return empty where {@code accept} said no
+     */
+    Optional<Outcome> store(Caller caller, String tankCode, String channel,
+            BiFunction<Tank, Kit, Submitted> submitted, BiFunction<Submitted, JudgedReading, Boolean> accept) {
+        Optional<Outcome> outcome;
+        try {
+            outcome = transactions.inChapter(caller.chapterId(), tx -> {
+                Tank tank = tanks.get(tx, caller, tankCode);
+                Kit kit = kits.get(tx, caller.chapterId(), tank.kitId());
+                return inside(tx, caller, tank, kit, channel, submitted.apply(tank, kit), accept);
+            });
+        } catch (DataAccessException e) {
+            if (waitedTooLong(e)) {
+                throw RefusedException.of(409, "The same reading is being stored just now. Send it again in a moment"
+                        + " with the same key.");
+            }
+            throw e;
+        }
+        if (outcome.isPresent() && outcome.get().isNew()) {
+            afterStore.stored(caller.chapterId());
+        }
+        return outcome;
+    }
+
+    /** Two transactions wanted the same rows at once; trying again will do. */
+    static boolean waitedTooLong(DataAccessException e) {
+        return WAITED_TOO_LONG.contains(String.valueOf(e.sqlState()));
+    }
+
+    private Optional<Outcome> inside(DSLContext tx, Caller caller, Tank tank, Kit kit, String channel,
+            Submitted submitted, BiFunction<Submitted, JudgedReading, Boolean> accept) {
+        Optional<Submission> before = submissions.find(tx, caller.chapterId(), tank.tankId(), submitted.key());
+        if (before.isPresent()) {
+            return Optional.of(repeated(tx, caller, tank, submitted, before.get()));
+        }
+        Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
+        JudgedReading judged =
+                Judge.judge(submitted.given(), tank, kit, now, submitted.confirmed(), submitted.faults());
+        if (!accept.apply(submitted, judged)) {
+            return Optional.empty();
+        }
+        submitted.faults().refuse();
+        String code = Secrets.code(CODE_LENGTH);
+        Submission submission = new Submission(submitted.fingerprint(), code);
+        if (!submissions.claim(tx, caller.chapterId(), tank.tankId(), submitted.key(), submission, now)) {
+            Submission other = submissions.find(tx, caller.chapterId(), tank.tankId(), submitted.key()).orElseThrow();
+            return Optional.of(repeated(tx, caller, tank, submitted, other));
+        }
+        Reading reading = version(tank, code, 1, channel, caller.personId(), now, judged, Optional.empty());
+        return Optional.of(new Outcome(tank, insert(tx, caller.chapterId(), reading, judged), true));
+    }
+
+    private Outcome repeated(DSLContext tx, Caller caller, Tank tank, Submitted submitted, Submission before) {
+        if (!Arrays.equals(before.fingerprint(), submitted.fingerprint())) {
+            throw RefusedException.of(409, OTHER_READING);
+        }
+        return new Outcome(tank, readings
+                .findHolding(tx, caller.chapterId(), tank.tankId(), before.readingCode()).orElseThrow(), false);
+    }
+
+    /** Writes a version with what is derived from it. */
+    Reading insert(DSLContext tx, int chapterId, Reading reading, JudgedReading judged) {
+        long readingId = readings.insert(tx, chapterId, reading);
+        measurements.insert(tx, chapterId, List.of(
+                new Rows(reading.tankId(), readingId, reading.measuredAt(), judged.measured())));
+        dirtyTanks.mark(tx, chapterId, reading.tankId(), reading.receivedAt());
+        return reading;
+    }
+
+    static Reading version(Tank tank, String code, int version, String channel, OptionalInt personId, Instant now,
+            JudgedReading judged, Optional<String> reason) {
+        return new Reading(0, tank.tankId(), code, version, judged.measuredAt(), now, channel, judged.by(), personId,
+                judged.values(), judged.note(), judged.flags(), reason, Optional.empty());
+    }
+}
