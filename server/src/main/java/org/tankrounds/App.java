@@ -1,23 +1,31 @@
 package org.tankrounds;
 
-import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.zaxxer.hikari.HikariDataSource;
 import io.javalin.Javalin;
 import io.javalin.router.Endpoint;
-import io.javalin.security.RouteRole;
 import io.javalin.security.Roles;
+import io.javalin.security.RouteRole;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.tankrounds.advice.Advisor;
 import org.tankrounds.config.Config;
 import org.tankrounds.db.Pools;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.forecast.Forecaster;
+import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.jobs.EachChapter;
+import org.tankrounds.jobs.Housekeeping;
+import org.tankrounds.jobs.Jobs.Job;
+import org.tankrounds.jobs.Jobs;
 import org.tankrounds.migrations.Logins;
 import org.tankrounds.migrations.Migrations;
 import org.tankrounds.people.Bearers;
@@ -29,6 +37,18 @@ import org.tankrounds.people.PersonRepository;
 import org.tankrounds.people.Sessions;
 import org.tankrounds.people.SignIn;
 import org.tankrounds.people.SignInHandlers;
+import org.tankrounds.places.TankRepository;
+import org.tankrounds.readings.LastLooks;
+import org.tankrounds.readings.ObservationRepository;
+import org.tankrounds.rounds.ChapterRanking;
+import org.tankrounds.rounds.ForecastKeeper;
+import org.tankrounds.rounds.ForecastMaker;
+import org.tankrounds.rounds.ForecastRepository;
+import org.tankrounds.rounds.RoundsApi;
+import org.tankrounds.rounds.RoundsHandlers;
+import org.tankrounds.rounds.RoundsVersions;
+import org.tankrounds.rounds.TankInputs;
+import org.tankrounds.season.LotRepository;
 import org.tankrounds.web.Assets;
 import org.tankrounds.web.Errors;
 import org.tankrounds.web.HealthHandlers;
@@ -44,6 +64,7 @@ public final class App implements AutoCloseable {
     public record Route(String method, String path, Set<RouteRole> roles) {}
 
     private final HikariDataSource pool;
+    private final Jobs jobs;
     private final Javalin server;
 
     /** @param logins a running PostgreSQL; the schema is brought up to date here */
@@ -67,14 +88,32 @@ public final class App implements AutoCloseable {
         SignIn signIn = new SignIn(transactions, people, passwords, sessions, clock);
         SignInHandlers signInHandlers = new SignInHandlers(signIn, sessions, cookies, pages);
 
+        TankRepository tanks = new TankRepository();
+        DirtyTanks dirtyTanks = new DirtyTanks();
+        LotRepository lots = new LotRepository();
+        ForecastRepository forecasts = new ForecastRepository(json);
+        RoundsVersions roundsVersions = new RoundsVersions();
+        ForecastMaker forecastMaker = new ForecastMaker(new Forecaster(), new Advisor());
+        TankInputs tankInputs = new TankInputs(lots, new ObservationRepository(), new LastLooks());
+        ForecastKeeper keeper = new ForecastKeeper(transactions, clock, dirtyTanks, tanks, tankInputs, forecastMaker,
+                forecasts, roundsVersions);
+        RoundsHandlers rounds =
+                new RoundsHandlers(transactions, clock, tanks, forecasts, roundsVersions, pages, assets);
+        ChapterRanking ranking = new ChapterRanking(tanks, tankInputs, forecastMaker, roundsVersions);
+        RoundsApi roundsApi = new RoundsApi(transactions, clock, ranking, json);
+        jobs = new Jobs(List.of(
+                new Job("keep forecasts", Duration.ofSeconds(30), new EachChapter(transactions, keeper::keep)),
+                new Job("housekeeping", Duration.ofDays(1), new Housekeeping(transactions, clock))));
+
         HealthHandlers health = new HealthHandlers(() -> Optional.empty(), metrics, config.metricsToken());
-        Routes routes = new Routes(health, signInHandlers);
+        Routes routes = new Routes(health, signInHandlers, rounds, roundsApi);
         server = WebServer.create(config, json, assets, errors, doorman, routes::add);
     }
 
     /** @return the port that it listens on */
     public int start() {
         server.start();
+        jobs.start();
         return server.port();
     }
 
@@ -95,6 +134,7 @@ public final class App implements AutoCloseable {
     @Override
     public void close() {
         server.stop();
+        jobs.close();
         pool.close();
     }
 

@@ -1,21 +1,29 @@
 package org.tankrounds;
 
 import static org.tankrounds.web.Role.ANYBODY;
+import static org.tankrounds.web.Role.CHAPTER_TOKEN;
 import static org.tankrounds.web.Role.OPEN;
+import static org.tankrounds.web.Role.ROUNDS;
 
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import org.tankrounds.people.SignInHandlers;
+import org.tankrounds.rounds.RoundsApi;
+import org.tankrounds.rounds.RoundsHandlers;
 import org.tankrounds.web.HealthHandlers;
 
 /** Every URL of the service, grouped by feature. */
 final class Routes {
     private final HealthHandlers health;
     private final SignInHandlers signIn;
+    private final RoundsHandlers rounds;
+    private final RoundsApi roundsApi;
 
-    Routes(HealthHandlers health, SignInHandlers signIn) {
+    Routes(HealthHandlers health, SignInHandlers signIn, RoundsHandlers rounds, RoundsApi roundsApi) {
         this.health = health;
         this.signIn = signIn;
+        this.rounds = rounds;
+        this.roundsApi = roundsApi;
     }
 
     void add(JavalinConfig javalin) {
@@ -30,5 +38,8 @@ final class Routes {
         routes.get("/sign-in", signIn::show, ANYBODY);
         routes.post("/sign-in", signIn::create, ANYBODY);
         routes.post("/sign-out", signIn::remove, ANYBODY);
+
+        routes.get("/rounds", rounds::show, ROUNDS);
+        routes.get("/api/v1/rounds", roundsApi::show, CHAPTER_TOKEN);
     }
 }

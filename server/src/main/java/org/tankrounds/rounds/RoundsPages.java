@@ -65,7 +65,7 @@ final class RoundsPages {
                     "Added just now.", "Its first forecast follows within a minute.", "", null, "", 0, false, "", "");
         }
         TankForecast row = entry.forecast().get();
-        List<Phrase> phrases = wording.of(said(row.forecast().reasons(), tier));
+        List<Phrase> phrases = phrases(row.forecast(), tier);
         boolean quiet = tier == Tier.NOTHING_NEEDED;
         return new RoundsPage.Row(
                 entry.tank().code(), place, entry.tank().school(), room,
@@ -79,8 +79,12 @@ final class RoundsPages {
     }
 
     /** A quiet tank needs few words; of the others, three reasons. */
-    private static List<Reason> said(List<Reason> reasons, Tier tier) {
-        return reasons.subList(0, Math.min(tier == Tier.NOTHING_NEEDED ? 2 : 3, reasons.size()));
+    private List<Phrase> phrases(Forecast forecast, Tier tier) {
+        List<Reason> reasons = forecast.reasons();
+        if (reasons.isEmpty()) {
+            return List.of(Phrase.of(Levels.name(forecast.driver()) + " adds most."));
+        }
+        return wording.of(reasons.subList(0, Math.min(tier == Tier.NOTHING_NEEDED ? 2 : 3, reasons.size())));
     }
 
     private String lastLook(LastLook look) {
