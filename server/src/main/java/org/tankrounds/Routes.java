@@ -1,38 +1,66 @@
 package org.tankrounds;
 
 import static org.tankrounds.web.Role.ANYBODY;
+import static org.tankrounds.web.Role.CHAPTER_TOKEN;
 import static org.tankrounds.web.Role.COORDINATOR;
 import static org.tankrounds.web.Role.OPEN;
+import static org.tankrounds.web.Role.ROUNDS;
 import static org.tankrounds.web.Role.SIGNED_IN;
+import static org.tankrounds.web.Role.TOKENS;
 
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
+import org.tankrounds.people.AccountHandlers;
+import org.tankrounds.people.InvitationHandlers;
+import org.tankrounds.people.PersonHandlers;
+import org.tankrounds.people.SetUpHandlers;
+import org.tankrounds.people.SignInHandlers;
+import org.tankrounds.people.TokenHandlers;
+import org.tankrounds.readings.BatchApi;
+import org.tankrounds.readings.ReadingApi;
+import org.tankrounds.rounds.RoundsApi;
+import org.tankrounds.rounds.RoundsHandlers;
 import org.tankrounds.web.HealthHandlers;
 
 /** Every URL of the service, grouped by feature. */
 final class Routes {
-    private final HealthHandlers health;
-    private final PeoplePages people;
-    private final PlacePages places;
+    record People(SignInHandlers signIn, SetUpHandlers setUp, InvitationHandlers invitations, AccountHandlers account,
+            PersonHandlers people, TokenHandlers tokens) {}
 
-    Routes(HealthHandlers health, PeoplePages people, PlacePages places) {
+    record Readings(ReadingApi api, BatchApi batch) {}
+
+    record Rounds(RoundsHandlers pages, RoundsApi api) {}
+
+    private final HealthHandlers health;
+    private final People people;
+    private final PlacePages places;
+    private final Readings readings;
+    private final Rounds rounds;
+
+    Routes(HealthHandlers health, People people, PlacePages places, Readings readings, Rounds rounds) {
         this.health = health;
         this.people = people;
         this.places = places;
+        this.readings = readings;
+        this.rounds = rounds;
     }
 
     void add(JavalinConfig javalin) {
         RoutesConfig routes = javalin.routes;
+        addHealth(routes);
+        addPeople(routes);
+        addPlaces(routes);
+        addReadings(routes);
+        addRounds(routes);
+    }
 
+    private void addHealth(RoutesConfig routes) {
         routes.get("/healthz", health::alive, OPEN);
         routes.head("/healthz", health::alive, OPEN);
         routes.get("/readyz", health::ready, OPEN);
         routes.head("/readyz", health::ready, OPEN);
         routes.get("/metrics", health::metrics, OPEN);
         routes.get("/openapi.yaml", health::description, OPEN);
-
-        addPeople(routes);
-        addPlaces(routes);
     }
 
     private void addPeople(RoutesConfig routes) {
@@ -40,8 +68,8 @@ final class Routes {
         routes.get("/sign-in", people.signIn()::show, ANYBODY);
         routes.post("/sign-in", people.signIn()::create, ANYBODY);
         routes.post("/sign-out", people.signIn()::remove, ANYBODY);
-        routes.get("/set-up/{link}", people.firstChapter()::show, ANYBODY);
-        routes.post("/set-up/{link}", people.firstChapter()::make, ANYBODY);
+        routes.get("/set-up/{link}", people.setUp()::show, ANYBODY);
+        routes.post("/set-up/{link}", people.setUp()::make, ANYBODY);
         routes.get("/invitations/{link}", people.invitations()::show, ANYBODY);
         routes.post("/invitations/{link}", people.invitations()::accept, ANYBODY);
         routes.get("/account", people.account()::show, SIGNED_IN);
@@ -81,5 +109,17 @@ final class Routes {
         routes.post("/places/kits", places.kits()::create, COORDINATOR);
         routes.get("/places/kits/kit", places.kits()::showEdit, COORDINATOR);
         routes.post("/places/kits/kit", places.kits()::update, COORDINATOR);
+    }
+
+    private void addReadings(RoutesConfig routes) {
+        routes.post("/api/v1/tanks/{tank}/readings", readings.api()::create, TOKENS);
+        routes.get("/api/v1/tanks/{tank}/readings", readings.api()::list, TOKENS);
+        routes.get("/api/v1/tanks/{tank}/readings/{reading}", readings.api()::show, TOKENS);
+        routes.post("/api/v1/readings:batch", readings.batch()::create, CHAPTER_TOKEN);
+    }
+
+    private void addRounds(RoutesConfig routes) {
+        routes.get("/rounds", rounds.pages()::show, ROUNDS);
+        routes.get("/api/v1/rounds", rounds.api()::show, CHAPTER_TOKEN);
     }
 }

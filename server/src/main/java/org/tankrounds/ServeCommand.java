@@ -4,7 +4,6 @@ import java.net.URI;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
 import org.tankrounds.config.Config;
 import org.tankrounds.config.ConfigReader;
 import picocli.CommandLine.Command;
@@ -22,18 +21,13 @@ final class ServeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         Config config = configured();
-        CountDownLatch stopped = new CountDownLatch(1);
-        try (Database database = Database.open(config);
-                App app = new App(config, Clock.systemUTC(), database.logins())) {
-            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
-                app.close();
-                database.close();
-                stopped.countDown();
-            }, "stop"));
+        try (OrderlyStop stop = new OrderlyStop()) {
+            Database database = stop.closing(Database.open(config));
+            App app = stop.closing(new App(config, Clock.systemUTC(), database.logins()));
             String address = "http://" + config.host() + ":" + app.start();
             System.out.println("Tankrounds listens on " + address);
             tellSetUpLink(app, config.baseUrl().map(URI::toString).orElse(address));
-            stopped.await();
+            stop.await();
         }
         return 0;
     }
