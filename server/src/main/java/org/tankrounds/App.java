@@ -117,14 +117,15 @@ public final class App implements AutoCloseable {
         PasswordHashes passwords = new PasswordHashes();
         Sessions sessions = new Sessions(transactions, clock);
         Cookies cookies = new Cookies(config.secure());
-        Doorman doorman = new Doorman(
-                sessions, new Bearers(transactions, clock), cookies, new FormGuard(config.baseUrl()));
         SignIn signIn = new SignIn(transactions, people, passwords, sessions, clock);
+        SignInHandlers signInHandlers = new SignInHandlers(signIn, sessions, cookies, pages);
+        Doorman doorman = new Doorman(sessions, new Bearers(transactions, clock), cookies,
+                new FormGuard(config.baseUrl()), signInHandlers);
         setUp = new SetUp(transactions, chapters, people, kits, passwords, sessions, clock);
         Invitations invitations = new Invitations(transactions, chapters, people, passwords, sessions, clock);
         PersonActs personActs = new PersonActs(people, sessions, invitations, clock);
         Routes.People peopleRoutes = new Routes.People(
-                new SignInHandlers(signIn, sessions, cookies, pages),
+                signInHandlers,
                 new SetUpHandlers(setUp, cookies, pages),
                 new InvitationHandlers(invitations, cookies, pages),
                 new AccountHandlers(transactions, people, passwords, signIn, sessions, cookies, pages),

@@ -65,7 +65,7 @@ public final class AccountHandlers {
         }
         boolean mine = outcome instanceof SignIn.SignedIn in
                 && in.chapterId() == caller.chapterId() && in.personId() == me.personId();
-        return mine ? "" : "This is not your password of now. Type it again.";
+        return mine ? "" : "This is not your current password. Type it again.";
     }
 
     private Person me(Context ctx) {
@@ -75,7 +75,7 @@ public final class AccountHandlers {
     }
 
     private void show(Context ctx, Person me, String currentError, NewPassword chosen) {
-        FormField current = FormField.text(CURRENT, "Password of now", "")
+        FormField current = FormField.text(CURRENT, "Current password", "")
                 .withType("password", "current-password")
                 .withError(currentError);
         pages.show(ctx, "people/account", new AccountPage(me.name(), me.email(), PersonRepository.word(me.role()),

@@ -25,12 +25,15 @@ public final class Doorman implements Handler {
     private final Bearers bearers;
     private final Cookies cookies;
     private final FormGuard forms;
+    private final SignInHandlers signIn;
 
-    public Doorman(Sessions sessions, Bearers bearers, Cookies cookies, FormGuard forms) {
+    public Doorman(
+            Sessions sessions, Bearers bearers, Cookies cookies, FormGuard forms, SignInHandlers signIn) {
         this.sessions = sessions;
         this.bearers = bearers;
         this.cookies = cookies;
         this.forms = forms;
+        this.signIn = signIn;
     }
 
     @Override
@@ -80,8 +83,13 @@ public final class Doorman implements Handler {
         }
     }
 
-    private static void askToSignIn(Context ctx) {
-        ctx.redirect(LocalPath.signIn(LocalPath.wanted(ctx)), HttpStatus.SEE_OTHER);
+    private void askToSignIn(Context ctx) {
+        if (SAFE_METHODS.contains(ctx.method().name()) || !forms.fromHere(ctx)
+                || !forms.plain(ctx)) {
+            ctx.redirect(LocalPath.signIn(LocalPath.wanted(ctx)), HttpStatus.SEE_OTHER);
+        } else {
+            signIn.askAgain(ctx);
+        }
         ctx.skipRemainingHandlers();
     }
 

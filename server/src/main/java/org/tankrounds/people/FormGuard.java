@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.FieldError;
@@ -20,15 +21,24 @@ public final class FormGuard {
         this.ownOrigin = baseUrl.map(url -> url.getScheme() + "://" + url.getRawAuthority());
     }
 
-    /** @throws RefusedException with 403 */
+    /** @throws RefusedException with 415 for anything but a plain form, 403 for one that is not ours */
     void check(Context ctx, Caller caller) {
+        if (!plain(ctx)) {
+            throw RefusedException.of(415, "Pages take plain forms only: application/x-www-form-urlencoded.");
+        }
         if (!fromHere(ctx) || !FormToken.same(caller.formToken(), ctx.formParam(FormToken.FIELD))) {
             throw new RefusedException(403, NOT_OURS, List.of(new FieldError(FormToken.FIELD, GO_BACK)));
         }
     }
 
+    /** Multipart bodies would not be held to the size limit. */
+    boolean plain(Context ctx) {
+        String type = ctx.contentType();
+        return type == null || type.toLowerCase(Locale.ROOT).startsWith("application/x-www-form-urlencoded");
+    }
+
     /** Browsers say where a request comes from; those too old to say so are judged by the token alone. */
-    private boolean fromHere(Context ctx) {
+    boolean fromHere(Context ctx) {
         String site = ctx.header("Sec-Fetch-Site");
         if (site != null) {
             return site.equals("same-origin") || site.equals("none");

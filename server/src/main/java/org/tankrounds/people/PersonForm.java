@@ -22,9 +22,9 @@ final class PersonForm {
             + "Look for them in the list; a person whose account is switched off can be let in again.";
 
     private static final List<Option> ROLES = List.of(
-            new Option("teacher", "Teacher: logs readings, sees their own tanks"),
-            new Option("mentor", "Mentor: sees every tank and the rounds"),
-            new Option("coordinator", "Coordinator: a mentor who also changes places, people and seasons"));
+            new Option("teacher", "Teacher: their own tanks"),
+            new Option("mentor", "Mentor: every tank, the rounds"),
+            new Option("coordinator", "Coordinator: changes things, too"));
 
     private PersonForm() {}
 

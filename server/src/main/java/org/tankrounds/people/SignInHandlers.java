@@ -3,8 +3,10 @@ package org.tankrounds.people;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import org.tankrounds.pages.FormField;
+import org.tankrounds.pages.SendAgainPage;
 import org.tankrounds.pages.SignInPage;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Pages;
@@ -37,29 +39,40 @@ public final class SignInHandlers {
             return;
         }
         cookies.openForm(ctx);
-        show(ctx, "", "", LocalPath.orStart(ctx.queryParam("next")));
+        show(ctx, "", "", LocalPath.orStart(ctx.queryParam("next")), Optional.empty());
+    }
+
+    /** For a form that arrives when its session has ended: what was typed goes along, so that it is not lost. */
+    void askAgain(Context ctx) {
+        Optional<KeptForm> kept = cookies.session(ctx).isPresent() ? KeptForm.sent(ctx) : Optional.empty();
+        if (kept.isEmpty()) {
+            ctx.redirect(LocalPath.signIn(LocalPath.wanted(ctx)), HttpStatus.SEE_OTHER);
+            return;
+        }
+        cookies.openForm(ctx);
+        ctx.status(HttpStatus.FORBIDDEN);
+        show(ctx, "", "", LocalPath.wanted(ctx), kept);
     }
 
     public void create(Context ctx) {
         String email = Optional.ofNullable(ctx.formParam("email")).orElse("");
         String password = Optional.ofNullable(ctx.formParam("password")).orElse("");
         String next = LocalPath.orStart(ctx.formParam("next"));
+        Optional<KeptForm> kept = KeptForm.carried(ctx);
         if (email.isBlank() || password.isEmpty()) {
             ctx.status(422);
-            show(ctx, email, "Type your e-mail address and your password.", next);
+            show(ctx, email, "Type your e-mail address and your password.", next, kept);
             return;
         }
         SignIn.Outcome outcome = signIn.with(email, password);
         if (outcome instanceof SignIn.SignedIn in) {
-            cookies.session(ctx).ifPresent(sessions::end);
-            cookies.signIn(ctx, in.secret());
-            ctx.redirect(next, HttpStatus.SEE_OTHER);
+            goOn(ctx, in.secret(), next, kept);
         } else if (outcome instanceof SignIn.Wait wait) {
             ctx.status(429).header("Retry-After", Long.toString(seconds(wait.left())));
-            show(ctx, email, tooMany(wait.left()), next);
+            show(ctx, email, tooMany(wait.left()), next, kept);
         } else {
             ctx.status(422);
-            show(ctx, email, WRONG, next);
+            show(ctx, email, WRONG, next, kept);
         }
     }
 
@@ -69,12 +82,24 @@ public final class SignInHandlers {
         ctx.redirect("/sign-in", HttpStatus.SEE_OTHER);
     }
 
-    private void show(Context ctx, String email, String error, String next) {
+    private void goOn(Context ctx, String secret, String next, Optional<KeptForm> kept) {
+        cookies.session(ctx).ifPresent(sessions::end);
+        cookies.signIn(ctx, secret);
+        if (kept.isEmpty()) {
+            ctx.redirect(next, HttpStatus.SEE_OTHER);
+            return;
+        }
+        sessions.find(secret).orElseThrow().attach(ctx);
+        pages.show(ctx, "people/send-again", new SendAgainPage(kept.get().path(), kept.get().fields(), next));
+    }
+
+    private void show(Context ctx, String email, String error, String next, Optional<KeptForm> kept) {
         FormField address = FormField.text("email", "E-mail address", email)
                 .withType("email", "username")
                 .withError(error);
         FormField password = FormField.text("password", "Password", "").withType("password", "current-password");
-        pages.show(ctx, "people/sign-in", new SignInPage(address, password, next));
+        pages.show(ctx, "people/sign-in", new SignInPage(address, password, next,
+                kept.map(KeptForm::carrying).orElse(List.of())));
     }
 
     static String tooMany(Duration wait) {

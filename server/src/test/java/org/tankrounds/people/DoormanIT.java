@@ -41,8 +41,10 @@ class DoormanIT {
         Pages pages = new Pages(assets, CLOCK);
         ObjectMapper json = new ObjectMapper();
         sessions = new Sessions(transactions, CLOCK);
-        Doorman doorman = new Doorman(sessions, new Bearers(transactions, CLOCK), new Cookies(false),
-                new FormGuard(Optional.empty()));
+        Cookies cookies = new Cookies(false);
+        SignIn signIn = new SignIn(transactions, new PersonRepository(), new PasswordHashes(), sessions, CLOCK);
+        Doorman doorman = new Doorman(sessions, new Bearers(transactions, CLOCK), cookies,
+                new FormGuard(Optional.empty()), new SignInHandlers(signIn, sessions, cookies, pages));
         server = WebServer.create(config, json, assets, new Errors(pages, json), doorman, (ctx, ms) -> {}, javalin -> {
             javalin.routes.get("/api/v1/tank", ctx -> ctx.result(Caller.of(ctx).name()), Role.TOKENS);
             javalin.routes.post("/api/v1/tank", ctx -> ctx.result("stored"), Role.TOKENS);

@@ -2,6 +2,7 @@ package org.tankrounds.people;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -67,12 +68,26 @@ class FormGuardIT {
     }
 
     @Test
-    void aFormInAnotherEncoding_hasNoToken() {
+    void aFormInAnotherEncoding_isNotRead() {
+        Browserless browser = app.signedIn(app.here().mentor());
+        browser.get("/account");
+        String multipart = "--x\r\nContent-Disposition: form-data; name=\"form_token\"\r\n\r\n"
+                + browser.formToken() + "\r\n--x--\r\n";
+
+        assertThat(browser.postJson("/sign-out", "{}").status()).isEqualTo(415);
+        assertThat(browser.send("POST", "/sign-out", "multipart/form-data; boundary=x",
+                multipart.getBytes(StandardCharsets.UTF_8)).status()).isEqualTo(415);
+        assertThat(browser.get("/account").status()).isEqualTo(200);
+    }
+
+    @Test
+    void anEndlessForm_isRefused() {
         Browserless browser = app.signedIn(app.here().mentor());
         browser.get("/account");
 
-        assertThat(browser.postJson("/sign-out", "{\"form_token\":\"" + browser.formToken() + "\"}").status())
-                .isEqualTo(403);
+        Answer answer = browser.post("/sign-out", "something", "x".repeat(1_100_000));
+
+        assertThat(answer.status()).isEqualTo(413);
     }
 
     private String origin(String word) {

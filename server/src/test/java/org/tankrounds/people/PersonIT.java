@@ -178,7 +178,7 @@ class PersonIT {
         Answer wrong = here.post("/account/password",
                 "current_password", "not the right one", "password", fresh, "password_again", fresh);
         assertThat(wrong.status()).isEqualTo(422);
-        assertThat(wrong.body()).contains("This is not your password of now.");
+        assertThat(wrong.body()).contains("This is not your current password.");
         assertThat(there.get("/account").status()).isEqualTo(200);
 
         Answer answer = here.post("/account/password",

@@ -3,7 +3,11 @@ package org.tankrounds.people;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -95,6 +99,56 @@ class SignInLimitsIT {
         app.clock().advance(Duration.ofHours(3));
 
         assertThat(coordinator.get("/account").status()).isEqualTo(303);
+    }
+
+    @Test
+    void whatWasTyped_survivesASessionThatEndedMeanwhile() {
+        Browserless coordinator = app.signedIn(app.here().coordinator());
+        coordinator.get("/people/new");
+        app.clock().advance(Duration.ofHours(12));
+        coordinator.header("Referer", app.baseUrl() + "/people/new");
+
+        Answer asked = coordinator.post("/people", "name", "Ida \"Long\" Typed", "email", "ida@new.example",
+                "role", "mentor");
+        assertThat(asked.status()).isEqualTo(403);
+        assertThat(asked.body()).contains("What you typed is kept");
+        Answer wrong = coordinator.postForm("/sign-in", signIn(coordinator, asked, WRONG));
+        assertThat(wrong.status()).isEqualTo(422);
+        Answer again = coordinator.postForm("/sign-in", signIn(coordinator, wrong, Cast.PASSWORD));
+
+        assertThat(again.status()).isEqualTo(200);
+        assertThat(again.body()).contains("action=\"/people\"").contains("Send it now").contains("href=\"/people/new\"");
+        assertThat(coordinator.get("/people").body()).as("nothing is stored before they say so").doesNotContain("ida@");
+        coordinator.postForm("/people", hidden(again.body(), coordinator.formToken()));
+        assertThat(coordinator.get("/people").body()).contains("Ida &quot;Long&quot; Typed").contains("ida@new.example");
+    }
+
+    @Test
+    void aPasswordThatWasTyped_isNotKept() {
+        Browserless mentor = app.signedIn(app.elsewhere().mentor());
+        mentor.get("/account");
+        app.clock().advance(Duration.ofHours(12));
+
+        Answer asked = mentor.post("/account/password", "current_password", Cast.PASSWORD, "password", "x", "password_again", "x");
+
+        assertThat(asked.status()).isEqualTo(303);
+    }
+
+    private static Map<String, String> signIn(Browserless browser, Answer page, String password) {
+        Map<String, String> form = hidden(page.body(), browser.formToken());
+        form.put("email", app.here().coordinator().email());
+        form.put("password", password);
+        return form;
+    }
+
+    private static Map<String, String> hidden(String body, String formToken) {
+        Map<String, String> form = new LinkedHashMap<>();
+        Matcher field = Pattern.compile("<input type=\"hidden\" name=\"([^\"]*)\" value=\"([^\"]*)\"").matcher(body);
+        while (field.find()) {
+            form.put(field.group(1), field.group(2).replace("&quot;", "\"").replace("&#64;", "@"));
+        }
+        form.put("form_token", formToken);
+        return form;
     }
 
     @Test
