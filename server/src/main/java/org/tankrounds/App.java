@@ -40,13 +40,16 @@ import org.tankrounds.people.SignInHandlers;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.readings.LastLooks;
 import org.tankrounds.readings.ObservationRepository;
+import org.tankrounds.readings.ReadingRepository;
 import org.tankrounds.rounds.ChapterRanking;
 import org.tankrounds.rounds.ForecastKeeper;
 import org.tankrounds.rounds.ForecastMaker;
 import org.tankrounds.rounds.ForecastRepository;
+import org.tankrounds.rounds.HelpHandlers;
 import org.tankrounds.rounds.RoundsApi;
 import org.tankrounds.rounds.RoundsHandlers;
 import org.tankrounds.rounds.RoundsVersions;
+import org.tankrounds.rounds.TankHandlers;
 import org.tankrounds.rounds.TankInputs;
 import org.tankrounds.season.LotRepository;
 import org.tankrounds.web.Assets;
@@ -99,6 +102,8 @@ public final class App implements AutoCloseable {
                 forecasts, roundsVersions);
         RoundsHandlers rounds =
                 new RoundsHandlers(transactions, clock, tanks, forecasts, roundsVersions, pages, assets);
+        TankHandlers tankHandlers = new TankHandlers(transactions, clock, tanks, tankInputs, forecasts,
+                new ReadingRepository(), pages, json);
         ChapterRanking ranking = new ChapterRanking(tanks, tankInputs, forecastMaker, roundsVersions);
         RoundsApi roundsApi = new RoundsApi(transactions, clock, ranking, json);
         jobs = new Jobs(List.of(
@@ -106,7 +111,7 @@ public final class App implements AutoCloseable {
                 new Job("housekeeping", Duration.ofDays(1), new Housekeeping(transactions, clock))));
 
         HealthHandlers health = new HealthHandlers(() -> Optional.empty(), metrics, config.metricsToken());
-        Routes routes = new Routes(health, signInHandlers, rounds, roundsApi);
+        Routes routes = new Routes(health, signInHandlers, rounds, roundsApi, tankHandlers, new HelpHandlers(pages));
         server = WebServer.create(config, json, assets, errors, doorman, routes::add);
     }
 

@@ -1,5 +1,6 @@
 package org.tankrounds.rounds;
 
+import java.util.Locale;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.web.Formats;
 
@@ -22,7 +23,7 @@ final class Levels {
 
     /** The name inside a sentence. */
     static String inSentence(Driver series) {
-        return series == Driver.PH ? "pH" : name(series).toLowerCase(java.util.Locale.ENGLISH);
+        return series == Driver.PH ? "pH" : name(series).toLowerCase(Locale.ENGLISH);
     }
 
     /** The unit behind a number; pH has none. */

@@ -23,7 +23,9 @@ final class LimitWording {
         Driver series = series(reason);
         String rest = "";
         if (reason.limit().isPresent()) {
-            String limit = Levels.limit(series, reason.limit().getAsDouble());
+            String limit = series == Driver.TEMPERATURE
+                    ? Levels.limit(series, reason.limit().getAsDouble())
+                    : "Its limit of " + Levels.bareLimit(reason.limit().getAsDouble());
             rest = reason.hoursToLimit().isPresent()
                     ? limit + " likely by " + formats.by(ahead(reason.hoursToLimit().getAsDouble())) + "."
                     : limit + " is possible within three days.";

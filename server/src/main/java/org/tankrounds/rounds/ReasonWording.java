@@ -1,17 +1,18 @@
 package org.tankrounds.rounds;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.tankrounds.forecast.Reason;
 import org.tankrounds.web.Formats;
 
 /** Reasons in words, the largest first. Each number of a reason has one place in its sentence and no other. */
-final class Wording {
+final class ReasonWording {
     private final LimitWording limits;
     private final CauseWording causes;
     private final SilenceWording silences;
     private final LifeWording life;
 
-    Wording(Formats formats) {
+    ReasonWording(Formats formats) {
         limits = new LimitWording(formats);
         causes = new CauseWording(formats);
         silences = new SilenceWording(formats);
@@ -19,7 +20,16 @@ final class Wording {
     }
 
     List<Phrase> of(List<Reason> reasons) {
-        return reasons.stream().map(this::of).toList();
+        return IntStream.range(0, reasons.size()).mapToObj(i -> of(reasons.get(i), reasons.subList(0, i))).toList();
+    }
+
+    /** A cause that follows its own series leaves out the number that was just said. */
+    private Phrase of(Reason reason, List<Reason> before) {
+        boolean said = before.stream().anyMatch(other -> other.driver().equals(reason.driver())
+                && other.value().equals(reason.value()));
+        return reason.kind() == Reason.Kind.CHILLER_LOOKS_STOPPED && said
+                ? Phrase.of("As if the chiller had stopped.")
+                : of(reason);
     }
 
     Phrase of(Reason reason) {
