@@ -1,7 +1,8 @@
 // Lets a reader look closer at the season: a cursor with values, and zooming. The pictures of the page need none of this.
 (() => {
   "use strict";
-  const HEIGHT = 170;
+  const HEIGHT = 150;
+  const AHEAD_S = 72 * 3600;
   const season = document.querySelector(".season[data-series]");
   if (!season || !window.fetch) {
     return;
@@ -28,7 +29,7 @@
   const color = (name) => getComputedStyle(document.documentElement).getPropertyValue(name).trim();
 
   // One row a moment, as the chart library wants it; a null ends a line where the gap is too long to join.
-  const table = (series, longest) => {
+  const table = (series, longest, whole) => {
     const rows = new Map();
     const row = (time) => {
       if (!rows.has(time)) {
@@ -47,6 +48,8 @@
     for (const [time, low, middle, high] of series.fan) {
       Object.assign(row(time), { low, middle, high });
     }
+    row(whole[0]);
+    row(whole[1]);
     const times = [...rows.keys()].sort((a, b) => a - b);
     const level = (steps, time) => steps.reduce((held, [from, limit]) => (from <= time ? limit : held), steps[0][1]);
     return [
@@ -59,29 +62,35 @@
     ];
   };
 
-  const draw = (series, longest, sync) => {
+  const day = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "short" });
+  const moment = new Intl.DateTimeFormat("en-GB", { weekday: "short", day: "numeric", month: "short", hour: "numeric", minute: "2-digit" });
+
+  const draw = (series, longest, sync, whole) => {
     const box = document.createElement("div");
     box.className = "explore__chart";
     explore.append(box);
+    const name = document.createElement("h3");
+    name.textContent = series.unit ? series.name + ", " + series.unit : series.name;
+    box.append(name);
     const digits = (_, value) => (value === null || value === undefined ? "–" : String(Number(value.toPrecision(3))));
+    const stepped = window.uPlot.paths.stepped({ align: 1 });
     const lines = [
-      {},
+      { label: "when", value: (_, time) => (time === null ? "–" : moment.format(new Date(time * 1000))) },
       { label: "read", stroke: color("--ink"), width: 1.5, points: { show: true, size: 5 }, value: digits },
       { label: "19 in 20 below", stroke: color("--fan-narrow"), points: { show: false }, value: digits, spanGaps: true },
       { label: "middle", stroke: color("--deep"), dash: [2, 3], points: { show: false }, value: digits, spanGaps: true },
       { label: "1 in 20 below", stroke: color("--fan-narrow"), points: { show: false }, value: digits, spanGaps: true },
-      ...series.limits.map(() => ({ label: "limit", stroke: color("--limit"), dash: [5, 3], points: { show: false }, value: digits, spanGaps: true })),
+      ...series.limits.map(() => ({ label: "limit", paths: stepped, stroke: color("--limit"), dash: [5, 3], points: { show: false }, value: digits, spanGaps: true })),
     ];
     const axis = { stroke: color("--ink-soft"), grid: { stroke: color("--rule"), width: 1 }, ticks: { stroke: color("--rule"), width: 1 } };
     const chart = new window.uPlot({
-      title: series.unit ? series.name + ", " + series.unit : series.name,
       width: explore.clientWidth, height: HEIGHT,
       cursor: { sync: { key: sync } },
       scales: { y: { range: (_, low, high) => [Math.min(low ?? series.low, series.low), Math.max(high ?? series.high, series.high)] } },
-      axes: [axis, { ...axis, size: 52 }],
+      axes: [{ ...axis, values: (_, times) => times.map((time) => day.format(new Date(time * 1000))) }, { ...axis, size: 52 }],
       bands: [{ series: [2, 4], fill: color("--fan-wide") }],
       series: lines,
-    }, table(series, longest), box);
+    }, table(series, longest, whole), box);
     window.addEventListener("resize", () => chart.setSize({ width: explore.clientWidth, height: HEIGHT }));
   };
 
@@ -102,7 +111,7 @@
     pictures.before(explore);
     pictures.hidden = true;
     data.series.filter((series) => series.points.length > 0 || series.fan.length > 0)
-      .forEach((series) => draw(series, data.longestJoinedSeconds, "season"));
+      .forEach((series) => draw(series, data.longestJoinedSeconds, "season", [data.from, data.asOf + AHEAD_S]));
   };
 
   button.addEventListener("click", async () => {

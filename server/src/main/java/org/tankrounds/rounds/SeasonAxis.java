@@ -61,7 +61,7 @@ final class SeasonAxis {
         }
         Instant end = now.plus(Duration.ofHours(Forecast.HORIZON_HOURS));
         ticks.add(new Tick(percent(NOW), "now", "middle"));
-        ticks.add(new Tick(percent(WIDTH), formats.day(end) + " " + formats.clock(end), "end"));
+        ticks.add(new Tick(percent(WIDTH), formats.weekdayAndClock(end), "end"));
         return ticks;
     }
 
