@@ -1,5 +1,6 @@
 package org.tankrounds;
 
+import org.tankrounds.rounds.RankCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -9,7 +10,7 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         description = "Which classroom trout tank to visit first, what to bring and what to tell the teacher.",
-        subcommands = {ServeCommand.class, WarmUpCommand.class},
+        subcommands = {ServeCommand.class, RankCommand.class, WarmUpCommand.class},
         synopsisSubcommandLabel = "COMMAND")
 public final class Main {
     public static void main(String[] arguments) {
