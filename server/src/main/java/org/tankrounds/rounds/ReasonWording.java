@@ -1,7 +1,6 @@
 package org.tankrounds.rounds;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import org.tankrounds.forecast.Reason;
 import org.tankrounds.web.Formats;
 
@@ -20,16 +19,7 @@ final class ReasonWording {
     }
 
     List<Phrase> of(List<Reason> reasons) {
-        return IntStream.range(0, reasons.size()).mapToObj(i -> of(reasons.get(i), reasons.subList(0, i))).toList();
-    }
-
-    /** A cause that follows its own series leaves out the number that was just said. */
-    private Phrase of(Reason reason, List<Reason> before) {
-        boolean said = before.stream().anyMatch(other -> other.driver().equals(reason.driver())
-                && other.value().equals(reason.value()));
-        return reason.kind() == Reason.Kind.CHILLER_LOOKS_STOPPED && said
-                ? Phrase.of("As if the chiller had stopped.")
-                : of(reason);
+        return reasons.stream().map(this::of).toList();
     }
 
     Phrase of(Reason reason) {
@@ -37,7 +27,7 @@ final class ReasonWording {
             case BEYOND_LIMIT -> limits.beyond(reason);
             case HEADED_FOR_LIMIT -> limits.headedFor(reason);
             case NEAR_LIMIT -> limits.near(reason);
-            case CHILLER_LOOKS_STOPPED -> causes.chillerLooksStopped(reason);
+            case CHILLER_LOOKS_STOPPED -> limits.chillerLooksStopped(reason);
             case FILTER_NOT_RIPE -> causes.filterNotRipe(reason);
             case LOW_CHLORIDE -> causes.lowChloride(reason);
             case HIGH_PH_MAKES_AMMONIA_HARMFUL -> causes.highPh(reason);
