@@ -66,9 +66,11 @@ import org.tankrounds.rounds.ChapterRanking;
 import org.tankrounds.rounds.ForecastKeeper;
 import org.tankrounds.rounds.ForecastMaker;
 import org.tankrounds.rounds.ForecastRepository;
+import org.tankrounds.rounds.HelpHandlers;
 import org.tankrounds.rounds.RoundsApi;
 import org.tankrounds.rounds.RoundsHandlers;
 import org.tankrounds.rounds.RoundsVersions;
+import org.tankrounds.rounds.TankHandlers;
 import org.tankrounds.rounds.TankInputs;
 import org.tankrounds.season.LotRepository;
 import org.tankrounds.web.Assets;
@@ -138,12 +140,14 @@ public final class App implements AutoCloseable {
         TankInputs tankInputs = new TankInputs(lots, new ObservationRepository(), new LastLooks());
         ForecastKeeper keeper = new ForecastKeeper(transactions, clock, dirtyTanks, tanks, tankInputs, forecastMaker,
                 forecasts, roundsVersions);
+        ReadingRepository readings = new ReadingRepository();
         ChapterRanking ranking = new ChapterRanking(tanks, tankInputs, forecastMaker, roundsVersions);
         Routes.Rounds roundsRoutes = new Routes.Rounds(
                 new RoundsHandlers(transactions, clock, tanks, forecasts, roundsVersions, pages, assets),
-                new RoundsApi(transactions, clock, ranking, json));
+                new RoundsApi(transactions, clock, ranking, json),
+                new TankHandlers(transactions, clock, tanks, tankInputs, forecasts, readings, pages, json),
+                new HelpHandlers(pages));
 
-        ReadingRepository readings = new ReadingRepository();
         StoreReading storeReading = new StoreReading(transactions, tanks, kits, readings, dirtyTanks, keeper, clock);
         StoreBatch storeBatch = new StoreBatch(transactions, tanks, kits, readings, dirtyTanks, keeper, clock);
         Routes.Readings readingRoutes = new Routes.Readings(

@@ -1,6 +1,7 @@
 package org.tankrounds;
 
 import org.tankrounds.config.Config.LogFormat;
+import org.tankrounds.rounds.RankCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -11,8 +12,8 @@ import picocli.CommandLine.Command;
         versionProvider = Main.Version.class,
         description = "Which classroom trout tank to visit first, what to bring and what to tell the teacher.",
         subcommands = {
-            DemoCommand.class, ServeCommand.class, TokenCommand.class, BackupCommand.class, RestoreCommand.class,
-            WarmUpCommand.class
+            DemoCommand.class, ServeCommand.class, RankCommand.class, TokenCommand.class, BackupCommand.class,
+            RestoreCommand.class, WarmUpCommand.class
         },
         synopsisSubcommandLabel = "COMMAND")
 public final class Main {

@@ -6,6 +6,7 @@ import static org.tankrounds.web.Role.COORDINATOR;
 import static org.tankrounds.web.Role.OPEN;
 import static org.tankrounds.web.Role.ROUNDS;
 import static org.tankrounds.web.Role.SIGNED_IN;
+import static org.tankrounds.web.Role.TEACHER;
 import static org.tankrounds.web.Role.TOKENS;
 
 import io.javalin.config.JavalinConfig;
@@ -18,8 +19,10 @@ import org.tankrounds.people.SignInHandlers;
 import org.tankrounds.people.TokenHandlers;
 import org.tankrounds.readings.BatchApi;
 import org.tankrounds.readings.ReadingApi;
+import org.tankrounds.rounds.HelpHandlers;
 import org.tankrounds.rounds.RoundsApi;
 import org.tankrounds.rounds.RoundsHandlers;
+import org.tankrounds.rounds.TankHandlers;
 import org.tankrounds.web.HealthHandlers;
 
 /** Every URL of the service, grouped by feature. */
@@ -29,7 +32,7 @@ final class Routes {
 
     record Readings(ReadingApi api, BatchApi batch) {}
 
-    record Rounds(RoundsHandlers pages, RoundsApi api) {}
+    record Rounds(RoundsHandlers pages, RoundsApi api, TankHandlers tanks, HelpHandlers help) {}
 
     private final HealthHandlers health;
     private final People people;
@@ -120,6 +123,10 @@ final class Routes {
 
     private void addRounds(RoutesConfig routes) {
         routes.get("/rounds", rounds.pages()::show, ROUNDS);
+        routes.get("/tanks", rounds.tanks()::list, TEACHER);
+        routes.get("/tanks/{tank}", rounds.tanks()::show, SIGNED_IN);
+        routes.get("/tanks/{tank}/series.json", rounds.tanks()::series, SIGNED_IN);
+        routes.get("/help", rounds.help()::show, ANYBODY);
         routes.get("/api/v1/rounds", rounds.api()::show, CHAPTER_TOKEN);
     }
 }

@@ -3,6 +3,7 @@ package org.tankrounds.advice;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tankrounds.forecast.Driver;
+import org.tankrounds.water.Analyte;
 
 /**
  * One thing to do or bring, as numbers; the page makers turn it into words.
@@ -48,5 +49,24 @@ public record Act(
         ASK_FOR_READING,
         /** Look at the fish and count the dead. */
         LOOK_AT_FISH
+    }
+
+    static Act plain(Kind kind, Driver driver) {
+        return new Act(kind, Optional.of(driver), OptionalDouble.empty(), "", OptionalDouble.empty(), "",
+                "", "");
+    }
+
+    static Act amount(Kind kind, Driver driver, double amount, String unit, String basis) {
+        return new Act(kind, Optional.of(driver), OptionalDouble.of(amount), unit,
+                OptionalDouble.empty(), "", "", basis);
+    }
+
+    static Act ask(Driver driver, Analyte analyte) {
+        return new Act(Kind.ASK_FOR_READING, Optional.of(driver), OptionalDouble.empty(), "",
+                OptionalDouble.empty(), "", analyte.code(), "");
+    }
+
+    static Act skipFeed(Driver driver, double hours) {
+        return amount(Kind.SKIP_FEED, driver, hours, "h", "");
     }
 }

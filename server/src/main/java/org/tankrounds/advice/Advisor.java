@@ -1,15 +1,210 @@
 package org.tankrounds.advice;
 
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tankrounds.belief.BeliefFilter;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
+import org.tankrounds.forecast.Driver;
+import org.tankrounds.forecast.FanPoint;
 import org.tankrounds.forecast.Forecast;
+import org.tankrounds.forecast.Limits;
+import org.tankrounds.forecast.Reason;
+import org.tankrounds.forecast.SeriesForecast;
+import org.tankrounds.water.Analyte;
+import org.tankrounds.water.Carbonate;
+import org.tankrounds.water.Chlorine;
+import org.tankrounds.water.HeatBalance;
+import org.tankrounds.water.Salt;
+import org.tankrounds.water.WaterChange;
 
-/** What to bring and do for a tank, most useful first. Decision support, no veterinary advice. */
+/**
+ * What to bring and do for a tank, most useful first. Decision support for volunteers; it is no veterinary,
+ * legal or electrical advice, and an agency's instruction outranks it.
+ */
 public final class Advisor {
+
+    /** A tank bears this much at once; beyond, change twice (common practice, no source). */
+    public static final double MOST_CHANGED_AT_ONCE = 0.5;
+    private static final double LEAST_CHANGE = 0.1;
+    /** Bring a level to this share of its limit, not onto it. */
+    private static final double AIM = 0.8;
+    private static final double SALT_TARGET_MG_PER_L = 60;
+    private static final double ENOUGH_CHLORIDE_MG_PER_L = 50;
+    private static final double ALKALINITY_AIM_MG_PER_L = 50;
+    private static final double MOST_ALKALINITY_A_DAY_MG_PER_L = 20;
+    private static final double AMMONIA_TOO_HIGH_FOR_BICARBONATE = 0.5;
+    private static final double ROOM_C = 21;
+    private static final double BARE_TANK_LOSS_W_PER_K_PER_L = 18.028 / 190;
+    private static final double ICE_HOURS = 12;
+    private static final double SKIP_FEED_HOURS = 24;
+    private static final Duration ALKALINITY_AGE = Duration.ofDays(30);
+    private static final double MATTERS = 0.1;
+
+    private final Limits limits;
+
+    public Advisor(Limits limits) {
+        this.limits = Objects.requireNonNull(limits, "limits");
+    }
+
+    public Advisor() {
+        this(Limits.DEFAULT);
+    }
 
     /** The acts that the forecast calls for; empty for a tank that needs nothing. */
     public List<Act> advise(TankFacts facts, Forecast forecast, List<Observation> observations) {
-        return List.of();
+        List<Act> acts = new ArrayList<>();
+        for (Reason reason : forecast.reasons()) {
+            if (reason.driver().isPresent() && reason.share() >= MATTERS) {
+                forReason(reason, facts, forecast, observations, acts);
+            }
+        }
+        return withoutRepeats(acts);
+    }
+
+    private void forReason(Reason reason, TankFacts facts, Forecast forecast,
+            List<Observation> observations, List<Act> acts) {
+        Driver driver = reason.driver().get();
+        if (reason.kind() == Reason.Kind.SERIES_NOT_READ) {
+            acts.add(Act.ask(driver, analyteOf(driver)));
+            return;
+        }
+        boolean likely = forecast.hoursToLimit().isPresent() || reason.hoursToLimit().isPresent();
+        switch (driver) {
+            case TEMPERATURE -> warm(reason, facts, likely, acts);
+            case UN_IONISED_AMMONIA -> {
+                change(driver, facts, forecast, acts);
+                acts.add(Act.skipFeed(driver, SKIP_FEED_HOURS));
+            }
+            case NITRITE -> nitrite(facts, forecast, observations, acts);
+            case DISSOLVED_OXYGEN -> acts.add(Act.plain(Act.Kind.MORE_AIR, driver));
+            case PH -> alkalinity(facts, forecast, observations, acts);
+            case CHLORINE -> chlorine(reason, facts, acts);
+            case DEATHS -> {
+                acts.add(Act.plain(Act.Kind.LOOK_AT_FISH, driver));
+                acts.add(Act.ask(driver, Analyte.DISSOLVED_OXYGEN));
+            }
+            case SILENCE -> {
+                acts.add(Act.ask(driver, Analyte.TEMPERATURE));
+                acts.add(Act.ask(driver, Analyte.NITRITE));
+            }
+        }
+    }
+
+    private void warm(Reason reason, TankFacts facts, boolean likely, List<Act> acts) {
+        acts.add(Act.plain(Act.Kind.CHECK_CHILLER, Driver.TEMPERATURE));
+        if (!likely || reason.limit().isEmpty()) {
+            return;
+        }
+        double holdC = reason.limit().getAsDouble() - 1;
+        acts.add(facts.volumeL().isEmpty() ? Act.plain(Act.Kind.ICE, Driver.TEMPERATURE)
+                : Act.amount(Act.Kind.ICE, Driver.TEMPERATURE, HeatBalance.iceToHoldKg(
+                        facts.volumeL().getAsDouble() * BARE_TANK_LOSS_W_PER_K_PER_L, ROOM_C, holdC,
+                        ICE_HOURS), "kg", "HeatBalance.iceToHoldKg"));
+    }
+
+    private void nitrite(
+            TankFacts facts, Forecast forecast, List<Observation> observations, List<Act> acts) {
+        change(Driver.NITRITE, facts, forecast, acts);
+        double chloride = newest(observations, Analyte.CHLORIDE, forecast).map(Observation::value)
+                .orElse(facts.chlorideMgPerL().orElse(BeliefFilter.CHLORIDE_WHERE_UNKNOWN_MG_PER_L));
+        if (chloride < ENOUGH_CHLORIDE_MG_PER_L) {
+            acts.add(facts.volumeL().isEmpty() ? Act.plain(Act.Kind.SALT, Driver.NITRITE)
+                    : Act.amount(Act.Kind.SALT, Driver.NITRITE, Salt.grams(chloride,
+                            SALT_TARGET_MG_PER_L, facts.volumeL().getAsDouble()), "g", "Salt.grams"));
+        }
+        acts.add(Act.skipFeed(Driver.NITRITE, SKIP_FEED_HOURS));
+    }
+
+    /** The share that brings the level held likely in a day well under its limit. */
+    private void change(Driver driver, TankFacts facts, Forecast forecast, List<Act> acts) {
+        Optional<SeriesForecast> series =
+                forecast.series().stream().filter(s -> s.series() == driver).findFirst();
+        if (series.isEmpty() || series.get().limit().isEmpty()) {
+            return;
+        }
+        double level = series.get().fan().stream().filter(point -> point.hours() <= 24)
+                .mapToDouble(FanPoint::q75).max().orElse(0);
+        double share = WaterChange.shareFor(level, 0, AIM * series.get().limit().getAsDouble());
+        if (share < LEAST_CHANGE) {
+            return;
+        }
+        double percent = Math.ceil(Math.min(share, MOST_CHANGED_AT_ONCE) * 20) * 5;
+        OptionalDouble litres = facts.volumeL().isEmpty() ? OptionalDouble.empty()
+                : OptionalDouble.of(facts.volumeL().getAsDouble() * percent / 100);
+        acts.add(new Act(Act.Kind.WATER_CHANGE, Optional.of(driver), OptionalDouble.of(percent), "%",
+                litres, "L", "", "WaterChange.shareFor"));
+    }
+
+    private void alkalinity(
+            TankFacts facts, Forecast forecast, List<Observation> observations, List<Act> acts) {
+        Optional<Observation> newest = newest(observations, Analyte.ALKALINITY, forecast)
+                .filter(o -> o.at().isAfter(forecast.asOf().minus(ALKALINITY_AGE)));
+        if (newest.isEmpty()) {
+            acts.add(Act.ask(Driver.PH, Analyte.ALKALINITY));
+            return;
+        }
+        double missing = ALKALINITY_AIM_MG_PER_L - newest.get().value();
+        boolean ammoniaHigh = newest(observations, Analyte.TOTAL_AMMONIA, forecast)
+                .map(o -> o.value() >= AMMONIA_TOO_HIGH_FOR_BICARBONATE).orElse(false);
+        if (missing <= 0 || ammoniaHigh) {
+            return;
+        }
+        double raise = Math.min(missing, MOST_ALKALINITY_A_DAY_MG_PER_L);
+        acts.add(facts.volumeL().isEmpty() ? Act.plain(Act.Kind.BICARBONATE, Driver.PH)
+                : Act.amount(Act.Kind.BICARBONATE, Driver.PH, Carbonate.bicarbonateG(raise,
+                        facts.volumeL().getAsDouble()), "g", "Carbonate.bicarbonateG"));
+    }
+
+    private static void chlorine(Reason reason, TankFacts facts, List<Act> acts) {
+        if (facts.volumeL().isPresent() && reason.value().isPresent()) {
+            acts.add(Act.amount(Act.Kind.THIOSULFATE, Driver.CHLORINE, Chlorine.thiosulfateG(
+                    reason.value().getAsDouble(), facts.volumeL().getAsDouble()), "g",
+                    "Chlorine.thiosulfateG"));
+        } else {
+            acts.add(Act.plain(Act.Kind.THIOSULFATE, Driver.CHLORINE));
+        }
+        acts.add(Act.plain(Act.Kind.MORE_AIR, Driver.CHLORINE));
+    }
+
+    private static Optional<Observation> newest(
+            List<Observation> observations, Analyte analyte, Forecast forecast) {
+        return observations.stream()
+                .filter(o -> o.analyte() == analyte && !o.doubtful() && !o.at().isAfter(forecast.asOf()))
+                .max(Comparator.comparing(Observation::at));
+    }
+
+    private static Analyte analyteOf(Driver driver) {
+        return switch (driver) {
+            case TEMPERATURE, SILENCE, DEATHS -> Analyte.TEMPERATURE;
+            case UN_IONISED_AMMONIA -> Analyte.TOTAL_AMMONIA;
+            case NITRITE -> Analyte.NITRITE;
+            case DISSOLVED_OXYGEN -> Analyte.DISSOLVED_OXYGEN;
+            case PH -> Analyte.PH;
+            case CHLORINE -> Analyte.CHLORINE;
+        };
+    }
+
+    /** One act of a kind, the first and so the largest cause's; of water changes the largest. */
+    private static List<Act> withoutRepeats(List<Act> acts) {
+        List<Act> kept = new ArrayList<>();
+        for (Act act : acts) {
+            int same = -1;
+            for (int i = 0; i < kept.size(); i++) {
+                boolean alike = kept.get(i).kind() == act.kind() && kept.get(i).asks().equals(act.asks());
+                same = alike ? i : same;
+            }
+            if (same < 0) {
+                kept.add(act);
+            } else if (act.amount().orElse(0) > kept.get(same).amount().orElse(0)) {
+                kept.set(same, act);
+            }
+        }
+        return List.copyOf(kept);
     }
 }

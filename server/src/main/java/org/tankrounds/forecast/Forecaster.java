@@ -42,9 +42,15 @@ public final class Forecaster {
                 DEATHS_PER_FISH_DAY_AND_EXCESS);
         Stage stage = course.stage()[0];
         Judgement judgement = Judgement.of(belief, outcome, chanceBeforeDeaths, limits, stage);
-        return new Forecast(facts.tank(), asOf, outcome.chance(), outcome.excess() * belief.fishAlive(),
+        return new Forecast(facts.tank(), asOf, rounded(outcome.chance(), 1e4),
+                rounded(outcome.excess() * belief.fishAlive(), 1e3),
                 judgement.driver(), outcome.hoursToLimit(), judgement.ageIfAny(), stage,
                 belief.fishAlive(), Reasons.of(belief, outcome, judgement, limits, stage),
                 Fans.of(course, outcome.picked(), belief, limits));
+    }
+
+    /** To the decimals that are published, so that the order can be checked from what is printed. */
+    private static double rounded(double number, double scale) {
+        return Math.rint(number * scale) / scale;
     }
 }

@@ -74,14 +74,14 @@ final class Reasons {
         }
         Observation newest = read.reading().get();
         reason = reason.withValue(read.value().getAsDouble(), unit(limit)).withAt(newest.at());
-        if (read.change().isPresent()) {
+        boolean notRead = reason.kind() == Reason.Kind.SERIES_NOT_READ;
+        if (read.change().isPresent() && !notRead) {
             double over = read.overHours().getAsDouble();
             reason = reason
                     .withChange(read.previous().getAsDouble(), read.change().getAsDouble(), over)
                     .withSince(newest.at().minusSeconds(Math.round(over * 3600)));
         }
-        return reason.kind() == Reason.Kind.SERIES_NOT_READ
-                ? reason.withOverHours(hoursSince(newest.at())) : reason;
+        return notRead ? reason.withOverHours(hoursSince(newest.at())) : reason;
     }
 
     private Reason.Kind kind(Driver limit, LastRead read, OptionalDouble hours) {

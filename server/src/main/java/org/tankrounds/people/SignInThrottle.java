@@ -45,7 +45,8 @@ final class SignInThrottle {
                 .fetchSingle();
         int failures = throttle.get(SIGN_IN_THROTTLES.FAILURES);
         Instant free = throttle.get(SIGN_IN_THROTTLES.LAST_FAILED_AT).plus(waitAfter(failures));
-        if (now.isBefore(free)) {
+        // The database rounds to microseconds, up as well as down: a first attempt must not wait for a fraction of one.
+        if (failures >= FREE_FAILURES && now.isBefore(free)) {
             return Optional.of(Duration.between(now, free));
         }
         tx.update(SIGN_IN_THROTTLES)

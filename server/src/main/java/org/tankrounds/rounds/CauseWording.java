@@ -1,31 +1,15 @@
 package org.tankrounds.rounds;
 
-import java.time.Duration;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Reason;
 import org.tankrounds.web.Formats;
 
-/** What lies behind a series that moves: chiller, filter, chloride, pH, alkalinity. */
+/** What lies behind a series that moves: filter, chloride, pH, alkalinity. */
 final class CauseWording {
     private final Formats formats;
 
     CauseWording(Formats formats) {
         this.formats = formats;
-    }
-
-    Phrase chillerLooksStopped(Reason reason) {
-        String level = reason.value().isPresent()
-                ? "Water " + Levels.withUnit(Driver.TEMPERATURE, reason.value().getAsDouble()) + ", warming "
-                : "Warming ";
-        String rest = "";
-        if (reason.limit().isPresent() && reason.hoursToLimit().isPresent()) {
-            Duration ahead = Duration.ofSeconds(Math.round(reason.hoursToLimit().getAsDouble() * 3600));
-            rest = ahead.isZero()
-                    ? "Past " + Levels.limit(Driver.TEMPERATURE, reason.limit().getAsDouble()) + " already."
-                    : Levels.limit(Driver.TEMPERATURE, reason.limit().getAsDouble())
-                            + " by " + formats.by(formats.now().plus(ahead)) + ".";
-        }
-        return new Phrase(level + "as if the chiller had stopped.", rest);
     }
 
     Phrase filterNotRipe(Reason reason) {

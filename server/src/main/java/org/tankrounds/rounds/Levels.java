@@ -1,10 +1,14 @@
 package org.tankrounds.rounds;
 
+import java.util.Locale;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.web.Formats;
 
 /** How a level of each series is called and written: always with as many digits as its readings carry. */
 final class Levels {
+    /** A number never stands at a line's end with its unit on the next. */
+    private static final String NO_BREAK = "\u00a0";
+
     private Levels() {}
 
     static String name(Driver series) {
@@ -22,7 +26,7 @@ final class Levels {
 
     /** The name inside a sentence. */
     static String inSentence(Driver series) {
-        return series == Driver.PH ? "pH" : name(series).toLowerCase(java.util.Locale.ENGLISH);
+        return series == Driver.PH ? "pH" : name(series).toLowerCase(Locale.ENGLISH);
     }
 
     /** The unit behind a number; pH has none. */
@@ -70,6 +74,6 @@ final class Levels {
 
     private static String withUnit(Driver series, String number) {
         String unit = unit(series);
-        return unit.isEmpty() ? number : number + " " + unit;
+        return unit.isEmpty() ? number : number + NO_BREAK + unit;
     }
 }

@@ -9,42 +9,97 @@ import org.tankrounds.web.Formats;
 
 /** Where a series stands to its limit: beyond, on the way, near. */
 final class LimitWording {
+    private static final double CLOSE_C = 2;
+    private static final double CLOSE_PH = 0.7;
+    private static final double CLOSE_SHARE = 0.4;
+
     private final Formats formats;
 
     LimitWording(Formats formats) {
         this.formats = formats;
     }
 
+    /** Where the newest reading was not beyond yet, the belief is: it says so. */
     Phrase beyond(Reason reason) {
-        return new Phrase(level(reason) + beyondLimit(reason) + change(reason) + ".", read(reason));
+        if (reason.value().isPresent() && reason.limit().isPresent() && !isBeyond(reason)) {
+            return new Phrase(level(reason) + change(reason) + ".",
+                    "Likely beyond " + limit(reason) + " by now." + read(reason));
+        }
+        return new Phrase(level(reason) + beyondLimit(reason) + change(reason) + ".", read(reason).strip());
     }
 
     Phrase headedFor(Reason reason) {
-        Driver series = series(reason);
-        String rest = "";
-        if (reason.limit().isPresent()) {
-            String limit = Levels.limit(series, reason.limit().getAsDouble());
-            rest = reason.hoursToLimit().isPresent()
-                    ? limit + " likely by " + formats.by(ahead(reason.hoursToLimit().getAsDouble())) + "."
-                    : limit + " is possible within three days.";
-        }
-        return new Phrase(level(reason) + change(reason) + ".", rest);
+        return new Phrase(level(reason) + change(reason) + ".", outlook(reason));
     }
 
     Phrase near(Reason reason) {
-        String limit = reason.limit().isPresent()
-                ? ", close to its limit of " + Levels.bareLimit(reason.limit().getAsDouble())
-                : "";
-        return new Phrase(level(reason) + limit + change(reason) + ".", read(reason));
+        if (reason.limit().isEmpty()) {
+            return new Phrase(level(reason) + change(reason) + ".", read(reason).strip());
+        }
+        if (isClose(reason)) {
+            return new Phrase(level(reason) + ", close to its limit of "
+                    + Levels.bareLimit(reason.limit().getAsDouble()) + change(reason) + ".", read(reason).strip());
+        }
+        return new Phrase(level(reason) + change(reason) + ".",
+                "Not certain to stay " + (low(reason) ? "above " : "below ") + limit(reason) + "." + read(reason));
+    }
+
+    /** The series that climbs because nothing cools it. */
+    Phrase chillerLooksStopped(Reason reason) {
+        String rest = "As if the chiller had stopped";
+        if (reason.limit().isPresent() && reason.hoursToLimit().isPresent()) {
+            double hours = reason.hoursToLimit().getAsDouble();
+            rest += hours == 0 ? "; past " + limit(reason) : "; " + limit(reason) + " by " + formats.by(ahead(hours));
+        }
+        return new Phrase(level(reason) + change(reason) + ".", rest + ".");
+    }
+
+    private String outlook(Reason reason) {
+        if (reason.limit().isEmpty()) {
+            return "";
+        }
+        return reason.hoursToLimit().isPresent()
+                ? "Likely past " + limit(reason) + " by " + formats.by(ahead(reason.hoursToLimit().getAsDouble())) + "."
+                : "Past " + limit(reason) + " is possible within three days.";
+    }
+
+    /** The unit was just said; a temperature alone would read as a mere number. */
+    private static String limit(Reason reason) {
+        double limit = reason.limit().getAsDouble();
+        return series(reason) == Driver.TEMPERATURE
+                ? Levels.limit(Driver.TEMPERATURE, limit)
+                : "its limit of " + Levels.bareLimit(limit);
+    }
+
+    private static boolean low(Reason reason) {
+        return Levels.harmfulWhenLow(series(reason), reason.limit().getAsDouble());
+    }
+
+    private static boolean isBeyond(Reason reason) {
+        double value = reason.value().getAsDouble();
+        double limit = reason.limit().getAsDouble();
+        return low(reason) ? value < limit : value > limit;
+    }
+
+    private static boolean isClose(Reason reason) {
+        if (reason.value().isEmpty()) {
+            return false;
+        }
+        double value = reason.value().getAsDouble();
+        double limit = reason.limit().getAsDouble();
+        return switch (series(reason)) {
+            case TEMPERATURE -> Math.abs(value - limit) <= CLOSE_C;
+            case PH -> Math.abs(value - limit) <= CLOSE_PH;
+            default -> Math.abs(value - limit) <= CLOSE_SHARE * limit;
+        };
     }
 
     private String beyondLimit(Reason reason) {
         if (reason.limit().isEmpty()) {
             return "";
         }
-        double limit = reason.limit().getAsDouble();
-        String side = Levels.harmfulWhenLow(series(reason), limit) ? ", below its limit of " : ", beyond its limit of ";
-        return side + Levels.bareLimit(limit);
+        String side = low(reason) ? ", below its limit of " : ", beyond its limit of ";
+        return side + Levels.bareLimit(reason.limit().getAsDouble());
     }
 
     private static String level(Reason reason) {
@@ -89,7 +144,7 @@ final class LimitWording {
     }
 
     private String read(Reason reason) {
-        return reason.at().map(at -> "Read " + formats.moment(at) + ".").orElse("");
+        return reason.at().map(at -> " Read " + formats.moment(at) + ".").orElse("");
     }
 
     private Instant ahead(double hours) {

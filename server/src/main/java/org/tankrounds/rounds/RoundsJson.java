@@ -10,11 +10,12 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.tankrounds.forecast.Forecast;
 
-/** The ranking as the public interface lays it out. */
+/** The ranking as the public interface lays it out, with the decimals of {@link RankingCsv}. */
 final class RoundsJson {
     private static final int DECIMALS_OF_CHANCE = 4;
     private static final int DECIMALS_OF_EXPOSURE = 3;
-    private static final int DECIMALS_OF_HOURS = 1;
+    private static final int DECIMALS_OF_HOURS_TO_LIMIT = 0;
+    private static final int DECIMALS_OF_AGE = 1;
 
     private RoundsJson() {}
 
@@ -31,8 +32,8 @@ final class RoundsJson {
             row.put("chance", rounded(forecast.chance(), DECIMALS_OF_CHANCE));
             row.put("exposure", rounded(forecast.exposure(), DECIMALS_OF_EXPOSURE));
             row.put("driver", forecast.driver().code());
-            row.put("hoursToLimit", rounded(forecast.hoursToLimit(), DECIMALS_OF_HOURS));
-            row.put("readingAgeHours", rounded(forecast.readingAgeHours(), DECIMALS_OF_HOURS));
+            row.put("hoursToLimit", rounded(forecast.hoursToLimit(), DECIMALS_OF_HOURS_TO_LIMIT));
+            row.put("readingAgeHours", rounded(forecast.readingAgeHours(), DECIMALS_OF_AGE));
         }
         return body;
     }
@@ -42,6 +43,6 @@ final class RoundsJson {
     }
 
     private static BigDecimal rounded(double value, int decimals) {
-        return new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN);
+        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
     }
 }

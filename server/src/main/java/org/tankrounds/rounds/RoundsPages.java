@@ -21,12 +21,12 @@ final class RoundsPages {
     private static final Duration HORIZON = Duration.ofHours(Forecast.HORIZON_HOURS);
 
     private final Formats formats;
-    private final Wording wording;
+    private final ReasonWording wording;
     private final Sparkline sparkline;
 
     RoundsPages(Formats formats) {
         this.formats = formats;
-        this.wording = new Wording(formats);
+        this.wording = new ReasonWording(formats);
         this.sparkline = new Sparkline(formats);
     }
 

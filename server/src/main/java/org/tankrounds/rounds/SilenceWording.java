@@ -1,5 +1,6 @@
 package org.tankrounds.rounds;
 
+import java.util.Optional;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Reason;
 import org.tankrounds.web.Formats;
@@ -35,7 +36,9 @@ final class SilenceWording {
         String span = reason.overHours().isPresent()
                 ? Formats.span(reason.overHours().getAsDouble())
                 : "long";
-        return Phrase.of(Levels.name(series) + " not read for " + span + ".");
+        return new Phrase(Levels.name(series) + " not read for " + span + ".", reason.value().isPresent()
+                ? "Last " + Levels.withUnit(series, reason.value().getAsDouble()) + "."
+                : "");
     }
 
     Phrase deaths(Reason reason) {
@@ -47,12 +50,18 @@ final class SilenceWording {
                 reason.at().map(at -> "Last counted " + formats.moment(at) + ".").orElse(""));
     }
 
+    /** What was read, in the reading's own unit: total ammonia stands for un-ionised ammonia. */
     Phrase setAside(Reason reason) {
-        String what = reason.driver().map(Levels::name).orElse("A reading");
-        String level = reason.driver().isPresent() && reason.value().isPresent()
-                ? " " + Levels.withUnit(reason.driver().get(), reason.value().getAsDouble())
+        String what = reason.driver().map(SilenceWording::read).orElse("A reading");
+        String unit = reason.unit().isEmpty() || reason.driver().equals(Optional.of(Driver.PH)) ? "" : " " + reason.unit();
+        String level = reason.value().isPresent()
+                ? " " + Formats.significant(reason.value().getAsDouble(), 3) + unit
                 : "";
         String at = reason.at().map(time -> ", read " + formats.moment(time) + ",").orElse("");
         return new Phrase(what + level + at + " does not fit its neighbours.", "Set aside until another agrees.");
+    }
+
+    private static String read(Driver series) {
+        return series == Driver.UN_IONISED_AMMONIA ? "Ammonia" : Levels.name(series);
     }
 }

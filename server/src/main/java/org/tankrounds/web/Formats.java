@@ -14,6 +14,7 @@ import java.util.Locale;
 /** Numbers and times as people say them, on one clock and as of one moment. */
 public final class Formats {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("H:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter WEEKDAY_AND_CLOCK = DateTimeFormatter.ofPattern("EEE H:mm", Locale.ENGLISH);
     private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEEE", Locale.ENGLISH);
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
     private static final DateTimeFormatter SHORT_DATE = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
@@ -78,6 +79,11 @@ public final class Formats {
     /** "Wed 25 Nov, 8:15" */
     public String full(Instant time) {
         return FULL.format(time.atZone(zone));
+    }
+
+    /** "Sat 8:15" */
+    public String weekdayAndClock(Instant time) {
+        return WEEKDAY_AND_CLOCK.format(time.atZone(zone));
     }
 
     /** "25 Nov" */

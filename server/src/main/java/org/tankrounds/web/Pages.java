@@ -42,7 +42,8 @@ public final class Pages {
         org.thymeleaf.context.Context variables = new org.thymeleaf.context.Context(Locale.ENGLISH);
         variables.setVariable("page", page);
         variables.setVariable("frame", frame);
-        return engine.process(template, variables);
+        // A fragment carries no document type, and without one browsers fall back to the layout rules of the nineties.
+        return "<!DOCTYPE html>\n" + engine.process(template, variables);
     }
 
     private Frame frame(Context ctx, Page page) {

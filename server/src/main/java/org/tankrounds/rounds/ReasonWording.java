@@ -5,13 +5,13 @@ import org.tankrounds.forecast.Reason;
 import org.tankrounds.web.Formats;
 
 /** Reasons in words, the largest first. Each number of a reason has one place in its sentence and no other. */
-final class Wording {
+final class ReasonWording {
     private final LimitWording limits;
     private final CauseWording causes;
     private final SilenceWording silences;
     private final LifeWording life;
 
-    Wording(Formats formats) {
+    ReasonWording(Formats formats) {
         limits = new LimitWording(formats);
         causes = new CauseWording(formats);
         silences = new SilenceWording(formats);
@@ -27,7 +27,7 @@ final class Wording {
             case BEYOND_LIMIT -> limits.beyond(reason);
             case HEADED_FOR_LIMIT -> limits.headedFor(reason);
             case NEAR_LIMIT -> limits.near(reason);
-            case CHILLER_LOOKS_STOPPED -> causes.chillerLooksStopped(reason);
+            case CHILLER_LOOKS_STOPPED -> limits.chillerLooksStopped(reason);
             case FILTER_NOT_RIPE -> causes.filterNotRipe(reason);
             case LOW_CHLORIDE -> causes.lowChloride(reason);
             case HIGH_PH_MAKES_AMMONIA_HARMFUL -> causes.highPh(reason);

@@ -1,0 +1,58 @@
+package org.tankrounds.rounds;
+
+import org.tankrounds.advice.Act;
+import org.tankrounds.pages.TankPage.Advice;
+import org.tankrounds.web.Formats;
+
+/** What to do, how, and what to beware of, in words. Cautions after the safety part of the science notes. */
+final class ActWording {
+    private static final String MAINS = "Mains and water: dry hands, drip loops, unplug before reaching in. Breakers only "
+            + "by the adult in charge there; faults and repairs by licensed people under local code.";
+    private static final String REACHING_IN = "Unplug what is electric before reaching in. Wash hands before and after; "
+            + "cover cuts.";
+
+    private ActWording() {}
+
+    static Advice of(Act act) {
+        return switch (act.kind()) {
+            case WATER_CHANGE -> new Advice("Change" + amount(act) + " of the water" + litres(act) + ".",
+                    "Treat fresh water against chlorine and bring it to the tank's temperature first.", REACHING_IN);
+            case SALT -> new Advice("Add" + amount(act) + " of plain salt.",
+                    "Without iodine or other additives. Dissolve it in tank water and add it over some hours.", "");
+            case BICARBONATE -> new Advice("Add" + amount(act) + " of baking soda a day.",
+                    "Dissolve it first; read the pH before each portion.",
+                    "Not while ammonia is high: a higher pH makes more of it harmful.");
+            case ICE -> new Advice("Hold the water cool with" + amount(act) + " of ice in sealed bottles.",
+                    "That lasts about 12 hours; put them in one after the other.",
+                    "Never let tap ice melt into the tank: it may carry chlorine.");
+            case CHECK_CHILLER -> new Advice("Ask or look: does the chiller hum, and is it set right?",
+                    "Is it plugged in, is air let through, does its pump run?", MAINS);
+            case MORE_AIR -> new Advice("More air.", "A second stone or pump, and a moving surface.", MAINS);
+            case SKIP_FEED -> new Advice("No feed" + span(act) + ".", "Fish bear it well; the filter catches up.", "");
+            case THIOSULFATE -> new Advice(
+                    "Neutralise the chlorine with" + amount(act) + " of sodium thiosulfate pentahydrate.",
+                    "Dissolve it in tank water and spread it over the surface.",
+                    "By an adult, as its label says. Never mix chlorine products with acids or ammonia.");
+            case ASK_FOR_READING -> new Advice("Ask for a reading: " + Analytes.inSentence(act.asks()) + ".", "", "");
+            case LOOK_AT_FISH -> new Advice("Look at the fish and count the dead.",
+                    "Take them out and write the number down.",
+                    "Wash hands before and after. Dead fish go where the permit says.");
+        };
+    }
+
+    private static String amount(Act act) {
+        return act.amount().isEmpty()
+                ? act.kind() == Act.Kind.WATER_CHANGE ? " part" : " some"
+                : " " + Formats.significant(act.amount().getAsDouble(), 2) + " " + act.unit();
+    }
+
+    private static String litres(Act act) {
+        return act.secondAmount().isPresent()
+                ? ", " + Formats.significant(act.secondAmount().getAsDouble(), 2) + " " + act.secondUnit()
+                : "";
+    }
+
+    private static String span(Act act) {
+        return act.amount().isPresent() ? " for " + Formats.span(act.amount().getAsDouble()) : " for now";
+    }
+}

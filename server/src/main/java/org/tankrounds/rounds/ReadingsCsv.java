@@ -1,0 +1,128 @@
+package org.tankrounds.rounds;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.water.Analyte;
+import org.tankrounds.water.Range;
+import org.tankrounds.water.UnitForm;
+import org.tankrounds.water.Units;
+
+/** The readings of a CSV file, one value a line in any order, by tank and in canonical units. */
+final class ReadingsCsv {
+
+    private static final Range STEP = new Range(0, 1000);
+    private static final String ALLOWED_ANALYTES =
+            Stream.of(Analyte.values()).map(Analyte::code).collect(Collectors.joining(", "));
+
+    private final Set<String> tanks;
+    private final Map<String, List<Observation>> byTank = new HashMap<>();
+    private final List<OxygenPercent> oxygenPercents = new ArrayList<>();
+    private final Map<String, UnitForm> unitForms = new HashMap<>();
+
+    /** Oxygen as a share of saturation waits until all temperatures are read. */
+    private record OxygenPercent(String tank, Instant at, double percent, double halfStep) {
+    }
+
+    private ReadingsCsv(Set<String> tanks) {
+        this.tanks = tanks;
+    }
+
+    static Map<String, List<Observation>> read(Path path, Set<String> tanks) {
+        ReadingsCsv readings = new ReadingsCsv(tanks);
+        CsvTable.read(path, List.of("tank", "measured_at", "analyte", "value", "unit"), readings::take);
+        readings.oxygenPercents.forEach(readings::settle);
+        return readings.byTank;
+    }
+
+    private void take(CsvRow row) {
+        String tank = row.needed("tank", "every line names its tank.");
+        if (!tanks.contains(tank)) {
+            throw row.refused("tank", row.shown("tank")
+                    + " is not in the tanks file; allowed are the tanks listed there.");
+        }
+        Instant at = row.neededTime("measured_at");
+        Analyte analyte = analyte(row);
+        UnitForm form = form(row, analyte);
+        double typed = row.neededNumber("value");
+        double halfStep = row.number("step", STEP).orElse(0.0) / 2;
+        if (analyte == Analyte.DISSOLVED_OXYGEN && form.unit().equals("%")) {
+            double percent = row.neededNumber("value", new Range(0, 400));
+            oxygenPercents.add(new OxygenPercent(tank, at, percent, halfStep));
+            return;
+        }
+        double value = Units.toCanonical(analyte, form, typed, Double.NaN);
+        requirePossible(row, analyte, form, value);
+        add(tank, new Observation(at, analyte, value,
+                Units.stepToCanonical(analyte, form, halfStep, Double.NaN, 0),
+                value == 0 && isReadFromCard(analyte), false));
+    }
+
+    private static Analyte analyte(CsvRow row) {
+        String code = row.needed("analyte", "allowed are " + ALLOWED_ANALYTES + ".");
+        return Analyte.ofCode(code).orElseThrow(() -> row.refused("analyte",
+                row.shown("analyte") + " is not known; allowed are " + ALLOWED_ANALYTES + "."));
+    }
+
+    private UnitForm form(CsvRow row, Analyte analyte) {
+        UnitForm form = unitForms.computeIfAbsent(row.text("unit"), UnitForm::parse);
+        if (!analyte.accepts(form)) {
+            String typed = row.text("unit").isEmpty() ? "it is empty" : row.shown("unit") + " is not accepted";
+            throw row.refused("unit", typed + " for " + analyte.code() + "; allowed is "
+                    + analyte.acceptedSpelling() + ".");
+        }
+        return form;
+    }
+
+    private static void requirePossible(CsvRow row, Analyte analyte, UnitForm form, double value) {
+        Range possible = analyte.possible();
+        if (!possible.holds(value)) {
+            throw row.refused("value", row.shown("value") + " cannot be " + analyte.code() + " in "
+                    + form.spelling() + "; allowed is " + bound(analyte, form, possible.min()) + " to "
+                    + bound(analyte, form, possible.max()) + ".");
+        }
+        if (analyte.isWholeNumber() && value != Math.rint(value)) {
+            throw row.refused("value",
+                    row.shown("value") + " is not a whole number; allowed is one such as 3.");
+        }
+    }
+
+    private static String bound(Analyte analyte, UnitForm form, double canonical) {
+        return String.valueOf(Math.round(Units.fromCanonical(analyte, form, canonical, Double.NaN, 0)));
+    }
+
+    /** A colour card's zero means "below half its first step", never none at all. */
+    private static boolean isReadFromCard(Analyte analyte) {
+        return analyte == Analyte.TOTAL_AMMONIA || analyte == Analyte.NITRITE
+                || analyte == Analyte.NITRATE || analyte == Analyte.CHLORINE;
+    }
+
+    /** By the same reading's temperature, else the tank's last before, else 10 °C. */
+    private void settle(OxygenPercent oxygen) {
+        double temperatureC = Double.NaN;
+        Instant newest = null;
+        for (Observation observation : byTank.getOrDefault(oxygen.tank, List.of())) {
+            if (observation.analyte() == Analyte.TEMPERATURE && !observation.at().isAfter(oxygen.at)
+                    && (newest == null || !observation.at().isBefore(newest))) {
+                newest = observation.at();
+                temperatureC = observation.value();
+            }
+        }
+        UnitForm percent = UnitForm.of("%");
+        add(oxygen.tank, Observation.of(oxygen.at, Analyte.DISSOLVED_OXYGEN,
+                Units.toCanonical(Analyte.DISSOLVED_OXYGEN, percent, oxygen.percent, temperatureC),
+                Units.stepToCanonical(
+                        Analyte.DISSOLVED_OXYGEN, percent, oxygen.halfStep, temperatureC, 0)));
+    }
+
+    private void add(String tank, Observation observation) {
+        byTank.computeIfAbsent(tank, t -> new ArrayList<>()).add(observation);
+    }
+}

@@ -1,0 +1,81 @@
+package org.tankrounds.rounds;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tankrounds.fish.Development;
+import org.tankrounds.fish.Stage;
+import org.tankrounds.forecast.Driver;
+import org.tankrounds.forecast.Limits;
+import org.tankrounds.forecast.SeriesForecast;
+import org.tankrounds.water.Analyte;
+import org.tankrounds.web.Formats;
+
+/**
+ * A series of the tank page: one of those with limits and a forecast, or one that only explains them.
+ *
+ * @param code the public name
+ * @param driver empty where there is neither limit nor forecast
+ * @param limits each a line that may step where the fish begin to feed
+ */
+record SeasonSeries(
+        String code, String name, String unit, Optional<Driver> driver, SeriesScale scale, List<SeriesPoint> points,
+        Optional<SeriesForecast> forecast, List<List<LimitStep>> limits) {
+
+    /** A limit from a moment on. */
+    record LimitStep(Instant from, double level) {}
+
+    static SeasonSeries of(
+            Driver driver, List<SeriesPoint> points, Optional<SeriesForecast> forecast, Instant from,
+            Optional<Development> development) {
+        return new SeasonSeries(driver.code(), Levels.name(driver), Levels.unit(driver), Optional.of(driver),
+                SeriesScale.usual(driver), points, forecast, limits(driver, forecast, from, development));
+    }
+
+    static SeasonSeries of(Analyte analyte, String name, double usualHigh, List<SeriesPoint> points) {
+        return new SeasonSeries(analyte.code(), name, analyte.unitLabel(), Optional.empty(),
+                new SeriesScale(0, usualHigh), points, Optional.empty(), List.of());
+    }
+
+    String bare(double level) {
+        return driver.map(series -> Levels.bare(series, level)).orElse(Formats.significant(level, 2));
+    }
+
+    String text(double level) {
+        return unit.isEmpty() ? bare(level) : bare(level) + " " + unit;
+    }
+
+    private static List<List<LimitStep>> limits(
+            Driver driver, Optional<SeriesForecast> forecast, Instant from, Optional<Development> development) {
+        List<List<LimitStep>> limits = new ArrayList<>();
+        if (driver == Driver.TEMPERATURE || driver == Driver.DISSOLVED_OXYGEN) {
+            limits.add(stepping(driver, from, development));
+            return limits;
+        }
+        forecast.map(SeriesForecast::upperLimit).filter(OptionalDouble::isPresent)
+                .ifPresent(limit -> limits.add(List.of(new LimitStep(from, limit.getAsDouble()))));
+        forecast.map(SeriesForecast::lowerLimit).filter(OptionalDouble::isPresent)
+                .ifPresent(limit -> limits.add(List.of(new LimitStep(from, limit.getAsDouble()))));
+        return limits;
+    }
+
+    private static List<LimitStep> stepping(Driver driver, Instant from, Optional<Development> development) {
+        double early = level(driver, Stage.EGG);
+        double feeding = level(driver, Stage.FEEDING);
+        if (development.isEmpty()) {
+            return List.of(new LimitStep(from, early));
+        }
+        Instant fed = development.get().firstFeedingAt();
+        return fed.isAfter(from)
+                ? List.of(new LimitStep(from, early), new LimitStep(fed, feeding))
+                : List.of(new LimitStep(from, feeding));
+    }
+
+    private static double level(Driver driver, Stage stage) {
+        return driver == Driver.TEMPERATURE
+                ? Limits.DEFAULT.temperatureC(stage)
+                : Limits.DEFAULT.oxygenMgPerL(stage);
+    }
+}

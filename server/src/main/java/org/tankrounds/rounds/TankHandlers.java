@@ -1,0 +1,108 @@
+package org.tankrounds.rounds;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jooq.DSLContext;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.pages.MyTanksPage;
+import org.tankrounds.places.Tank;
+import org.tankrounds.places.TankRepository;
+import org.tankrounds.readings.Reading;
+import org.tankrounds.readings.ReadingRepository;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.Formats;
+import org.tankrounds.web.Pages;
+
+/** The page of one tank, and a teacher's list of them. */
+public final class TankHandlers {
+    private static final int LOG_ROWS = 20;
+    private static final String TWO_WEEKS = "weeks";
+
+    private final Transactions transactions;
+    private final Clock clock;
+    private final TankRepository tanks;
+    private final TankInputs inputs;
+    private final ForecastRepository forecasts;
+    private final ReadingRepository readings;
+    private final Pages pages;
+    private final ObjectMapper json;
+
+    public TankHandlers(
+            Transactions transactions, Clock clock, TankRepository tanks, TankInputs inputs,
+            ForecastRepository forecasts, ReadingRepository readings, Pages pages, ObjectMapper json) {
+        this.transactions = transactions;
+        this.clock = clock;
+        this.tanks = tanks;
+        this.inputs = inputs;
+        this.forecasts = forecasts;
+        this.readings = readings;
+        this.pages = pages;
+        this.json = json;
+    }
+
+    public void show(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        Instant now = clock.instant();
+        TankPages.Known known = transactions.inChapter(caller.chapterId(), tx -> {
+            Tank tank = tanks.get(tx, caller, ctx.pathParam("tank"));
+            return known(tx, caller.chapterId(), tank, Optional.ofNullable(ctx.queryParam("saved")), now);
+        });
+        TankPages maker = new TankPages(caller, new Formats(known.tank().zone(), now));
+        pages.show(ctx, "tanks/tank", maker.page(known, TWO_WEEKS.equals(ctx.queryParam("span"))));
+    }
+
+    /** For the exploring script. */
+    public void series(Context ctx) throws JsonProcessingException {
+        Caller caller = Caller.of(ctx);
+        Instant now = clock.instant();
+        ObjectNode body = transactions.inChapter(caller.chapterId(), tx -> {
+            Tank tank = tanks.get(tx, caller, ctx.pathParam("tank"));
+            Optional<TankForecast> forecast = forecasts.find(tx, caller.chapterId(), tank.tankId());
+            TankInput input = inputs.load(tx, caller.chapterId(), tank, now);
+            Instant asOf = forecast.map(row -> row.forecast().asOf()).orElse(now);
+            return SeriesJson.of(TankSeason.of(input, forecast, now), asOf);
+        });
+        ctx.contentType("application/json").result(json.writeValueAsBytes(body));
+    }
+
+    /** The teacher's own tanks; with one, that one. */
+    public void list(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        Instant now = clock.instant();
+        List<MyTanksPage.Entry> entries = transactions.inChapter(caller.chapterId(), tx ->
+                tanks.list(tx, caller).stream()
+                        .map(tank -> entry(tank, forecasts.find(tx, caller.chapterId(), tank.tankId()), now))
+                        .toList());
+        if (entries.size() == 1) {
+            ctx.redirect(entries.get(0).to(), HttpStatus.SEE_OTHER);
+            return;
+        }
+        pages.show(ctx, "tanks/mine", new MyTanksPage(
+                entries.isEmpty() ? "No tank is yours yet" : "My tanks", entries));
+    }
+
+    private static MyTanksPage.Entry entry(Tank tank, Optional<TankForecast> forecast, Instant now) {
+        Formats formats = new Formats(tank.zone(), now);
+        String last = forecast.flatMap(TankForecast::lastLook)
+                .map(look -> "Last reading " + formats.moment(look.at()) + ".")
+                .orElse("No reading yet.");
+        return new MyTanksPage.Entry(
+                tank.code(), tank.school(), new TankHeading(formats).of(tank, forecast), last);
+    }
+
+    private TankPages.Known known(
+            DSLContext tx, int chapterId, Tank tank, Optional<String> savedCode, Instant now) {
+        TankInput input = inputs.load(tx, chapterId, tank, now);
+        List<Reading> log = readings.listLatest(tx, chapterId, tank.tankId(), Instant.EPOCH, LOG_ROWS);
+        Optional<Reading> saved =
+                savedCode.flatMap(code -> readings.findHolding(tx, chapterId, tank.tankId(), code));
+        return new TankPages.Known(input, forecasts.find(tx, chapterId, tank.tankId()), log, saved);
+    }
+}

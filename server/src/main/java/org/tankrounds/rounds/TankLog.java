@@ -1,0 +1,56 @@
+package org.tankrounds.rounds;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.tankrounds.pages.TankPage.LogRow;
+import org.tankrounds.readings.EnteredValue;
+import org.tankrounds.readings.Reading;
+import org.tankrounds.readings.Wording;
+import org.tankrounds.water.Analyte;
+import org.tankrounds.web.Formats;
+
+/** Readings as they were written down, for the tank's log. */
+final class TankLog {
+    private final Formats formats;
+
+    TankLog(Formats formats) {
+        this.formats = formats;
+    }
+
+    LogRow row(String tankCode, Reading reading) {
+        return new LogRow(
+                formats.full(reading.measuredAt()),
+                reading.by().orElseGet(() -> reading.personId().isPresent() ? "" : "by script"),
+                reading.values().stream().map(TankLog::value).collect(Collectors.joining(", ")),
+                reading.note().orElse(""),
+                marks(reading),
+                "/tanks/" + tankCode + "/readings/" + reading.code());
+    }
+
+    private static String value(EnteredValue entered) {
+        String name = Wording.name(entered.analyte());
+        return (name.equals("pH") ? name : name.toLowerCase(Locale.ENGLISH)) + " " + Wording.value(entered);
+    }
+
+    private static String marks(Reading reading) {
+        List<String> marks = new ArrayList<>();
+        reading.flags().forEach(flag -> marks.add(mark(flag)));
+        if (reading.version() > 1) {
+            marks.add("corrected " + (reading.version() == 2 ? "once" : reading.version() - 1 + " times"));
+        }
+        return String.join(", ", marks);
+    }
+
+    /** "unlikely:ph" becomes "pH unlikely"; "time_doubtful" becomes "time doubtful". */
+    private static String mark(String flag) {
+        int colon = flag.indexOf(':');
+        if (colon < 0) {
+            return flag.replace('_', ' ');
+        }
+        String code = flag.substring(colon + 1);
+        return Analyte.ofCode(code).map(analyte -> Analytes.inSentence(code)).orElse(code)
+                + " " + flag.substring(0, colon).replace('_', ' ');
+    }
+}

@@ -1,0 +1,106 @@
+package org.tankrounds.rounds;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.tankrounds.forecast.Forecast;
+import org.tankrounds.pages.SeasonChart;
+import org.tankrounds.pages.TankPage;
+import org.tankrounds.places.Tank;
+import org.tankrounds.readings.Reading;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.Formats;
+import org.tankrounds.web.Role;
+
+/** From what is known of a tank to its page. */
+final class TankPages {
+    private static final Duration TWO_WEEKS = Duration.ofDays(14);
+    private static final String CAPTION = "Dots are readings, hollow where nothing was detected; gaps are more than three "
+            + "days without one. Bands: half and nine tenths of how the next 72 hours could go if nobody steps in, "
+            + "drawn wider than the past. Dashed: the limit, which changes when the fish begin to feed. Below: "
+            + "▲ water change, ✕ deaths, ◆ first feeding.";
+
+    /** What one page is made of. */
+    record Known(TankInput input, Optional<TankForecast> forecast, List<Reading> log, Optional<Reading> saved) {
+        Tank tank() {
+            return input.tank();
+        }
+    }
+
+    private final Caller caller;
+    private final Formats formats;
+    private final TankHeading heading;
+    private final TankHolding holding;
+    private final TankLog log;
+    private final ReasonWording wording;
+
+    TankPages(Caller caller, Formats formats) {
+        this.caller = caller;
+        this.formats = formats;
+        this.heading = new TankHeading(formats);
+        this.holding = new TankHolding(formats);
+        this.log = new TankLog(formats);
+        this.wording = new ReasonWording(formats);
+    }
+
+    TankPage page(Known known, boolean twoWeeks) {
+        Tank tank = known.tank();
+        TankSeason season = TankSeason.of(known.input(), known.forecast(), formats.now());
+        boolean teacher = caller.role() == Role.TEACHER;
+        return new TankPage(
+                heading.of(tank, known.forecast()),
+                teacher ? "My tanks" : "Rounds", teacher ? "/tanks" : "/rounds",
+                tank.school(), about(known), odds(known), saved(known), tank.code(),
+                known.forecast().stream().flatMap(row -> row.acts().stream()).map(ActWording::of).toList(),
+                reasons(known), pictures(known, season, twoWeeks),
+                holding.facts(known.input(), known.forecast(), season.development()),
+                holding.narrows(known.input(), known.forecast()),
+                known.log().stream().map(reading -> log.row(tank.code(), reading)).toList(),
+                caller.role() != Role.MENTOR);
+    }
+
+    private String about(Known known) {
+        String last = known.forecast().flatMap(TankForecast::lastLook).or(known.input()::lastLook)
+                .map(look -> "last reading " + formats.moment(look.at()) + (look.by().isEmpty() ? "" : ", " + look.by()))
+                .orElse("no reading yet");
+        return Formats.significant(known.tank().volumeL(), 3) + " L · " + last;
+    }
+
+    private String odds(Known known) {
+        if (known.forecast().isEmpty()) {
+            return "";
+        }
+        Forecast forecast = known.forecast().get().forecast();
+        Instant until = forecast.asOf().plus(Duration.ofHours(Forecast.HORIZON_HOURS));
+        return "Odds that the water goes beyond a limit by " + formats.day(until) + " " + formats.clock(until)
+                + " if nobody steps in: " + Formats.odds(forecast.chance()) + ".";
+    }
+
+    private String saved(Known known) {
+        return known.saved()
+                .map(reading -> "Saved " + formats.clock(reading.receivedAt()) + ". "
+                        + (known.forecast().isPresent() ? "The forecast below counts it already; " : "")
+                        + "your coordinator sees it too.")
+                .orElse("");
+    }
+
+    private List<TankPage.Sentence> reasons(Known known) {
+        return known.forecast().stream().flatMap(row -> wording.of(row.forecast().reasons()).stream())
+                .map(phrase -> new TankPage.Sentence(phrase.lead(), phrase.rest()))
+                .toList();
+    }
+
+    private TankPage.Season pictures(Known known, TankSeason season, boolean twoWeeks) {
+        Instant from = twoWeeks ? formats.now().minus(TWO_WEEKS) : season.from();
+        SeasonAxis axis = new SeasonAxis(from, formats.now());
+        SeasonPictures pictures = new SeasonPictures(formats, axis);
+        List<SeasonChart> charts = season.series().stream().map(pictures::draw).toList();
+        String here = "/tanks/" + known.tank().code();
+        return new TankPage.Season(charts, axis.days(known.tank().zone(), formats),
+                SeasonEvents.of(known.input().observations(), season.development(), axis, formats),
+                List.of(new TankPage.Span("The season", here, !twoWeeks),
+                        new TankPage.Span("Two weeks", here + "?span=weeks", twoWeeks)),
+                CAPTION, SeasonNumbers.of(season.series(), from, formats));
+    }
+}

@@ -1,0 +1,53 @@
+package org.tankrounds.pages;
+
+import java.util.List;
+
+/**
+ * One tank: what is going on, what will, what to do.
+ *
+ * @param title the answer
+ * @param saved what became of a reading that was just put in; empty otherwise
+ * @param odds what the odds in the title speak of
+ */
+public record TankPage(
+        String title, String backText, String backTo, String school, String about, String odds, String saved,
+        String code, List<Advice> advice, List<Sentence> reasons, Season season, List<Fact> facts, String narrows,
+        List<LogRow> log, boolean mayLog) implements Page {
+
+    /** @param caution stands inside the box, at its act; may be empty */
+    public record Advice(String act, String how, String caution) {}
+
+    public record Sentence(String lead, String rest) {}
+
+    public record Fact(String name, String text) {}
+
+    /**
+     * @param days the dates under the pictures
+     * @param events marks under the pictures, at per cent from the left
+     * @param spans other stretches of time to look at
+     * @param numbers the same as a table
+     */
+    public record Season(
+            List<SeasonChart> charts, List<SeasonChart.Tick> days, List<Event> events, List<Span> spans,
+            String caption, Numbers numbers) {}
+
+    /** @param sign a character for its sort; {@code text} says what it is */
+    public record Event(String at, String sign, String text) {}
+
+    public record Span(String text, String to, boolean here) {}
+
+    public record Numbers(List<String> columns, List<NumbersRow> rows) {}
+
+    public record NumbersRow(String when, List<String> cells) {}
+
+    /** @param marks doubts and corrections; may be empty */
+    public record LogRow(String when, String by, String values, String note, String marks, String to) {}
+
+    public String logTo() {
+        return "/tanks/" + code + "/log";
+    }
+
+    public String seriesTo() {
+        return "/tanks/" + code + "/series.json";
+    }
+}
