@@ -25,6 +25,11 @@ import org.tankrounds.places.KitRepository;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.readings.AfterStore;
 import org.tankrounds.readings.BatchApi;
+import org.tankrounds.readings.SavedReceipt;
+import org.tankrounds.readings.ObservationRepository;
+import org.tankrounds.readings.LogHandlers;
+import org.tankrounds.readings.CorrectionHandlers;
+import org.tankrounds.readings.CorrectReading;
 import org.tankrounds.readings.ReadingApi;
 import org.tankrounds.readings.ReadingRepository;
 import org.tankrounds.readings.StoreBatch;
@@ -86,9 +91,15 @@ public final class App implements AutoCloseable {
         StoreBatch storeBatch = new StoreBatch(transactions, tanks, kits, readings, dirtyTanks, afterStore, clock);
         ReadingApi readingApi = new ReadingApi(transactions, tanks, readings, storeReading);
         BatchApi batchApi = new BatchApi(storeBatch);
+        SavedReceipt receipts = new SavedReceipt(readings, new ObservationRepository());
+        LogHandlers log = new LogHandlers(transactions, tanks, kits, readings, receipts, storeReading, pages);
+        CorrectReading correctReading =
+                new CorrectReading(transactions, tanks, readings, storeReading, afterStore, clock);
+        CorrectionHandlers corrections =
+                new CorrectionHandlers(transactions, tanks, kits, people, correctReading, pages, clock);
 
         HealthHandlers health = new HealthHandlers(() -> Optional.empty(), metrics, config.metricsToken());
-        Routes routes = new Routes(health, signInHandlers, readingApi, batchApi);
+        Routes routes = new Routes(health, signInHandlers, readingApi, batchApi, log, corrections);
         server = WebServer.create(config, json, assets, errors, doorman, routes::add);
     }
 

@@ -3,12 +3,15 @@ package org.tankrounds;
 import static org.tankrounds.web.Role.ANYBODY;
 import static org.tankrounds.web.Role.CHAPTER_TOKEN;
 import static org.tankrounds.web.Role.OPEN;
+import static org.tankrounds.web.Role.SIGNED_IN;
 import static org.tankrounds.web.Role.TOKENS;
 
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import org.tankrounds.people.SignInHandlers;
 import org.tankrounds.readings.BatchApi;
+import org.tankrounds.readings.CorrectionHandlers;
+import org.tankrounds.readings.LogHandlers;
 import org.tankrounds.readings.ReadingApi;
 import org.tankrounds.web.HealthHandlers;
 
@@ -18,12 +21,17 @@ final class Routes {
     private final SignInHandlers signIn;
     private final ReadingApi readingApi;
     private final BatchApi batchApi;
+    private final LogHandlers log;
+    private final CorrectionHandlers corrections;
 
-    Routes(HealthHandlers health, SignInHandlers signIn, ReadingApi readingApi, BatchApi batchApi) {
+    Routes(HealthHandlers health, SignInHandlers signIn, ReadingApi readingApi, BatchApi batchApi,
+            LogHandlers log, CorrectionHandlers corrections) {
         this.health = health;
         this.signIn = signIn;
         this.readingApi = readingApi;
         this.batchApi = batchApi;
+        this.log = log;
+        this.corrections = corrections;
     }
 
     void add(JavalinConfig javalin) {
@@ -39,6 +47,10 @@ final class Routes {
         routes.post("/sign-in", signIn::create, ANYBODY);
         routes.post("/sign-out", signIn::remove, ANYBODY);
 
+        routes.get("/tanks/{tank}/log", log::show, SIGNED_IN);
+        routes.post("/tanks/{tank}/log", log::create, SIGNED_IN);
+        routes.get("/tanks/{tank}/readings/{reading}", corrections::show, SIGNED_IN);
+        routes.post("/tanks/{tank}/readings/{reading}", corrections::update, SIGNED_IN);
         routes.post("/api/v1/tanks/{tank}/readings", readingApi::create, TOKENS);
         routes.get("/api/v1/tanks/{tank}/readings", readingApi::list, TOKENS);
         routes.get("/api/v1/tanks/{tank}/readings/{reading}", readingApi::show, TOKENS);
