@@ -5,6 +5,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Comparator;
 import java.util.List;
@@ -19,6 +20,16 @@ final class Folders {
     static void delete(Path folder) throws IOException {
         for (Path path : contents(folder).sorted(Comparator.reverseOrder()).toList()) {
             Files.deleteIfExists(path);
+        }
+    }
+
+    /** Into a folder that exists and is empty; links stay links. */
+    static void copy(Path from, Path to) throws IOException {
+        for (Path path : contents(from).toList()) {
+            if (!path.equals(from)) {
+                Files.copy(path, to.resolve(from.relativize(path).toString()),
+                        LinkOption.NOFOLLOW_LINKS, StandardCopyOption.COPY_ATTRIBUTES);
+            }
         }
     }
 

@@ -1,0 +1,213 @@
+package org.tankrounds.belief;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.tankrounds.fish.DatedTemperature;
+import org.tankrounds.fish.Development;
+import org.tankrounds.water.Analyte;
+import org.tankrounds.water.OxygenSaturation;
+
+/** From facts and observations to what is held of the tank at a moment. */
+public final class BeliefFilter {
+
+    /** Eggs taken where nobody has said how many came. */
+    public static final int EGGS_WHERE_UNKNOWN = 100;
+    /** Chloride taken where nobody has said, mg/L. */
+    public static final double CHLORIDE_WHERE_UNKNOWN_MG_PER_L = 5;
+    /** While a class keeps a tank some of its fish live, whatever a mistyped count says. */
+    private static final double LEAST_ALIVE_SHARE = 0.05;
+    /** Chlorine is driven out by the air stones to 1/e in this time, h (common practice, no source). */
+    public static final double CHLORINE_HOURS = 20;
+    private static final int NEWEST_TEMPERATURES = 16;
+    private static final Duration TEMPERATURES_SINCE = Duration.ofDays(30);
+    private static final double USUAL_HALF_STEP_C = 0.5;
+    private static final double LONGEST_STEP_H = 72;
+
+    private final TankFacts facts;
+    private final Instant asOf;
+    private final History history;
+    private final List<Observation> temperatures;
+    private final List<DatedTemperature> trace;
+
+    private BeliefFilter(TankFacts facts, List<Observation> observations, Instant asOf) {
+        this.facts = facts;
+        this.asOf = asOf;
+        this.history = new History(observations, asOf);
+        this.temperatures = TemperatureReadings.setRight(
+                history.of(Analyte.TEMPERATURE), facts.chillerSetPointC().orElse(Population.HELD_C));
+        this.trace = TemperatureReadings.trace(temperatures);
+    }
+
+    /** What is held at {@code asOf}; observations may come in any order, later ones do not count. */
+    public static TankBelief believe(
+            TankFacts facts, List<Observation> observations, Instant asOf) {
+        return new BeliefFilter(facts, observations, asOf).belief();
+    }
+
+    private TankBelief belief() {
+        Development development = development();
+        ToDoubleFunction<Instant> ph = at -> Population.ph(facts.sourceAlkalinityMgPerL().orElse(Double.NaN));
+        Optional<Observation> chlorine = history.newest(Analyte.CHLORINE);
+        return new TankBelief(facts, asOf, development, fishAlive(), temperature(),
+                nitrogen(Analyte.TOTAL_AMMONIA, TrendModel.TOTAL_AMMONIA, development),
+                nitrogen(Analyte.NITRITE, TrendModel.NITRITE, development),
+                series(Analyte.PH, TrendModel.PH, ph),
+                oxygenShare(),
+                chlorine.map(this::chlorineLeft).orElse(0.0), chlorine,
+                chloride(), history.newest(Analyte.ALKALINITY), history.routine(asOf),
+                history.deaths(asOf), history.newest(), firstFeed());
+    }
+
+    private Development development() {
+        Instant received = facts.eggsReceivedAt().or(history::first).orElse(asOf);
+        Development computed = developmentWith(received, facts.firstFeedingAt());
+        Optional<Instant> fed = firstFeed();
+        boolean fedEarlier = facts.firstFeedingAt().isEmpty() && fed.isPresent()
+                && fed.get().isBefore(computed.firstFeedingAt())
+                && (facts.eggsReceivedAt().isEmpty() || fed.get().isAfter(computed.hatchAt()));
+        return fedEarlier ? developmentWith(received, fed) : computed;
+    }
+
+    private Development developmentWith(Instant received, Optional<Instant> firstFeeding) {
+        return Development.of(received, facts.thermalUnitsC(), trace,
+                facts.chillerSetPointC().orElse(Population.HELD_C), firstFeeding, asOf);
+    }
+
+    private Optional<Instant> firstFeed() {
+        return history.of(Analyte.FEED).stream().filter(feed -> feed.value() > 0)
+                .map(Observation::at).findFirst();
+    }
+
+    private int fishAlive() {
+        int eggs = facts.eggs().orElse(EGGS_WHERE_UNKNOWN);
+        double dead = 0;
+        for (Observation death : history.of(Analyte.DEATHS)) {
+            dead += death.value();
+        }
+        double least = Math.ceil(eggs * LEAST_ALIVE_SHARE);
+        return (int) Math.max(least, eggs - dead);
+    }
+
+    private TemperatureBelief temperature() {
+        Instant since = asOf.minus(TEMPERATURES_SINCE);
+        List<Observation> recent = temperatures.stream().filter(o -> o.at().isAfter(since)).toList();
+        int skip = Math.max(0, recent.size() - NEWEST_TEMPERATURES);
+        recent = recent.subList(skip, recent.size());
+        double[] earlier = temperatures.stream().mapToDouble(Observation::value).toArray();
+        boolean knowsUsual = earlier.length >= 5;
+        double usual = knowsUsual ? TemperatureReadings.median(earlier)
+                : facts.chillerSetPointC().orElse(Population.HELD_C);
+        TemperatureFilter filter = new TemperatureFilter(
+                usual, knowsUsual || facts.chillerSetPointC().isPresent());
+        List<Observation> fitting = new ArrayList<>();
+        Observation setAside = null;
+        Instant at = recent.isEmpty() ? asOf.minus(Duration.ofDays(14)) : recent.get(0).at();
+        for (Observation reading : recent) {
+            advance(filter, at, reading.at());
+            at = reading.at();
+            double half = reading.halfStep() > 0 ? reading.halfStep() : USUAL_HALF_STEP_C;
+            if (filter.see(reading.value(), half, reading.doubtful())) {
+                fitting.add(reading);
+                setAside = null;
+            } else {
+                setAside = reading;
+            }
+        }
+        advance(filter, at, asOf);
+        return filter.belief(fitting, Optional.ofNullable(setAside));
+    }
+
+    private static void advance(TemperatureFilter filter, Instant from, Instant to) {
+        double left = TemperatureFilter.hours(from, to);
+        boolean isRead = left <= TemperatureFilter.UNREAD_HOURS;
+        while (left > 0) {
+            double step = Math.min(left, LONGEST_STEP_H);
+            filter.advance(step, isRead);
+            left -= step;
+        }
+    }
+
+    private SeriesBelief nitrogen(Analyte analyte, TrendModel model, Development development) {
+        ToDoubleFunction<Instant> population = at -> model.scale().of(
+                Population.medianMgPerL(analyte, development.daysFeedingAt(at)));
+        SeriesFilter filter = new SeriesFilter(model, population, start(analyte));
+        List<Observation> changes = history.of(Analyte.WATER_CHANGE);
+        int change = 0;
+        for (Observation reading : history.of(analyte)) {
+            while (change < changes.size() && changes.get(change).at().isBefore(reading.at())) {
+                dilute(filter, changes.get(change++), analyte);
+            }
+            see(filter, reading, model);
+        }
+        while (change < changes.size()) {
+            dilute(filter, changes.get(change++), analyte);
+        }
+        return filter.until(asOf);
+    }
+
+    /** Changes before the first reading tell nothing that the spread of tanks does not hold already. */
+    private void dilute(SeriesFilter filter, Observation change, Analyte analyte) {
+        if (change.at().isAfter(start(analyte))) {
+            filter.dilute(change.at(), Math.min(0.95, change.value() / 100));
+        }
+    }
+
+    private Instant start(Analyte analyte) {
+        List<Observation> readings = history.of(analyte);
+        return readings.isEmpty() ? asOf : readings.get(0).at();
+    }
+
+    private SeriesBelief series(
+            Analyte analyte, TrendModel model, ToDoubleFunction<Instant> population) {
+        SeriesFilter filter = new SeriesFilter(model, population, start(analyte));
+        history.of(analyte).forEach(reading -> see(filter, reading, model));
+        return filter.until(asOf);
+    }
+
+    private static void see(SeriesFilter filter, Observation reading, TrendModel model) {
+        Interval interval = Interval.of(reading, model.usualHalfStep());
+        filter.see(reading, interval.low(), interval.high());
+    }
+
+    private SeriesBelief oxygenShare() {
+        TrendModel model = TrendModel.OXYGEN_SHARE;
+        SeriesFilter filter = new SeriesFilter(
+                model, at -> Population.OXYGEN_SHARE, start(Analyte.DISSOLVED_OXYGEN));
+        for (Observation reading : history.of(Analyte.DISSOLVED_OXYGEN)) {
+            double saturation = OxygenSaturation.mgPerL(
+                    temperatureAt(reading.at()), facts.elevationM().orElse(0));
+            Interval interval = Interval.of(reading, model.usualHalfStep() * saturation);
+            filter.see(reading, interval.low() / saturation, interval.high() / saturation);
+        }
+        return filter.until(asOf);
+    }
+
+    /** The newest temperature at or before a moment. */
+    private double temperatureAt(Instant at) {
+        double found = facts.chillerSetPointC().orElse(Population.HELD_C);
+        for (DatedTemperature dated : trace) {
+            if (dated.at().isAfter(at)) {
+                break;
+            }
+            found = dated.temperatureC();
+        }
+        return found;
+    }
+
+    private double chlorineLeft(Observation reading) {
+        if (reading.below() || reading.doubtful()) {
+            return 0;
+        }
+        return reading.value()
+                * StrictMath.exp(-TemperatureFilter.hours(reading.at(), asOf) / CHLORINE_HOURS);
+    }
+
+    private double chloride() {
+        return history.newest(Analyte.CHLORIDE).map(Observation::value).orElseGet(
+                () -> facts.chlorideMgPerL().orElse(CHLORIDE_WHERE_UNKNOWN_MG_PER_L));
+    }
+}

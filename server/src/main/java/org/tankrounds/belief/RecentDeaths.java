@@ -1,0 +1,18 @@
+package org.tankrounds.belief;
+
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * Deaths of the last three days.
+ *
+ * @param isCounted whether anybody counted in that time, be it none
+ * @param count fish or eggs found dead
+ * @param overHours from the count before (three days at most) to the newest one
+ * @param newest when the newest dead were found
+ */
+public record RecentDeaths(boolean isCounted, int count, double overHours, Optional<Instant> newest) {
+
+    /** Deaths further back say little about the water now, h. */
+    public static final double WINDOW_HOURS = 72;
+}

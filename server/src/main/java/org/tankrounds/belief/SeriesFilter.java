@@ -1,0 +1,115 @@
+package org.tankrounds.belief;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * Follows one series through its readings. A reading far from what is expected is set aside; when the next one
+ * agrees with it both are believed, else it is forgotten.
+ */
+final class SeriesFilter {
+
+    /** From so many standard deviations on, one reading alone is not believed. */
+    private static final double SURPRISE_SDS = 3.2;
+    private static final double DOUBTFUL_SURPRISE_SDS = 1.5;
+    private static final double AGREEMENT_SDS = 2.5;
+    /** How often a lone surprising reading turns out right. */
+    private static final double RIGHT_AFTER_ALL = 0.15;
+    private static final double DOUBTFUL_RIGHT_AFTER_ALL = 0.04;
+    private static final double OPEN_SLOPE_VAR = 0.01;
+
+    private final TrendModel model;
+    private final ToDoubleFunction<Instant> population;
+    private final List<Observation> believed = new ArrayList<>();
+    private LocalTrend state;
+    private Instant at;
+    private Pending pending;
+
+    /** A reading set aside: on the scale, as a distance from the population of its time. */
+    private record Pending(Observation reading, double distance, double variance) {
+    }
+
+    SeriesFilter(TrendModel model, ToDoubleFunction<Instant> population, Instant start) {
+        this.model = model;
+        this.population = population;
+        this.at = start;
+        this.state = new LocalTrend(0, 0, model.populationSd() * model.populationSd(), 0,
+                model.slopeSd() * model.slopeSd());
+    }
+
+    /** A reading whose value lies between two ends, in the model's unit. */
+    void see(Observation reading, double low, double high) {
+        advance(reading.at());
+        double scaledLow = model.scale().of(low);
+        double scaledHigh = model.scale().of(high);
+        double variance = model.readingVariance(scaledLow, scaledHigh);
+        double distance = (scaledLow + scaledHigh) / 2 - population.applyAsDouble(reading.at());
+        double surprise = Math.abs(state.surprise(distance, variance));
+        boolean fits = surprise < (isOdd(reading) ? DOUBTFUL_SURPRISE_SDS : SURPRISE_SDS);
+        if (pending != null && agrees(distance, variance)) {
+            state = jumped(pending).seeing(distance, variance);
+            believed.add(pending.reading);
+            believed.add(reading);
+            pending = null;
+        } else if (fits) {
+            state = state.seeing(distance, variance);
+            believed.add(reading);
+            pending = null;
+        } else {
+            pending = new Pending(reading, distance, variance);
+        }
+    }
+
+    /** A share of the water was replaced by water that holds none of it. */
+    void dilute(Instant when, double share) {
+        advance(when);
+        double base = population.applyAsDouble(when);
+        double value = model.scale().valueOf(base + state.level());
+        state = state.movedTo(model.scale().of(value * (1 - share)) - base);
+    }
+
+    SeriesBelief until(Instant asOf) {
+        LocalTrend alternative = pending == null ? null : jumped(pending);
+        double days = days(at, asOf);
+        advance(asOf);
+        double chance = pending == null ? 0
+                : isOdd(pending.reading) ? DOUBTFUL_RIGHT_AFTER_ALL : RIGHT_AFTER_ALL;
+        return new SeriesBelief(model, population, state,
+                alternative == null ? state : alternative.after(days, model), chance,
+                List.copyOf(believed), Optional.ofNullable(pending).map(Pending::reading), asOf);
+    }
+
+    private boolean agrees(double distance, double variance) {
+        double apart = Math.abs(distance - pending.distance);
+        double fromExpected = Math.abs(distance - state.level());
+        double days = days(pending.reading.at(), at);
+        double spread = variance + pending.variance
+                + model.noisePerDay() * days + model.slopeSd() * model.slopeSd() * days * days;
+        return apart < fromExpected && apart < AGREEMENT_SDS * Math.sqrt(spread);
+    }
+
+    private LocalTrend jumped(Pending reading) {
+        double miss = reading.distance - state.level();
+        return state.loosened(miss * miss, OPEN_SLOPE_VAR * model.populationSd())
+                .seeing(reading.distance, reading.variance);
+    }
+
+    private static boolean isOdd(Observation reading) {
+        return reading.doubtful() || !reading.analyte().likely().holds(reading.value());
+    }
+
+    private void advance(Instant to) {
+        double days = days(at, to);
+        if (days > 0) {
+            state = state.after(days, model);
+            at = to;
+        }
+    }
+
+    private static double days(Instant from, Instant to) {
+        return (to.getEpochSecond() - from.getEpochSecond()) / 86_400.0;
+    }
+}

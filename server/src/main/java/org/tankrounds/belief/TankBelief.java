@@ -1,0 +1,53 @@
+package org.tankrounds.belief;
+
+import java.time.Instant;
+import java.util.Optional;
+import org.tankrounds.fish.Development;
+import org.tankrounds.water.OxygenSaturation;
+
+/**
+ * What is held of a tank's hidden state at a moment.
+ *
+ * @param facts the tank
+ * @param asOf the moment
+ * @param development how far its lot has come
+ * @param fishAlive eggs or fish alive
+ * @param temperature °C
+ * @param totalAmmonia mg N/L
+ * @param nitrite mg N/L
+ * @param ph pH
+ * @param oxygenShare dissolved oxygen as a share of saturation
+ * @param chlorineMgPerL total residual chlorine left now
+ * @param newestChlorine the reading behind it
+ * @param chlorideMgPerL by the newest reading, else the source water's, else 5
+ * @param newestAlkalinity the newest alkalinity reading
+ * @param routine water changes to be expected
+ * @param deaths of the last days
+ * @param newest when anything was last heard of the tank
+ * @param firstFeedAt first feed noted, if any
+ */
+public record TankBelief(
+        TankFacts facts,
+        Instant asOf,
+        Development development,
+        int fishAlive,
+        TemperatureBelief temperature,
+        SeriesBelief totalAmmonia,
+        SeriesBelief nitrite,
+        SeriesBelief ph,
+        SeriesBelief oxygenShare,
+        double chlorineMgPerL,
+        Optional<Observation> newestChlorine,
+        double chlorideMgPerL,
+        Optional<Observation> newestAlkalinity,
+        WaterRoutine routine,
+        RecentDeaths deaths,
+        Optional<Instant> newest,
+        Optional<Instant> firstFeedAt) {
+
+    /** The most likely dissolved oxygen now, mg/L. */
+    public double oxygenMgPerLNow() {
+        return oxygenShare.valueNow()
+                * OxygenSaturation.mgPerL(temperature.medianC(), facts.elevationM().orElse(0));
+    }
+}

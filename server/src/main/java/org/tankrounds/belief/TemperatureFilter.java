@@ -1,0 +1,180 @@
+package org.tankrounds.belief;
+
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Follows a tank's temperature with a few hundred possible states: the chiller holds it, or it stands (or no
+ * longer keeps up) and the room warms the tank as a heat balance says. Standing is tried more often than it
+ * happens and weighted down in return, so that one reading is enough to see it coming; a reading that fits no
+ * state counts as a likely typo.
+ */
+final class TemperatureFilter {
+
+    /** Possible states that are followed. */
+    static final int STATES = 400;
+    private static final double REPAIRS_PER_DAY = 0.25;
+    /** Where nobody reads for days, nobody repairs either. */
+    private static final double UNREAD_REPAIRS_PER_DAY = 0.08;
+    static final double UNREAD_HOURS = 72;
+    private static final double TRIED_STOPS = 0.25;
+    private static final double HELD_SD_C = 1.4;
+    private static final double HELD_SD_WITH_SET_POINT_C = 0.8;
+    private static final double HELD_WALK_SD_C = 0.15;
+    private static final double READER_SD_C = 0.25;
+    private static final double TYPO_SHARE = 0.02;
+    private static final double DOUBTFUL_SHARE = 0.5;
+    private static final double TYPO_SPAN_C = 40;
+
+    private final double[] nowC = new double[STATES];
+    private final double[] heldC = new double[STATES];
+    private final double[] endC = new double[STATES];
+    private final double[] timeConstantH = new double[STATES];
+    private final boolean[] stopped = new boolean[STATES];
+    private final double[] weight = new double[STATES];
+    private int draw;
+
+    TemperatureFilter(double usualC, boolean isSetPoint) {
+        double[] spread = Draws.spreadNormal(STATES, 1);
+        for (int i = 0; i < STATES; i++) {
+            heldC[i] = usualC + spread[i] * (isSetPoint ? HELD_SD_WITH_SET_POINT_C : HELD_SD_C);
+            nowC[i] = heldC[i] + ChillerFailure.RUN_SD_C * normal();
+            weight[i] = 1.0 / STATES;
+        }
+    }
+
+    /** Time passes without a reading. */
+    void advance(double hours, boolean isRead) {
+        double days = hours / 24;
+        double repairsPerDay = isRead ? REPAIRS_PER_DAY : UNREAD_REPAIRS_PER_DAY;
+        double stops = ChillerFailure.chanceWithin(days);
+        double tried = Math.max(stops, Math.min(TRIED_STOPS, days));
+        double repaired = 1 - StrictMath.exp(-repairsPerDay * days);
+        double settle = StrictMath.exp(-hours / ChillerFailure.RUN_HOURS);
+        double settleSd = ChillerFailure.RUN_SD_C * Math.sqrt(1 - settle * settle);
+        double walkSd = HELD_WALK_SD_C * Math.sqrt(days);
+        for (int i = 0; i < STATES; i++) {
+            heldC[i] += walkSd * normal();
+            if (stopped[i]) {
+                if (uniform() < repaired) {
+                    stopped[i] = false;
+                    nowC[i] = heldC[i] + (nowC[i] - heldC[i]) * StrictMath.exp(-hours * uniform() / ChillerFailure.RUN_HOURS);
+                } else {
+                    warm(i, hours);
+                }
+            } else if (uniform() < tried) {
+                weight[i] *= stops / tried;
+                stop(i);
+                warm(i, hours * uniform());
+            } else {
+                weight[i] *= (1 - stops) / (1 - tried);
+                nowC[i] = heldC[i] + (nowC[i] - heldC[i]) * settle + settleSd * normal();
+            }
+        }
+    }
+
+    /** A reading; false when it fits none of the states. */
+    boolean see(double readC, double halfStepC, boolean doubtful) {
+        double sd = Math.sqrt(halfStepC * halfStepC / 3 + READER_SD_C * READER_SD_C);
+        double typo = (doubtful ? DOUBTFUL_SHARE : TYPO_SHARE);
+        double sum = 0;
+        double fitting = 0;
+        for (int i = 0; i < STATES; i++) {
+            double z = (readC - nowC[i]) / sd;
+            double fit = (1 - typo) * StrictMath.exp(-z * z / 2) / (sd * 2.506628274631);
+            fitting += weight[i] * fit;
+            weight[i] *= fit + typo / TYPO_SPAN_C;
+            sum += weight[i];
+        }
+        double typoWeight = sum - fitting;
+        double squares = 0;
+        for (int i = 0; i < STATES; i++) {
+            weight[i] /= sum;
+            squares += weight[i] * weight[i];
+        }
+        if (squares * STATES > 2) {
+            resample();
+        }
+        return fitting > typoWeight;
+    }
+
+    TemperatureBelief belief(List<Observation> readings, Optional<Observation> setAside) {
+        resample();
+        int[] order = IntStream.range(0, STATES).boxed()
+                .sorted(Comparator.comparingDouble((Integer i) -> nowC[i]).thenComparing(i -> i))
+                .mapToInt(Integer::intValue).toArray();
+        double[] now = new double[STATES];
+        double[] held = new double[STATES];
+        double[] end = new double[STATES];
+        double[] constant = new double[STATES];
+        boolean[] standing = new boolean[STATES];
+        int count = 0;
+        for (int i = 0; i < STATES; i++) {
+            int from = order[i];
+            now[i] = nowC[from];
+            held[i] = heldC[from];
+            end[i] = endC[from];
+            constant[i] = timeConstantH[from];
+            standing[i] = stopped[from];
+            count += standing[i] ? 1 : 0;
+        }
+        return new TemperatureBelief(now, held, end, constant, standing, (double) count / STATES,
+                List.copyOf(readings), setAside);
+    }
+
+    private void stop(int i) {
+        stopped[i] = true;
+        ChillerFailure failure =
+                ChillerFailure.of(heldC[i], normal(), normal(), uniform(), uniform());
+        endC[i] = failure.endC();
+        timeConstantH[i] = failure.timeConstantH();
+    }
+
+    private void warm(int i, double hours) {
+        nowC[i] = endC[i] - (endC[i] - nowC[i]) * StrictMath.exp(-hours / timeConstantH[i]);
+    }
+
+    /** Systematic resampling: states by their weight, then all equally likely. */
+    private void resample() {
+        double[] now = nowC.clone();
+        double[] held = heldC.clone();
+        double[] end = endC.clone();
+        double[] constant = timeConstantH.clone();
+        boolean[] standing = stopped.clone();
+        int from = 0;
+        double reached = weight[0];
+        double total = 0;
+        for (double w : weight) {
+            total += w;
+        }
+        for (int i = 0; i < STATES; i++) {
+            double aim = (i + 0.5) / STATES * total;
+            while (reached < aim && from < STATES - 1) {
+                reached += weight[++from];
+            }
+            nowC[i] = now[from];
+            heldC[i] = held[from];
+            endC[i] = end[from];
+            timeConstantH[i] = constant[from];
+            stopped[i] = standing[from];
+        }
+        Arrays.fill(weight, 1.0 / STATES);
+    }
+
+    private double normal() {
+        return Draws.normal(draw++);
+    }
+
+    private double uniform() {
+        return Draws.uniform(draw++);
+    }
+
+    /** Hours between two moments. */
+    static double hours(Instant from, Instant to) {
+        return (to.getEpochSecond() - from.getEpochSecond()) / 3600.0;
+    }
+}

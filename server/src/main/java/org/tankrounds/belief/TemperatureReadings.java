@@ -1,0 +1,86 @@
+package org.tankrounds.belief;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.tankrounds.fish.DatedTemperature;
+
+/**
+ * Temperature readings set right: where a number makes no sense in its own unit but fits the tank in the other
+ * thermometer scale, or with the decimal point moved, it is taken as that.
+ */
+final class TemperatureReadings {
+
+    private static final int RECENT = 5;
+    private static final double FAR_C = 8;
+    private static final double SAME_C = 4;
+    private static final double SLIP_C = 2;
+
+    private TemperatureReadings() {
+    }
+
+    /** The readings in the same order, mixed-up ones replaced and marked doubtful. */
+    static List<Observation> setRight(List<Observation> readings, double usualC) {
+        List<Observation> right = new ArrayList<>(readings.size());
+        double[] recent = {usualC, usualC, usualC, usualC, usualC};
+        int seen = 0;
+        for (Observation reading : readings) {
+            double expected = median(recent);
+            Observation taken = setRight(reading, expected);
+            right.add(taken);
+            if (Math.abs(taken.value() - expected) < 2 * FAR_C) {
+                recent[seen++ % RECENT] = taken.value();
+            }
+        }
+        return right;
+    }
+
+    /** The course of the temperature for counting thermal units: lone spikes left out. */
+    static List<DatedTemperature> trace(List<Observation> right) {
+        List<DatedTemperature> trace = new ArrayList<>(right.size());
+        for (int i = 0; i < right.size(); i++) {
+            double value = right.get(i).value();
+            boolean spikes = i > 0 && Math.abs(value - right.get(i - 1).value()) > SAME_C
+                    && (i + 1 == right.size() || Math.abs(value - right.get(i + 1).value()) > SAME_C);
+            boolean oddFirst = i == 0 && right.size() > 1
+                    && Math.abs(value - right.get(1).value()) > FAR_C;
+            if (!spikes && !oddFirst) {
+                trace.add(new DatedTemperature(right.get(i).at(), value));
+            }
+        }
+        return trace;
+    }
+
+    private static Observation setRight(Observation reading, double expectedC) {
+        double read = reading.value();
+        if (Math.abs(read - expectedC) < FAR_C) {
+            return reading;
+        }
+        double fromFahrenheit = (read - 32) / 1.8;
+        double fromCelsius = read * 1.8 + 32;
+        if (Math.abs(fromFahrenheit - expectedC) < SAME_C) {
+            return taken(reading, fromFahrenheit, reading.halfStep() / 1.8);
+        }
+        if (Math.abs(fromCelsius - expectedC) < SAME_C) {
+            return taken(reading, fromCelsius, reading.halfStep() * 1.8);
+        }
+        if (Math.abs(read / 10 - expectedC) < SLIP_C) {
+            return taken(reading, read / 10, reading.halfStep());
+        }
+        if (Math.abs(read * 10 - expectedC) < SLIP_C) {
+            return taken(reading, read * 10, reading.halfStep());
+        }
+        return reading;
+    }
+
+    private static Observation taken(Observation reading, double valueC, double halfStepC) {
+        return new Observation(reading.at(), reading.analyte(), valueC, halfStepC, false, true);
+    }
+
+    static double median(double[] values) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        int middle = sorted.length / 2;
+        return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+    }
+}

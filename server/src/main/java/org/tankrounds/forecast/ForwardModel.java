@@ -1,0 +1,113 @@
+package org.tankrounds.forecast;
+
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZonedDateTime;
+import java.util.Arrays;
+import org.tankrounds.belief.BeliefFilter;
+import org.tankrounds.belief.Draws;
+import org.tankrounds.belief.TankBelief;
+import org.tankrounds.fish.Stage;
+import org.tankrounds.water.Ammonia;
+import org.tankrounds.water.OxygenSaturation;
+
+/**
+ * From a belief to courses of the water over the next 72 hours, if the class goes on as it has: water changes
+ * at its habit on school days, nobody steps in.
+ */
+final class ForwardModel {
+
+    private static final int HOURS = Forecast.HORIZON_HOURS;
+    private static final int CHANGE_AT_HOUR = 14;
+    private static final double HIGHEST_OXYGEN_SHARE = 1.2;
+    private static final double LEAST_OXYGEN_SHARE = 0.02;
+    private static final int SATURATION_PER_DEGREE = 10;
+    private static final int WARMEST_C = 40;
+
+    private ForwardModel() {
+    }
+
+    static Paths run(TankBelief belief) {
+        double[][] temperature = TemperaturePaths.of(belief.temperature());
+        int paths = temperature[0].length;
+        double[][] total = SeriesPaths.of(belief.totalAmmonia(), paths, 10);
+        double[][] nitrite = SeriesPaths.of(belief.nitrite(), paths, 20);
+        double[][] ph = SeriesPaths.of(belief.ph(), paths, 30);
+        double[][] oxygen = SeriesPaths.of(belief.oxygenShare(), paths, 40);
+        changeWater(belief, total, nitrite);
+        double[] saturation = saturation(belief.facts().elevationM().orElse(0));
+        for (int h = 0; h <= HOURS; h++) {
+            for (int i = 0; i < paths; i++) {
+                double t = temperature[h][i];
+                ph[h][i] = Math.min(14, Math.max(0, ph[h][i]));
+                total[h][i] = Ammonia.unIonisedMgPerL(total[h][i], ph[h][i], t);
+                double share = Math.min(HIGHEST_OXYGEN_SHARE, Math.max(LEAST_OXYGEN_SHARE, oxygen[h][i]));
+                oxygen[h][i] = share * saturationAt(saturation, t);
+            }
+        }
+        return new Paths(temperature, total, nitrite, oxygen, ph, chlorine(belief), stages(belief));
+    }
+
+    private static void changeWater(TankBelief belief, double[][] total, double[][] nitrite) {
+        double chance = belief.routine().perSchoolDay();
+        if (chance == 0) {
+            return;
+        }
+        double keep = 1 - belief.routine().share();
+        int paths = total[0].length;
+        double[] left = new double[paths];
+        Arrays.fill(left, 1);
+        ZonedDateTime start = belief.asOf().atZone(belief.facts().zone());
+        int changes = 0;
+        for (int h = 1; h <= HOURS; h++) {
+            ZonedDateTime at = start.plusHours(h);
+            if (at.getHour() == CHANGE_AT_HOUR && isSchoolDay(at.getDayOfWeek())) {
+                double[] draw = Draws.spread(paths, 60 + changes++);
+                for (int i = 0; i < paths; i++) {
+                    left[i] *= draw[i] < chance ? keep : 1;
+                }
+            }
+            for (int i = 0; i < paths; i++) {
+                total[h][i] *= left[i];
+                nitrite[h][i] *= left[i];
+            }
+        }
+    }
+
+    private static boolean isSchoolDay(DayOfWeek day) {
+        return day != DayOfWeek.SATURDAY && day != DayOfWeek.SUNDAY;
+    }
+
+    private static double[] chlorine(TankBelief belief) {
+        double[] chlorine = new double[HOURS + 1];
+        for (int h = 0; h <= HOURS && belief.chlorineMgPerL() > 0; h++) {
+            chlorine[h] = belief.chlorineMgPerL()
+                    * StrictMath.exp(-h / BeliefFilter.CHLORINE_HOURS);
+        }
+        return chlorine;
+    }
+
+    private static Stage[] stages(TankBelief belief) {
+        Stage[] stages = new Stage[HOURS + 1];
+        for (int h = 0; h <= HOURS; h++) {
+            Instant at = belief.asOf().plus(Duration.ofHours(h));
+            stages[h] = belief.development().stageAt(at);
+        }
+        return stages;
+    }
+
+    private static double[] saturation(double elevationM) {
+        double[] table = new double[WARMEST_C * SATURATION_PER_DEGREE + 2];
+        for (int i = 0; i < table.length; i++) {
+            table[i] = OxygenSaturation.mgPerL((double) i / SATURATION_PER_DEGREE, elevationM);
+        }
+        return table;
+    }
+
+    private static double saturationAt(double[] table, double temperatureC) {
+        double place = Math.min(WARMEST_C, Math.max(0, temperatureC)) * SATURATION_PER_DEGREE;
+        int below = (int) place;
+        return table[below] + (place - below) * (table[below + 1] - table[below]);
+    }
+}

@@ -1,0 +1,189 @@
+package org.tankrounds.forecast;
+
+import java.util.Arrays;
+import java.util.OptionalDouble;
+import org.tankrounds.belief.RecentDeaths;
+import org.tankrounds.belief.TankBelief;
+import org.tankrounds.fish.Stage;
+
+/** What the paths come to: hours beyond limits, by path and by limit. */
+final class Outcome {
+
+    /** Hours beyond any limit from which the tank counts as having been beyond. */
+    private static final int BEYOND_HOURS = 2;
+    private static final int HOURS = Forecast.HORIZON_HOURS;
+    private static final Driver[] LIMITS = {Driver.TEMPERATURE, Driver.UN_IONISED_AMMONIA,
+        Driver.NITRITE, Driver.DISSOLVED_OXYGEN, Driver.PH, Driver.CHLORINE};
+    private static final int NEVER = HOURS + 1;
+
+    private final int paths;
+    private final double[][] excess;
+    private final double[][] peak;
+    private final int[][] firstHour;
+    private final int[] firstAny;
+    private final int[] hoursBeyond;
+    private final double[] excessNow;
+    /** Paths as the deaths found lately make them likely: all equally likely after picking. */
+    private int[] picked;
+
+    Outcome(Paths course, TankBelief belief, Limits limits) {
+        paths = course.count();
+        excess = new double[LIMITS.length][paths];
+        peak = new double[LIMITS.length][paths];
+        firstHour = new int[LIMITS.length][paths];
+        for (int[] first : firstHour) {
+            Arrays.fill(first, NEVER);
+        }
+        firstAny = new int[paths];
+        Arrays.fill(firstAny, NEVER);
+        hoursBeyond = new int[paths];
+        excessNow = new double[paths];
+        picked = new int[paths];
+        Arrays.setAll(picked, i -> i);
+        double nitriteLimit = limits.nitriteMgPerL(belief.chlorideMgPerL());
+        for (int h = 0; h < HOURS; h++) {
+            hour(h, course, limits, nitriteLimit);
+        }
+    }
+
+    private void hour(int h, Paths course, Limits limits, double nitriteLimit) {
+        Stage stage = course.stage()[h];
+        double chlorine = limits.ofChlorine(course.chlorineMgPerL()[h]);
+        double[] u = new double[LIMITS.length];
+        for (int i = 0; i < paths; i++) {
+            u[0] = limits.ofTemperature(stage, course.temperatureC()[h][i]);
+            u[1] = limits.ofUnIonisedAmmonia(course.unIonisedMgPerL()[h][i]);
+            u[2] = course.nitriteMgPerL()[h][i] / nitriteLimit;
+            u[3] = limits.ofOxygen(stage, course.oxygenMgPerL()[h][i]);
+            u[4] = limits.ofPh(course.ph()[h][i]);
+            u[5] = chlorine;
+            boolean beyond = false;
+            for (int k = 0; k < u.length; k++) {
+                peak[k][i] = Math.max(peak[k][i], u[k]);
+                if (u[k] > 1) {
+                    beyond = true;
+                    excess[k][i] += u[k] - 1;
+                    excessNow[i] += h == 0 ? u[k] - 1 : 0;
+                    firstHour[k][i] = Math.min(firstHour[k][i], h);
+                }
+            }
+            if (beyond) {
+                hoursBeyond[i]++;
+                firstAny[i] = Math.min(firstAny[i], h);
+            }
+        }
+    }
+
+    /**
+     * Lets deaths speak: paths whose water is bad now make the deaths found likelier, and count more. Deaths as a
+     * geometric count about an expected number, because they come in clusters.
+     */
+    void weighByDeaths(RecentDeaths deaths, int fishAlive, double usualPerFishDay, double perExcess) {
+        if (!deaths.isCounted()) {
+            return;
+        }
+        double[] weight = new double[paths];
+        double total = 0;
+        double fishDays = Math.max(1, fishAlive) * deaths.overHours() / 24;
+        for (int i = 0; i < paths; i++) {
+            double expected = fishDays * (usualPerFishDay + perExcess * Math.min(3, excessNow[i]));
+            double stay = expected / (1 + expected);
+            weight[i] = (1 - stay) * StrictMath.pow(stay, Math.min(deaths.count(), 30));
+            total += weight[i];
+        }
+        int[] chosen = new int[paths];
+        int from = 0;
+        double reached = weight[0];
+        for (int i = 0; i < paths; i++) {
+            double aim = (i + 0.5) / paths * total;
+            while (reached < aim && from < paths - 1) {
+                reached += weight[++from];
+            }
+            chosen[i] = from;
+        }
+        picked = chosen;
+    }
+
+    int[] picked() {
+        return picked;
+    }
+
+    /** Share of paths beyond any limit for two hours or more, kept off 0 and 1 by half a path. */
+    double chance() {
+        int hits = 0;
+        for (int i : picked) {
+            hits += hoursBeyond[i] >= BEYOND_HOURS ? 1 : 0;
+        }
+        return (hits + 0.5) / (paths + 1);
+    }
+
+    /** Mean hours beyond a limit, each by how far beyond; per fish. */
+    double excess(Driver limit) {
+        int k = index(limit);
+        double sum = 0;
+        for (int i : picked) {
+            sum += excess[k][i];
+        }
+        return sum / paths;
+    }
+
+    double excess() {
+        double sum = 0;
+        for (Driver limit : LIMITS) {
+            sum += excess(limit);
+        }
+        return sum;
+    }
+
+    /** Share of paths on which a limit is passed at all. */
+    double chanceOf(Driver limit) {
+        int k = index(limit);
+        int hits = 0;
+        for (int i : picked) {
+            hits += firstHour[k][i] < HOURS ? 1 : 0;
+        }
+        return (double) hits / paths;
+    }
+
+    /** The level, as a share of the limit, that 1 path in 20 reaches or passes. */
+    double highPeak(Driver limit) {
+        int k = index(limit);
+        double[] sorted = new double[paths];
+        for (int i = 0; i < paths; i++) {
+            sorted[i] = peak[k][picked[i]];
+        }
+        Arrays.sort(sorted);
+        return sorted[(int) (0.95 * paths)];
+    }
+
+    OptionalDouble hoursToLimit() {
+        return median(firstAny);
+    }
+
+    OptionalDouble hoursToLimit(Driver limit) {
+        return median(firstHour[index(limit)]);
+    }
+
+    static Driver[] limits() {
+        return LIMITS.clone();
+    }
+
+    private OptionalDouble median(int[] first) {
+        int[] sorted = new int[paths];
+        for (int i = 0; i < paths; i++) {
+            sorted[i] = first[picked[i]];
+        }
+        Arrays.sort(sorted);
+        int middle = sorted[(paths - 1) / 2];
+        return middle >= HOURS ? OptionalDouble.empty() : OptionalDouble.of(middle);
+    }
+
+    private static int index(Driver limit) {
+        for (int k = 0; k < LIMITS.length; k++) {
+            if (LIMITS[k] == limit) {
+                return k;
+            }
+        }
+        throw new IllegalArgumentException("not a limit: " + limit);
+    }
+}

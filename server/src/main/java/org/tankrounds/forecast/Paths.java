@@ -1,0 +1,33 @@
+package org.tankrounds.forecast;
+
+import org.tankrounds.fish.Stage;
+
+/**
+ * Equally likely courses of a tank's water over the next hours: arrays by hour (0 to 72) and path.
+ *
+ * @param temperatureC °C
+ * @param unIonisedMgPerL un-ionised ammonia, mg/L as NH3
+ * @param nitriteMgPerL mg N/L
+ * @param oxygenMgPerL mg/L
+ * @param ph pH
+ * @param chlorineMgPerL by hour, the same on every path
+ * @param stage by hour
+ */
+record Paths(double[][] temperatureC, double[][] unIonisedMgPerL, double[][] nitriteMgPerL,
+        double[][] oxygenMgPerL, double[][] ph, double[] chlorineMgPerL, Stage[] stage) {
+
+    int count() {
+        return ph[0].length;
+    }
+
+    double[][] of(Driver series) {
+        return switch (series) {
+            case TEMPERATURE -> temperatureC;
+            case UN_IONISED_AMMONIA -> unIonisedMgPerL;
+            case NITRITE -> nitriteMgPerL;
+            case DISSOLVED_OXYGEN -> oxygenMgPerL;
+            case PH -> ph;
+            default -> throw new IllegalArgumentException("no paths of " + series);
+        };
+    }
+}
