@@ -107,7 +107,8 @@ final class LogFields {
         }
         choices.add(new AskBack.Choice(name + "-yes", LogForm.answerYes(number, value.unit()),
                 "Yes, " + shown + " is right"));
-        return new AskBack(name, "You typed " + shown + " for " + Wording.lower(analyte) + ".", choices);
+        return new AskBack(name, "You typed " + shown + " for " + Wording.lower(analyte) + "; in a trout tank it"
+                + " is usually between " + Wording.usual(analyte, form) + ".", choices);
     }
 
     private static String shown(Analyte analyte, String number, UnitForm form) {

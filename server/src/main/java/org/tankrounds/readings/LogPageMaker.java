@@ -1,5 +1,6 @@
 package org.tankrounds.readings;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -114,7 +115,7 @@ final class LogPageMaker {
 
     /** pH cards show one decimal throughout; the others as few as they can. */
     private static String text(Analyte analyte, double step) {
-        String plain = Wording.plain(step);
+        String plain = BigDecimal.valueOf(step).stripTrailingZeros().toPlainString();
         return analyte == Analyte.PH && !plain.contains(".") ? plain + ".0" : plain;
     }
 
