@@ -56,10 +56,14 @@ import org.tankrounds.places.PlaceReads;
 import org.tankrounds.places.SchoolRepository;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.readings.BatchApi;
+import org.tankrounds.readings.CorrectReading;
+import org.tankrounds.readings.CorrectionHandlers;
 import org.tankrounds.readings.LastLooks;
+import org.tankrounds.readings.LogHandlers;
 import org.tankrounds.readings.ObservationRepository;
 import org.tankrounds.readings.ReadingApi;
 import org.tankrounds.readings.ReadingRepository;
+import org.tankrounds.readings.SavedReceipt;
 import org.tankrounds.readings.StoreBatch;
 import org.tankrounds.readings.StoreReading;
 import org.tankrounds.rounds.ChapterRanking;
@@ -150,8 +154,13 @@ public final class App implements AutoCloseable {
 
         StoreReading storeReading = new StoreReading(transactions, tanks, kits, readings, dirtyTanks, keeper, clock);
         StoreBatch storeBatch = new StoreBatch(transactions, tanks, kits, readings, dirtyTanks, keeper, clock);
+        SavedReceipt receipts = new SavedReceipt(readings, new ObservationRepository());
+        CorrectReading correctReading =
+                new CorrectReading(transactions, tanks, readings, storeReading, keeper, clock);
         Routes.Readings readingRoutes = new Routes.Readings(
-                new ReadingApi(transactions, tanks, readings, storeReading), new BatchApi(storeBatch));
+                new ReadingApi(transactions, tanks, readings, storeReading), new BatchApi(storeBatch),
+                new LogHandlers(transactions, tanks, kits, readings, receipts, storeReading, pages),
+                new CorrectionHandlers(transactions, tanks, kits, people, correctReading, pages, clock));
 
         PlaceReads placeReads = new PlaceReads(new SchoolRepository(), new ClassroomRepository(), kits, tanks);
         PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, keeper::stored, pages, clock);

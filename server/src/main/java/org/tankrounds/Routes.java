@@ -18,6 +18,8 @@ import org.tankrounds.people.SetUpHandlers;
 import org.tankrounds.people.SignInHandlers;
 import org.tankrounds.people.TokenHandlers;
 import org.tankrounds.readings.BatchApi;
+import org.tankrounds.readings.CorrectionHandlers;
+import org.tankrounds.readings.LogHandlers;
 import org.tankrounds.readings.ReadingApi;
 import org.tankrounds.rounds.HelpHandlers;
 import org.tankrounds.rounds.RoundsApi;
@@ -30,7 +32,7 @@ final class Routes {
     record People(SignInHandlers signIn, SetUpHandlers setUp, InvitationHandlers invitations, AccountHandlers account,
             PersonHandlers people, TokenHandlers tokens) {}
 
-    record Readings(ReadingApi api, BatchApi batch) {}
+    record Readings(ReadingApi api, BatchApi batch, LogHandlers log, CorrectionHandlers corrections) {}
 
     record Rounds(RoundsHandlers pages, RoundsApi api, TankHandlers tanks, HelpHandlers help) {}
 
@@ -115,6 +117,10 @@ final class Routes {
     }
 
     private void addReadings(RoutesConfig routes) {
+        routes.get("/tanks/{tank}/log", readings.log()::show, SIGNED_IN);
+        routes.post("/tanks/{tank}/log", readings.log()::create, SIGNED_IN);
+        routes.get("/tanks/{tank}/readings/{reading}", readings.corrections()::show, SIGNED_IN);
+        routes.post("/tanks/{tank}/readings/{reading}", readings.corrections()::update, SIGNED_IN);
         routes.post("/api/v1/tanks/{tank}/readings", readings.api()::create, TOKENS);
         routes.get("/api/v1/tanks/{tank}/readings", readings.api()::list, TOKENS);
         routes.get("/api/v1/tanks/{tank}/readings/{reading}", readings.api()::show, TOKENS);

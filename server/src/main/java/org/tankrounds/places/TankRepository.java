@@ -59,6 +59,19 @@ public final class TankRepository {
                 .fetchOptional(TankRepository::tank);
     }
 
+    /**
+     * What the class reads with, so that its form opens with it next time.
+     *
+     * @return how many tanks that was
+     */
+    public int rememberHabits(DSLContext tx, int chapterId, int tankId, int kitId, String thermometerUnit) {
+        return tx.update(TANKS)
+                .set(TANKS.KIT_ID, kitId)
+                .set(TANKS.THERMOMETER_UNIT, thermometerUnit)
+                .where(TANKS.CHAPTER_ID.eq(chapterId)).and(TANKS.TANK_ID.eq(tankId))
+                .execute();
+    }
+
     private static SelectConditionStep<Record> select(DSLContext tx, Caller caller) {
         return select(tx, TANKS.CHAPTER_ID.eq(caller.chapterId()).and(mayKnow(caller)));
     }

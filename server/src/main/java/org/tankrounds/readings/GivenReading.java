@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.tankrounds.water.Analyte;
+import org.tankrounds.water.UnitForm;
 
 /**
  * What was sent, as far as it could be read; not judged yet.
@@ -23,4 +24,23 @@ record GivenReading(
     record GivenValue(
             String at, Analyte analyte, BigDecimal value, String unit, Optional<String> as,
             Optional<BigDecimal> step, boolean below) {}
+
+    GivenReading at(Instant time) {
+        return new GivenReading(Optional.of(time), by, note, values);
+    }
+
+    /** What a form does not show of a value stays as it was, as long as the value itself does. */
+    GivenReading carryingOver(Reading before) {
+        return new GivenReading(measuredAt, by, note, values.stream().map(value -> carriedOver(value, before)).toList());
+    }
+
+    private static GivenValue carriedOver(GivenValue value, Reading before) {
+        return before.values().stream()
+                .filter(old -> old.analyte() == value.analyte() && old.value().compareTo(value.value()) == 0)
+                .filter(old -> old.form().equals(new UnitForm(value.unit(), value.as().orElse(""))))
+                .findFirst()
+                .map(old -> new GivenValue(value.at(), value.analyte(), old.value(), value.unit(), value.as(),
+                        old.step(), old.below()))
+                .orElse(value);
+    }
 }

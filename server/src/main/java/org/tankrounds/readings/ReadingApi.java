@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.places.Kit;
 import org.tankrounds.places.Tank;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.readings.ReadingRepository.Position;
@@ -38,7 +39,7 @@ public final class ReadingApi {
         RequestBody body = RequestBody.read(ctx);
         List<String> keys = Collections.list(ctx.req().getHeaders(IdempotencyKey.HEADER));
         Outcome outcome = storeReading.store(Caller.of(ctx), ctx.pathParam("tank"), Reading.CHANNEL_API,
-                (tank, kit) -> submitted(body.json(), IdempotencyKey.of(keys)),
+                (tank, kit) -> submitted(body.json(), IdempotencyKey.of(keys), kit),
                 (submitted, judged) -> true).orElseThrow();
         String code = outcome.tank().code();
         ctx.status(outcome.isNew() ? 201 : 200)
@@ -92,10 +93,10 @@ public final class ReadingApi {
         return position;
     }
 
-    private static Submitted submitted(JsonNode body, String key) {
+    private static Submitted submitted(JsonNode body, String key, Kit kit) {
         Faults faults = new Faults();
         GivenReading given = ReadingParser.parse(body, faults);
-        return new Submitted(key, Fingerprint.of(body), given, faults, Set.of());
+        return new Submitted(key, Fingerprint.of(body), given, faults, kit, Set.of());
     }
 
     private static void json(Context ctx, JsonNode node) {

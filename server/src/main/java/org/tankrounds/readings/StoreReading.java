@@ -37,9 +37,11 @@ public final class StoreReading {
     /**
      * What is to be stored.
      *
+     * @param kit that the cards were read with
      * @param confirmed analytes of which the writer was asked back and said that the value is right
      */
-    record Submitted(String key, byte[] fingerprint, GivenReading given, Faults faults, Set<Analyte> confirmed) {}
+    record Submitted(String key, byte[] fingerprint, GivenReading given, Faults faults, Kit kit,
+            Set<Analyte> confirmed) {}
 
     /** @param isNew false where the same submission had been stored before */
     record Outcome(Tank tank, Reading reading, boolean isNew) {}
@@ -77,7 +79,7 @@ public final class StoreReading {
             outcome = transactions.inChapter(caller.chapterId(), tx -> {
                 Tank tank = tanks.get(tx, caller, tankCode);
                 Kit kit = kits.get(tx, caller.chapterId(), tank.kitId());
-                return inside(tx, caller, tank, kit, channel, submitted.apply(tank, kit), accept);
+                return inside(tx, caller, tank, channel, submitted.apply(tank, kit), accept);
             });
         } catch (DataAccessException e) {
             if (waitedTooLong(e)) {
@@ -97,15 +99,15 @@ public final class StoreReading {
         return WAITED_TOO_LONG.contains(String.valueOf(e.sqlState()));
     }
 
-    private Optional<Outcome> inside(DSLContext tx, Caller caller, Tank tank, Kit kit, String channel,
+    private Optional<Outcome> inside(DSLContext tx, Caller caller, Tank tank, String channel,
             Submitted submitted, BiFunction<Submitted, JudgedReading, Boolean> accept) {
         Optional<Submission> before = submissions.find(tx, caller.chapterId(), tank.tankId(), submitted.key());
         if (before.isPresent()) {
             return Optional.of(repeated(tx, caller, tank, submitted, before.get()));
         }
         Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
-        JudgedReading judged =
-                Judge.judge(submitted.given(), tank, kit, now, submitted.confirmed(), submitted.faults());
+        JudgedReading judged = Judge.judge(
+                submitted.given(), tank, submitted.kit(), now, submitted.confirmed(), submitted.faults());
         if (!accept.apply(submitted, judged)) {
             return Optional.empty();
         }

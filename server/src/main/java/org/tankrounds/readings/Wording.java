@@ -7,6 +7,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.Range;
 import org.tankrounds.water.UnitForm;
+import org.tankrounds.water.Units;
 
 /** How analytes, units and numbers are called when we speak to people. */
 public final class Wording {
@@ -60,9 +61,17 @@ public final class Wording {
                 + given.toPlainString() + " is not possible.";
     }
 
+    /** What classroom tanks show: "0.5 and 26 °C". */
+    static String usual(Analyte analyte, UnitForm form) {
+        String unit = unit(form);
+        double low = Units.fromCanonical(analyte, form, analyte.likely().min(), Double.NaN, 0);
+        double high = Units.fromCanonical(analyte, form, analyte.likely().max(), Double.NaN, 0);
+        return plain(low) + " and " + plain(high) + (unit.isEmpty() ? "" : " " + unit);
+    }
+
     /** Without needless zeros, at most four digits that count. */
     static String plain(double number) {
-        return new BigDecimal(number).round(new MathContext(4)).stripTrailingZeros().toPlainString();
+        return new BigDecimal(number).round(new MathContext(3)).stripTrailingZeros().toPlainString();
     }
 
     static String lower(Analyte analyte) {

@@ -1,0 +1,90 @@
+package org.tankrounds.readings;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jooq.DSLContext;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.places.Tank;
+import org.tankrounds.places.TankRepository;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.NotFoundException;
+
+/** Puts a further version in the place of the one that holds, in one transaction; nothing is overwritten. */
+public final class CorrectReading {
+
+    /**
+     * @param seen the version that the writer had before them
+     * @param judged empty stores nothing
+     */
+    record Correction(int seen, Optional<JudgedReading> judged, String reason) {}
+
+    /** How it ended. */
+    enum Result {
+        STORED,
+        NOT_ACCEPTED,
+        /** Somebody else was faster: the writer has not seen the version that holds. */
+        OVERTAKEN
+    }
+
+    private final Transactions transactions;
+    private final TankRepository tanks;
+    private final ReadingRepository readings;
+    private final StoreReading storeReading;
+    private final AfterStore afterStore;
+    private final Clock clock;
+    private final MeasurementRepository measurements = new MeasurementRepository();
+
+    public CorrectReading(Transactions transactions, TankRepository tanks, ReadingRepository readings,
+            StoreReading storeReading, AfterStore afterStore, Clock clock) {
+        this.transactions = transactions;
+        this.tanks = tanks;
+        this.readings = readings;
+        this.storeReading = storeReading;
+        this.afterStore = afterStore;
+        this.clock = clock;
+    }
+
+    /** @param correction judges what was typed against the version that holds, at the time given */
+    Result correct(Caller caller, String tankCode, String code, Function<Reading, Correction> correction) {
+        Result result = transactions.inChapter(caller.chapterId(), tx -> {
+            Tank tank = tanks.get(tx, caller, tankCode);
+            Reading holding = readings.findHolding(tx, caller.chapterId(), tank.tankId(), code)
+                    .orElseThrow(() -> new NotFoundException("reading"));
+            return inside(tx, caller, tank, holding, correction.apply(holding));
+        });
+        if (result == Result.STORED) {
+            afterStore.stored(caller.chapterId());
+        }
+        return result;
+    }
+
+    private Result inside(DSLContext tx, Caller caller, Tank tank, Reading holding, Correction correction) {
+        if (correction.judged().isEmpty()) {
+            return Result.NOT_ACCEPTED;
+        }
+        Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
+        if (correction.seen() != holding.version()
+                || !readings.supersede(tx, caller.chapterId(), holding.readingId(), now)) {
+            return Result.OVERTAKEN;
+        }
+        measurements.delete(tx, caller.chapterId(), holding);
+        JudgedReading judged = correction.judged().get();
+        Reading next = StoreReading.version(tank, holding.code(), holding.version() + 1, Reading.CHANNEL_PAGE,
+                caller.personId(), now, judged, Optional.of(correction.reason()));
+        storeReading.insert(tx, caller.chapterId(), next, judged);
+        return Result.STORED;
+    }
+
+    /** Every version, newest first. */
+    List<Reading> versions(DSLContext tx, Caller caller, Tank tank, String code) {
+        List<Reading> versions = readings.listVersions(tx, caller.chapterId(), tank.tankId(), code);
+        if (versions.isEmpty()) {
+            throw new NotFoundException("reading");
+        }
+        return versions;
+    }
+}

@@ -1,0 +1,56 @@
+package org.tankrounds.readings;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.tankrounds.places.Kit;
+import org.tankrounds.places.KitScale;
+import org.tankrounds.places.Tank;
+import org.tankrounds.water.Analyte;
+import org.tankrounds.water.UnitForm;
+
+/** Which analytes the form of a tank asks for, in the order in which a class works, and in which unit and form. */
+final class LogBoxes {
+    static final List<Analyte> HUSBANDRY = List.of(Analyte.DEATHS, Analyte.FEED, Analyte.WATER_CHANGE);
+    static final List<Analyte> ALWAYS =
+            List.of(Analyte.PH, Analyte.TOTAL_AMMONIA, Analyte.NITRITE, Analyte.NITRATE);
+    private static final List<Analyte> SELDOM =
+            List.of(Analyte.DISSOLVED_OXYGEN, Analyte.ALKALINITY, Analyte.CHLORINE);
+
+    private final Tank tank;
+    private final Kit kit;
+
+    LogBoxes(Tank tank, Kit kit) {
+        this.tank = tank;
+        this.kit = kit;
+    }
+
+    /** What few classes measure: boxes of their own, and whatever else the kit has a card for. */
+    List<Analyte> more() {
+        Stream<Analyte> cards = kit.scales().stream().map(KitScale::analyte);
+        return Stream.concat(SELDOM.stream(), cards)
+                .filter(analyte -> !ALWAYS.contains(analyte) && !HUSBANDRY.contains(analyte))
+                .filter(analyte -> analyte != Analyte.TEMPERATURE)
+                .distinct()
+                .toList();
+    }
+
+    Map<Analyte, UnitForm> forms() {
+        List<Analyte> all = new ArrayList<>(List.of(Analyte.TEMPERATURE));
+        all.addAll(HUSBANDRY);
+        all.addAll(ALWAYS);
+        all.addAll(more());
+        Map<Analyte, UnitForm> forms = new LinkedHashMap<>();
+        all.forEach(analyte -> forms.put(analyte, form(analyte)));
+        return forms;
+    }
+
+    UnitForm form(Analyte analyte) {
+        if (analyte == Analyte.TEMPERATURE) {
+            return UnitForm.of(tank.thermometerUnit());
+        }
+        return kit.scale(analyte).map(KitScale::form).orElse(analyte.canonical());
+    }
+}

@@ -1,0 +1,183 @@
+package org.tankrounds.readings;
+
+import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.tankrounds.readings.GivenReading.GivenValue;
+import org.tankrounds.water.Analyte;
+import org.tankrounds.water.UnitForm;
+import org.tankrounds.web.Secrets;
+
+/**
+ * What was typed into the page of a reading. Field names are the analytes' public names; a value whose unit can be
+ * chosen has it in a field of its own. Names of faults are field names here, not JSON pointers.
+ */
+final class LogForm {
+    static final String SUBMISSION = "submission_id";
+    static final String KIT = "kit";
+    static final String OTHER_KIT = "other_kit";
+    static final String MEASURED_AT = "measured_at";
+    static final String NOTE = "note";
+    static final String BY = "by";
+    static final String UNIT = "_unit";
+    /** Answer to "is that right?": {@code yes} or {@code swap}, with the number asked about and a unit. */
+    static final String SURE = "sure_";
+    private static final String SWAP = "swap";
+    private static final int LONGEST_FIELD = 20_000;
+
+    private final Map<String, String> typed;
+
+    LogForm(Map<String, String> typed) {
+        this.typed = new TreeMap<>(typed);
+    }
+
+    static LogForm of(Context ctx) {
+        Map<String, String> typed = new TreeMap<>();
+        ctx.formParamMap().forEach((name, values) -> {
+            if (!name.equals("form_token") && !values.isEmpty() && name.length() <= 60) {
+                String value = values.get(0);
+                typed.put(name, value.length() > LONGEST_FIELD ? value.substring(0, LONGEST_FIELD) : value);
+            }
+        });
+        return new LogForm(typed);
+    }
+
+    String text(String name) {
+        return typed.getOrDefault(name, "");
+    }
+
+    String text(Analyte analyte) {
+        return text(analyte.code());
+    }
+
+    LogForm with(String name, String value) {
+        LogForm changed = new LogForm(typed);
+        changed.typed.put(name, value);
+        return changed;
+    }
+
+    /** What was typed and nothing about how often it was asked. */
+    byte[] fingerprint() {
+        StringBuilder all = new StringBuilder();
+        typed.forEach((name, value) -> {
+            if (!name.equals(SUBMISSION) && !name.startsWith(SURE)) {
+                all.append(name).append('\u001f').append(value).append('\u001e');
+            }
+        });
+        return Secrets.sha256(all.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** @param forms unit and form of each box, unless it can be chosen beside it */
+    GivenReading read(Map<Analyte, UnitForm> forms, ZoneId zone, Faults faults) {
+        List<GivenValue> values = new ArrayList<>();
+        forms.forEach((analyte, form) -> value(analyte, form, faults).ifPresent(values::add));
+        return new GivenReading(measuredAt(zone, faults),
+                PlainText.check(text(BY), "The label", ReadingParser.LONGEST_BY, false,
+                        sentence -> faults.add(BY, sentence)),
+                PlainText.check(text(NOTE), "The note", ReadingParser.LONGEST_NOTE, true,
+                        sentence -> faults.add(NOTE, sentence)),
+                values);
+    }
+
+    private Optional<GivenValue> value(Analyte analyte, UnitForm form, Faults faults) {
+        return TypedValue.read(analyte, text(analyte), sentence -> faults.add(analyte.code(), sentence))
+                .map(typedValue -> {
+                    UnitForm meant = typedValue.unit().map(UnitForm::of).orElse(chosen(analyte, form));
+                    return new GivenValue(analyte.code(), analyte, ReadingParser.plain(typedValue.number()),
+                            meant.unit(), Optional.of(meant.as()).filter(as -> !as.isEmpty()), Optional.empty(), false);
+                });
+    }
+
+    private UnitForm chosen(Analyte analyte, UnitForm usual) {
+        UnitForm chosen = UnitForm.of(text(analyte.code() + UNIT));
+        return analyte.accepts(chosen) ? chosen : usual;
+    }
+
+    /** The form as it is meant where the answer to "is that right?" was that the thermometer has the other scale. */
+    LogForm settled() {
+        String[] answer = text(SURE + Analyte.TEMPERATURE.code()).split(" ");
+        if (answer.length != 3 || !answer[0].equals(SWAP)) {
+            return this;
+        }
+        Optional<TypedValue> typedValue = TypedValue.read(Analyte.TEMPERATURE, text(Analyte.TEMPERATURE), fault -> {});
+        if (typedValue.isEmpty() || !typedValue.get().number().toPlainString().equals(answer[1])) {
+            return this;
+        }
+        return with(Analyte.TEMPERATURE.code(), answer[1])
+                .with(Analyte.TEMPERATURE.code() + UNIT, answer[2])
+                .with(SURE + Analyte.TEMPERATURE.code(), "");
+    }
+
+    /** The thermometer's other scale. */
+    static UnitForm otherScale(String unit) {
+        return UnitForm.of(unit.equals("Cel") ? "[degF]" : "Cel");
+    }
+
+    /** Analytes of which the writer said "yes, that is right", as long as the value is still the one asked about. */
+    Set<Analyte> confirmed(GivenReading given) {
+        Set<Analyte> confirmed = EnumSet.noneOf(Analyte.class);
+        for (GivenValue value : given.values()) {
+            if (text(SURE + value.analyte().code()).equals(answerYes(value.value().toPlainString(), value.unit()))) {
+                confirmed.add(value.analyte());
+            }
+        }
+        return confirmed;
+    }
+
+    static String answerSwap(String value, String unit) {
+        return SWAP + " " + value + " " + unit;
+    }
+
+    static String answerYes(String value, String unit) {
+        return "yes " + value + " " + unit;
+    }
+
+    private Optional<Instant> measuredAt(ZoneId zone, Faults faults) {
+        String text = text(MEASURED_AT).strip();
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            LocalDateTime local = LocalDateTime.parse(text.replace(' ', 'T').replaceAll("T(\\d):", "T0$1:"));
+            return Optional.of(local.atZone(zone).toInstant().truncatedTo(ChronoUnit.MICROS));
+        } catch (DateTimeException e) {
+            faults.add(MEASURED_AT, "When it was measured: write year, month, day and the time on the school's clock,"
+                    + " such as 2027-01-12 14:05, or leave it empty for now.");
+            return Optional.empty();
+        }
+    }
+
+    /** Faults by the field that they stand beside. */
+    static Map<String, String> byField(Faults faults) {
+        Map<String, String> sentences = new TreeMap<>();
+        faults.errors().forEach(error -> sentences.putIfAbsent(field(error.field()), sentence(error.field(), error.message())));
+        return sentences;
+    }
+
+    private static String field(String at) {
+        return switch (at) {
+            case "/measuredAt" -> MEASURED_AT;
+            case "/values" -> Analyte.TEMPERATURE.code();
+            default -> at.replaceFirst("/.*", "");
+        };
+    }
+
+    private static String sentence(String at, String sentence) {
+        return switch (at) {
+            case "/measuredAt" -> "When it was measured lies between the year 2000 and seven days from now.";
+            case "/values" -> "Nothing is filled in yet. Type at least one number, choose a colour or write a note.";
+            default -> sentence;
+        };
+    }
+}

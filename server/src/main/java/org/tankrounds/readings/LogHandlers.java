@@ -1,0 +1,151 @@
+package org.tankrounds.readings;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.pages.AskBack;
+import org.tankrounds.pages.LogPage.Receipt;
+import org.tankrounds.places.Kit;
+import org.tankrounds.places.KitRepository;
+import org.tankrounds.places.Tank;
+import org.tankrounds.places.TankRepository;
+import org.tankrounds.readings.LogPageMaker.Message;
+import org.tankrounds.readings.StoreReading.Outcome;
+import org.tankrounds.readings.StoreReading.Submitted;
+import org.tankrounds.water.Analyte;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.Pages;
+import org.tankrounds.web.RefusedException;
+
+/** The page on which a class puts a reading in. */
+public final class LogHandlers {
+
+    /** What the page needs to know of a tank. */
+    private record Desk(Tank tank, List<Kit> kits, Kit kit, Receipt receipt, Optional<String> lastLabel) {
+        Kit kitCalled(String name) {
+            return kits.stream().filter(one -> one.name().equals(name)).findFirst().orElse(kit);
+        }
+    }
+
+    private final Transactions transactions;
+    private final TankRepository tanks;
+    private final KitRepository kits;
+    private final ReadingRepository readings;
+    private final SavedReceipt receipts;
+    private final StoreReading storeReading;
+    private final Pages pages;
+
+    public LogHandlers(Transactions transactions, TankRepository tanks, KitRepository kits,
+            ReadingRepository readings, SavedReceipt receipts, StoreReading storeReading, Pages pages) {
+        this.transactions = transactions;
+        this.tanks = tanks;
+        this.kits = kits;
+        this.readings = readings;
+        this.receipts = receipts;
+        this.storeReading = storeReading;
+        this.pages = pages;
+    }
+
+    public void show(Context ctx) {
+        Desk desk = desk(ctx);
+        Map<String, String> filledIn = new TreeMap<>();
+        filledIn.put(LogForm.SUBMISSION, UUID.randomUUID().toString());
+        desk.lastLabel().ifPresent(label -> filledIn.put(LogForm.BY, label));
+        show(ctx, desk, desk.kit(), new LogForm(filledIn), Message.receipt(desk.receipt()));
+    }
+
+    public void create(Context ctx) {
+        Desk desk = desk(ctx);
+        LogForm form = LogForm.of(ctx).settled();
+        if (!IdempotencyKey.isKey(form.text(LogForm.SUBMISSION))) {
+            form = form.with(LogForm.SUBMISSION, UUID.randomUUID().toString());
+        }
+        Kit kit = desk.kitCalled(form.text(LogForm.KIT));
+        if ("kit".equals(form.text("act"))) {
+            show(ctx, desk, desk.kitCalled(form.text(LogForm.OTHER_KIT)), form, Message.NONE);
+            return;
+        }
+        store(ctx, desk, kit, form);
+    }
+
+    private void store(Context ctx, Desk desk, Kit kit, LogForm form) {
+        Answered answered = new Answered();
+        try {
+            Optional<Outcome> outcome = storeReading.store(Caller.of(ctx), desk.tank().code(), Reading.CHANNEL_PAGE,
+                    (tank, usualKit) -> submitted(form, tank, kit), answered::accept);
+            if (outcome.isEmpty()) {
+                ctx.status(422);
+                show(ctx, desk, kit, form, answered.message());
+                return;
+            }
+            remember(ctx, desk, kit, form);
+            ctx.redirect("/tanks/" + desk.tank().code() + "?saved=" + outcome.get().reading().code(), HttpStatus.SEE_OTHER);
+        } catch (RefusedException refusal) {
+            ctx.status(refusal.status());
+            show(ctx, desk, kit, form.with(LogForm.SUBMISSION, UUID.randomUUID().toString()), Message.conflict(
+                    "What you see below has not been stored. If it is a second reading, keep it as it is. If it puts"
+                            + " the first one right, correct that one in the tank’s log instead."));
+        }
+    }
+
+    /** Hears the judgement, and what to say about it where nothing may be stored yet. */
+    private static final class Answered {
+        private Message message = Message.NONE;
+
+        boolean accept(Submitted submitted, JudgedReading judged) {
+            boolean sound = submitted.faults().none();
+            List<AskBack> asks = sound ? LogFields.asks(submitted.given(), judged.unlikely())
+                    : LogFields.mixedUpScales(submitted.given(), submitted.faults());
+            message = new Message(LogForm.byField(submitted.faults()), asks, submitted.confirmed(), "", Receipt.NONE);
+            return sound && asks.isEmpty();
+        }
+
+        Message message() {
+            return message;
+        }
+    }
+
+    private static Submitted submitted(LogForm form, Tank tank, Kit kit) {
+        Faults faults = new Faults();
+        GivenReading given = form.read(new LogBoxes(tank, kit).forms(), tank.zone(), faults);
+        return new Submitted(
+                form.text(LogForm.SUBMISSION), form.fingerprint(), given, faults, kit, form.confirmed(given));
+    }
+
+    /** The class's thermometer and kit are habits: next time the form opens with them. */
+    private void remember(Context ctx, Desk desk, Kit kit, LogForm form) {
+        String unit = form.text(Analyte.TEMPERATURE.code() + LogForm.UNIT);
+        boolean otherUnit = !form.text(Analyte.TEMPERATURE).isBlank() && Set.of("Cel", "[degF]").contains(unit)
+                && !unit.equals(desk.tank().thermometerUnit());
+        if (otherUnit || kit.kitId() != desk.tank().kitId()) {
+            int chapterId = Caller.of(ctx).chapterId();
+            transactions.inChapter(chapterId, tx -> tanks.rememberHabits(tx, chapterId, desk.tank().tankId(),
+                    kit.kitId(), otherUnit ? unit : desk.tank().thermometerUnit()));
+        }
+    }
+
+    private Desk desk(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        return transactions.inChapter(caller.chapterId(), tx -> desk(ctx, caller, tx));
+    }
+
+    private Desk desk(Context ctx, Caller caller, DSLContext tx) {
+        Tank tank = tanks.get(tx, caller, ctx.pathParam("tank"));
+        List<Kit> all = kits.list(tx, caller.chapterId());
+        Kit kit = all.stream().filter(one -> one.kitId() == tank.kitId()).findFirst().orElseThrow();
+        Optional<String> saved = Optional.ofNullable(ctx.queryParam("saved"));
+        return new Desk(tank, all, kit, receipts.find(tx, caller.chapterId(), tank, saved),
+                readings.findLastLabel(tx, caller.chapterId(), tank.tankId(), caller.personId().orElseThrow()));
+    }
+
+    private void show(Context ctx, Desk desk, Kit kit, LogForm form, Message message) {
+        pages.show(ctx, "readings/log", new LogPageMaker(desk.tank(), kit, desk.kits(), form, message).page());
+    }
+}

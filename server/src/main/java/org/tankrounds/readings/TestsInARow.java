@@ -1,0 +1,50 @@
+package org.tankrounds.readings;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jooq.DSLContext;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.water.Analyte;
+
+/** Whether a reading goes on with what the tests before it began. */
+final class TestsInARow {
+    private static final Duration LOOK_BACK = Duration.ofDays(21);
+    private static final List<Analyte> WATCHED = List.of(Analyte.TOTAL_AMMONIA, Analyte.NITRITE, Analyte.TEMPERATURE);
+
+    private TestsInARow() {}
+
+    /** @return a sentence; empty where there is nothing to say */
+    static Optional<String> upTo(ObservationRepository observations, DSLContext tx, int chapterId, Reading reading) {
+        List<Observation> seen = observations.list(tx, chapterId, reading.tankId(),
+                reading.measuredAt().minus(LOOK_BACK), reading.measuredAt());
+        for (Analyte analyte : WATCHED) {
+            int rises = rises(seen, analyte);
+            boolean measuredNow = reading.values().stream().anyMatch(value -> value.analyte() == analyte);
+            if (measuredNow && rises >= 2) {
+                return Optional.of(Wording.name(analyte) + " is up " + words(rises) + " tests running.");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static int rises(List<Observation> seen, Analyte analyte) {
+        List<Double> values = new ArrayList<>();
+        seen.stream().filter(one -> one.analyte() == analyte && !one.doubtful()).forEach(one -> values.add(one.value()));
+        int rises = 0;
+        for (int i = values.size() - 1; i > 0 && values.get(i) > values.get(i - 1); i--) {
+            rises++;
+        }
+        return rises;
+    }
+
+    private static String words(int count) {
+        return switch (count) {
+            case 2 -> "two";
+            case 3 -> "three";
+            case 4 -> "four";
+            default -> Integer.toString(count);
+        };
+    }
+}
