@@ -30,6 +30,7 @@ import org.tankrounds.people.PersonRepository;
 import org.tankrounds.people.Sessions;
 import org.tankrounds.people.SignIn;
 import org.tankrounds.people.SignInHandlers;
+import org.tankrounds.places.AfterChange;
 import org.tankrounds.places.ClassroomRepository;
 import org.tankrounds.places.KitRepository;
 import org.tankrounds.places.PlaceReads;
@@ -75,10 +76,13 @@ public final class App implements AutoCloseable {
 
         PlaceReads placeReads = new PlaceReads(
                 new SchoolRepository(), new ClassroomRepository(), new KitRepository(), new TankRepository());
-        PlacePages places = PlacePages.of(transactions, placeReads, new DirtyTanks(), chapterId -> {}, pages, clock);
+        DirtyTanks dirtyTanks = new DirtyTanks();
+        AfterChange afterChange = chapterId -> {};
+        PlacePages places = PlacePages.of(transactions, placeReads, dirtyTanks, afterChange, pages, clock);
+        SeasonPages season = SeasonPages.of(transactions, dirtyTanks, afterChange, pages, clock);
 
         HealthHandlers health = new HealthHandlers(() -> Optional.empty(), metrics, config.metricsToken());
-        Routes routes = new Routes(health, signInHandlers, places);
+        Routes routes = new Routes(health, signInHandlers, places, season);
         server = WebServer.create(config, json, assets, errors, doorman, routes::add);
     }
 

@@ -1,6 +1,7 @@
 package org.tankrounds;
 
 import static org.tankrounds.web.Role.ANYBODY;
+import static org.tankrounds.web.Role.CHAPTER_TOKEN;
 import static org.tankrounds.web.Role.COORDINATOR;
 import static org.tankrounds.web.Role.OPEN;
 
@@ -14,11 +15,13 @@ final class Routes {
     private final HealthHandlers health;
     private final SignInHandlers signIn;
     private final PlacePages places;
+    private final SeasonPages season;
 
-    Routes(HealthHandlers health, SignInHandlers signIn, PlacePages places) {
+    Routes(HealthHandlers health, SignInHandlers signIn, PlacePages places, SeasonPages season) {
         this.health = health;
         this.signIn = signIn;
         this.places = places;
+        this.season = season;
     }
 
     void add(JavalinConfig javalin) {
@@ -35,6 +38,7 @@ final class Routes {
         routes.post("/sign-out", signIn::remove, ANYBODY);
 
         addPlaces(routes);
+        addSeason(routes);
     }
 
     private void addPlaces(RoutesConfig routes) {
@@ -58,5 +62,30 @@ final class Routes {
         routes.post("/places/kits", places.kits()::create, COORDINATOR);
         routes.get("/places/kits/kit", places.kits()::showEdit, COORDINATOR);
         routes.post("/places/kits/kit", places.kits()::update, COORDINATOR);
+    }
+
+    private void addSeason(RoutesConfig routes) {
+        routes.get("/season", season.seasons()::showCurrent, COORDINATOR);
+        routes.get("/season/new", season.seasons()::showNew, COORDINATOR);
+        routes.post("/season", season.seasons()::create, COORDINATOR);
+        routes.get("/season/{season}", season.seasons()::show, COORDINATOR);
+        routes.get("/season/{season}/edit", season.seasons()::showEdit, COORDINATOR);
+        routes.post("/season/{season}", season.seasons()::update, COORDINATOR);
+        routes.get("/season/{season}/tanks/{tank}/lots/new", season.lots()::showNew, COORDINATOR);
+        routes.post("/season/{season}/tanks/{tank}/lots", season.lots()::create, COORDINATOR);
+        routes.get("/season/{season}/tanks/{tank}/lots/{lot}", season.lots()::showEdit, COORDINATOR);
+        routes.post("/season/{season}/tanks/{tank}/lots/{lot}", season.lots()::update, COORDINATOR);
+
+        routes.get("/season/{season}/summary", season.summary()::showPage, COORDINATOR);
+        routes.get("/season/{season}/summary.csv", season.summary()::showCsv, COORDINATOR);
+        routes.get("/season/{season}/summary.xlsx", season.summary()::showXlsx, COORDINATOR);
+        routes.get("/season/{season}/summary.pdf", season.summary()::showPdf, COORDINATOR);
+        routes.get("/season/{season}/summary.json", season.summary()::showJson, COORDINATOR);
+
+        routes.get("/api/v1/seasons/{season}/summary", season.summary()::show, CHAPTER_TOKEN);
+        routes.get("/api/v1/seasons/{season}/summary.csv", season.summary()::showCsv, CHAPTER_TOKEN);
+        routes.get("/api/v1/seasons/{season}/summary.xlsx", season.summary()::showXlsx, CHAPTER_TOKEN);
+        routes.get("/api/v1/seasons/{season}/summary.pdf", season.summary()::showPdf, CHAPTER_TOKEN);
+        routes.get("/api/v1/seasons/{season}/summary.json", season.summary()::showJson, CHAPTER_TOKEN);
     }
 }
