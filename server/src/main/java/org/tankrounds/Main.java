@@ -12,7 +12,7 @@ import picocli.CommandLine.Command;
         description = "Which classroom trout tank to visit first, what to bring and what to tell the teacher.",
         subcommands = {
             DemoCommand.class, ServeCommand.class, TokenCommand.class, BackupCommand.class, RestoreCommand.class,
-            WarmUpCommand.class
+            ExportCommand.class, WarmUpCommand.class
         },
         synopsisSubcommandLabel = "COMMAND")
 public final class Main {

@@ -33,7 +33,7 @@ public final class Accept {
         int closest = -1;
         double quality = 0;
         for (String range : header.split(",")) {
-            String[] parts = range.strip().split("\\s*;\\s*");
+            String[] parts = range.strip().split("\\s*;\\s*", -1);
             int closeness = closeness(parts[0].toLowerCase(Locale.ROOT), type);
             if (closeness > closest) {
                 closest = closeness;
