@@ -2,6 +2,7 @@ package org.tankrounds.summary;
 
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -15,6 +16,11 @@ import org.tankrounds.pages.SummaryPage;
 /** The summary on paper: a page of its own, laid out for A4 and Letter alike, with nothing fetched from anywhere. */
 public final class SummaryPaper {
     private static final String STYLES = "/paper/summary.css";
+
+    static {
+        BuiltInFonts.useEverywhere();
+        XRLog.setLoggingEnabled(false);
+    }
 
     private final Printer printer;
 
@@ -37,6 +43,7 @@ public final class SummaryPaper {
                     .useFastMode()
                     .usePdfVersion(1.7f)
                     .withProducer("Tankrounds")
+                    .useFont(BuiltInFonts::open, "Liberation Sans")
                     .useReplacementText("?")
                     .useExternalResourceAccessControl((uri, type) -> false,
                             ExternalResourceControlPriority
