@@ -164,13 +164,14 @@ public final class App implements AutoCloseable {
 
         PlaceReads placeReads = new PlaceReads(new SchoolRepository(), new ClassroomRepository(), kits, tanks);
         PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, keeper::stored, pages, clock);
+        SeasonPages seasonRoutes = SeasonPages.of(transactions, dirtyTanks, keeper::stored, pages, clock);
 
         jobs = new Jobs(List.of(
                 new Job("keep forecasts", Duration.ofSeconds(30), new EachChapter(transactions, keeper::keep)),
                 new Job("housekeeping", Duration.ofDays(1), new Housekeeping(transactions, clock))));
         demoLoader = new DemoLoader(transactions, storeBatch, passwords, dirtyTanks, keeper, clock);
 
-        Routes routes = new Routes(health, peopleRoutes, placeRoutes, readingRoutes, roundsRoutes);
+        Routes routes = new Routes(health, peopleRoutes, placeRoutes, seasonRoutes, readingRoutes, roundsRoutes);
         server = WebServer.create(config, json, assets, errors, doorman, new RequestMetrics(metrics), routes::add);
     }
 

@@ -12,8 +12,9 @@ import picocli.CommandLine.Command;
         versionProvider = Main.Version.class,
         description = "Which classroom trout tank to visit first, what to bring and what to tell the teacher.",
         subcommands = {
-            DemoCommand.class, ServeCommand.class, RankCommand.class, TokenCommand.class, BackupCommand.class,
-            RestoreCommand.class, WarmUpCommand.class
+            DemoCommand.class, ServeCommand.class, RankCommand.class, TokenCommand.class,
+            ExportCommand.class, BackupCommand.class, RestoreCommand.class, CheckCommand.class,
+            WarmUpCommand.class
         },
         synopsisSubcommandLabel = "COMMAND")
 public final class Main {

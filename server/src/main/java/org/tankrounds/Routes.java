@@ -39,13 +39,16 @@ final class Routes {
     private final HealthHandlers health;
     private final People people;
     private final PlacePages places;
+    private final SeasonPages season;
     private final Readings readings;
     private final Rounds rounds;
 
-    Routes(HealthHandlers health, People people, PlacePages places, Readings readings, Rounds rounds) {
+    Routes(HealthHandlers health, People people, PlacePages places, SeasonPages season, Readings readings,
+            Rounds rounds) {
         this.health = health;
         this.people = people;
         this.places = places;
+        this.season = season;
         this.readings = readings;
         this.rounds = rounds;
     }
@@ -55,6 +58,7 @@ final class Routes {
         addHealth(routes);
         addPeople(routes);
         addPlaces(routes);
+        addSeason(routes);
         addReadings(routes);
         addRounds(routes);
     }
@@ -114,6 +118,31 @@ final class Routes {
         routes.post("/places/kits", places.kits()::create, COORDINATOR);
         routes.get("/places/kits/kit", places.kits()::showEdit, COORDINATOR);
         routes.post("/places/kits/kit", places.kits()::update, COORDINATOR);
+    }
+
+    private void addSeason(RoutesConfig routes) {
+        routes.get("/season", season.seasons()::showCurrent, COORDINATOR);
+        routes.get("/season/new", season.seasons()::showNew, COORDINATOR);
+        routes.post("/season", season.seasons()::create, COORDINATOR);
+        routes.get("/season/{season}", season.seasons()::show, COORDINATOR);
+        routes.get("/season/{season}/edit", season.seasons()::showEdit, COORDINATOR);
+        routes.post("/season/{season}", season.seasons()::update, COORDINATOR);
+        routes.get("/season/{season}/tanks/{tank}/lots/new", season.lots()::showNew, COORDINATOR);
+        routes.post("/season/{season}/tanks/{tank}/lots", season.lots()::create, COORDINATOR);
+        routes.get("/season/{season}/tanks/{tank}/lots/{lot}", season.lots()::showEdit, COORDINATOR);
+        routes.post("/season/{season}/tanks/{tank}/lots/{lot}", season.lots()::update, COORDINATOR);
+
+        routes.get("/season/{season}/summary", season.summary()::showPage, COORDINATOR);
+        routes.get("/season/{season}/summary.csv", season.summary()::showCsv, COORDINATOR);
+        routes.get("/season/{season}/summary.xlsx", season.summary()::showXlsx, COORDINATOR);
+        routes.get("/season/{season}/summary.pdf", season.summary()::showPdf, COORDINATOR);
+        routes.get("/season/{season}/summary.json", season.summary()::showJson, COORDINATOR);
+
+        routes.get("/api/v1/seasons/{season}/summary", season.summary()::show, CHAPTER_TOKEN);
+        routes.get("/api/v1/seasons/{season}/summary.csv", season.summary()::showCsv, CHAPTER_TOKEN);
+        routes.get("/api/v1/seasons/{season}/summary.xlsx", season.summary()::showXlsx, CHAPTER_TOKEN);
+        routes.get("/api/v1/seasons/{season}/summary.pdf", season.summary()::showPdf, CHAPTER_TOKEN);
+        routes.get("/api/v1/seasons/{season}/summary.json", season.summary()::showJson, CHAPTER_TOKEN);
     }
 
     private void addReadings(RoutesConfig routes) {

@@ -31,8 +31,8 @@ public record Season(int seasonId, String code, Details details) {
         return details.startsOn().atStartOfDay(zone).toInstant();
     }
 
-    /** The last moment of it on a school's clock. */
+    /** The last microsecond of it on a school's clock. */
     public Instant until(ZoneId zone) {
-        return details.endsOn().plusDays(1).atStartOfDay(zone).toInstant().minusMillis(1);
+        return details.endsOn().plusDays(1).atStartOfDay(zone).toInstant().minusNanos(1000);
     }
 }

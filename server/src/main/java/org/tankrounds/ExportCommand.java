@@ -1,0 +1,129 @@
+package org.tankrounds;
+
+import com.zaxxer.hikari.HikariDataSource;
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Clock;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.tankrounds.config.CommandException;
+import org.tankrounds.config.Config;
+import org.tankrounds.db.Pools;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.migrations.Migrations;
+import org.tankrounds.people.Chapter;
+import org.tankrounds.people.ChapterRepository;
+import org.tankrounds.summary.SummaryFormat;
+import org.tankrounds.web.Assets;
+import org.tankrounds.web.Pages;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** What leaves the service as a file. */
+@Command(
+        name = "export",
+        mixinStandardHelpOptions = true,
+        description = "Writes a season's summary into a file.",
+        subcommands = {ExportCommand.Season.class},
+        synopsisSubcommandLabel = "COMMAND")
+final class ExportCommand implements Runnable {
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "Say what to export: season.");
+    }
+
+    @Command(name = "season", mixinStandardHelpOptions = true,
+            description = "Writes the season summary, also while the service runs.")
+    static final class Season implements Callable<Integer> {
+        @Option(names = "--chapter", required = true, paramLabel = "CODE", description = "The chapter's code.")
+        private String chapter;
+
+        @Option(names = "--season", required = true, paramLabel = "CODE",
+                description = "The season's code; it stands in the address of the season's page.")
+        private String season;
+
+        @Option(names = "--format", required = true, paramLabel = "FORMAT", description = "csv, xlsx, pdf or json.")
+        private String format;
+
+        @Option(names = "--out", required = true, paramLabel = "F",
+                description = "The file to write; replaced when it exists.")
+        private Path out;
+
+        @Mixin
+        private DataOption data;
+
+        @Override
+        public Integer call() throws IOException {
+            SummaryFormat chosen = SummaryFormat.of(format.toLowerCase(Locale.ROOT)).orElseThrow(() ->
+                    CommandException.wrongCall("There is no format \"" + format + "\"; csv, xlsx, pdf and json are."));
+            Config config = data.configured();
+            refuseBadPlace();
+            byte[] file = summary(config, chosen);
+            write(file);
+            System.out.println("Wrote the season summary to " + out);
+            return 0;
+        }
+
+        private byte[] summary(Config config, SummaryFormat chosen) {
+            try (Database database = Database.join(config)) {
+                Migrations.migrate(database.logins().owner());
+                try (HikariDataSource pool = Pools.open(database.logins().application(), "export")) {
+                    return summary(new Transactions(pool), chosen);
+                }
+            }
+        }
+
+        private byte[] summary(Transactions transactions, SummaryFormat chosen) {
+            Clock clock = Clock.systemUTC();
+            Chapter known = new ChapterRepository().find(transactions, chapter).orElseThrow(() ->
+                    CommandException.failed("There is no chapter with the code \"" + chapter + "\"."));
+            return transactions.inChapter(known.chapterId(), tx -> SeasonPages
+                            .summaryFiles(new Pages(new Assets(), clock), clock)
+                            .find(tx, known.chapterId(), season, chosen))
+                    .orElseThrow(() -> CommandException.failed("The chapter " + known.name()
+                            + " has no season with the code \"" + season + "\"."));
+        }
+
+        private void refuseBadPlace() {
+            Path folder = out.toAbsolutePath().getParent();
+            if (Files.isDirectory(out)) {
+                throw CommandException.wrongCall(out + " is a folder; name a file with --out.");
+            }
+            if (folder == null || !Files.isDirectory(folder)) {
+                throw CommandException.wrongCall("There is no folder " + folder + " to write into.");
+            }
+        }
+
+        /** Whole or not at all: a reader never meets half a file. */
+        private void write(byte[] file) throws IOException {
+            Path target = out.toAbsolutePath();
+            Path beside = Files.createTempFile(target.getParent(), ".summary", null);
+            try {
+                Files.write(beside, file);
+                Files.setPosixFilePermissions(beside, PosixFilePermissions.fromString("rw-r--r--"));
+                move(beside, target);
+            } finally {
+                Files.deleteIfExists(beside);
+            }
+        }
+
+        private static void move(Path from, Path to) throws IOException {
+            try {
+                Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            } catch (AtomicMoveNotSupportedException e) {
+                Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+            }
+        }
+    }
+}

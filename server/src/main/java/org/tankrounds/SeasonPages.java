@@ -1,0 +1,55 @@
+package org.tankrounds;
+
+import java.time.Clock;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.people.ChapterRepository;
+import org.tankrounds.places.AfterChange;
+import org.tankrounds.places.TankRepository;
+import org.tankrounds.readings.ObservationRepository;
+import org.tankrounds.readings.ReadingTallies;
+import org.tankrounds.season.LotEdits;
+import org.tankrounds.season.LotHandlers;
+import org.tankrounds.season.LotRepository;
+import org.tankrounds.season.SeasonHandlers;
+import org.tankrounds.season.SeasonReads;
+import org.tankrounds.season.SeasonRepository;
+import org.tankrounds.summary.SummaryFiles;
+import org.tankrounds.summary.SummaryHandlers;
+import org.tankrounds.summary.SummaryPaper;
+import org.tankrounds.summary.SummaryReads;
+import org.tankrounds.web.Pages;
+
+/** The pages of seasons and lots, and the summary. */
+record SeasonPages(SeasonHandlers seasons, LotHandlers lots, SummaryHandlers summary) {
+
+    static SeasonPages of(Transactions transactions, DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages,
+            Clock clock) {
+        SeasonReads reads = seasonReads();
+        SummaryReads summaryReads = summaryReads(reads);
+        return new SeasonPages(
+                new SeasonHandlers(transactions, reads, pages, clock),
+                new LotHandlers(transactions, reads, new LotEdits(dirtyTanks), afterChange, pages, clock),
+                new SummaryHandlers(transactions, summaryReads, summaryFiles(summaryReads, pages, clock), pages));
+    }
+
+    /** The same files for the command line, which has no server. */
+    static SummaryFiles summaryFiles(Pages pages, Clock clock) {
+        return summaryFiles(summaryReads(seasonReads()), pages, clock);
+    }
+
+    private static SeasonReads seasonReads() {
+        return new SeasonReads(
+                new SeasonRepository(), new LotRepository(), new TankRepository(), new ObservationRepository());
+    }
+
+    private static SummaryReads summaryReads(SeasonReads reads) {
+        return new SummaryReads(new ChapterRepository(), reads, new ReadingTallies());
+    }
+
+    private static SummaryFiles summaryFiles(SummaryReads reads, Pages pages, Clock clock) {
+        String version = SeasonPages.class.getPackage().getImplementationVersion();
+        return new SummaryFiles(
+                reads, new SummaryPaper(pages::print), version == null ? "from source" : version, clock);
+    }
+}

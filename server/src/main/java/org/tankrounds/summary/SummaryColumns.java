@@ -1,0 +1,96 @@
+package org.tankrounds.summary;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.tankrounds.summary.SeasonSummary.Row;
+import org.tankrounds.summary.WithinLimit.Worst;
+
+/** The columns that CSV and workbook share. Units stand in the names. */
+final class SummaryColumns {
+    enum Kind {
+        TEXT,
+        /** Adds up over tanks. */
+        COUNT,
+        NUMBER,
+        SHARE,
+        TIME
+    }
+
+    /** @param value a String, Integer, BigDecimal or Instant; null where there is none */
+    record Column(String name, Kind kind, Function<Row, Object> value) {}
+
+    static final List<Column> ALL = all();
+
+    private SummaryColumns() {}
+
+    private static List<Column> all() {
+        List<Column> columns = new ArrayList<>();
+        columns.add(text("level", row -> row.level().name().toLowerCase(Locale.ROOT)));
+        columns.add(text("school_code", Row::schoolCode));
+        columns.add(text("school", Row::school));
+        columns.add(text("classroom", Row::classroom));
+        columns.add(text("tank", Row::tank));
+        columns.add(count("eggs_received", row -> row.figures().ledger().received()));
+        columns.add(count("dead_as_eggs", row -> row.figures().ledger().deadAsEggs()));
+        columns.add(count("dead_as_sac_fry", row -> row.figures().ledger().deadAsSacFry()));
+        columns.add(count("dead_feeding", row -> row.figures().ledger().deadFeeding()));
+        columns.add(count("dead", row -> row.figures().ledger().dead()));
+        columns.add(count("alive_by_count", row -> row.figures().ledger().alive()));
+        columns.add(count("unexplained", row -> row.figures().ledger().unexplained()));
+        columns.add(new Column("survival", Kind.SHARE, row -> share(row.figures().survival())));
+        columns.add(new Column("survival_low_wilson_95", Kind.SHARE, row -> row.figures().survivalInterval()
+                .map(interval -> Rounded.share(interval.low())).orElse(null)));
+        columns.add(new Column("survival_high_wilson_95", Kind.SHARE, row -> row.figures().survivalInterval()
+                .map(interval -> Rounded.share(interval.high())).orElse(null)));
+        columns.add(count("readings", row -> row.figures().readings().posted()));
+        columns.add(count("readings_corrected", row -> row.figures().readings().corrected()));
+        columns.add(new Column("first_reading_utc", Kind.TIME, row -> row.figures().readings().first().orElse(null)));
+        columns.add(new Column("last_reading_utc", Kind.TIME, row -> row.figures().readings().last().orElse(null)));
+        for (Series series : Series.values()) {
+            addSeries(columns, series);
+        }
+        return List.copyOf(columns);
+    }
+
+    private static void addSeries(List<Column> columns, Series series) {
+        String code = series.code();
+        columns.add(count(code + "_days", row -> row.figures().of(series).days()));
+        columns.add(count(code + "_days_within_limit", row -> row.figures().of(series).within()));
+        columns.add(count(code + "_days_undecided", row -> row.figures().of(series).undecided()));
+        columns.add(new Column(code + "_share_within_limit", Kind.SHARE,
+                row -> share(row.figures().of(series).share())));
+        columns.add(count(code + "_values", row -> row.figures().of(series).values()));
+        columns.add(count(code + "_values_not_detected", row -> row.figures().of(series).notDetected()));
+        columns.add(count(code + "_values_doubtful_left_out", row -> row.figures().of(series).doubtful()));
+        columns.add(new Column("worst_" + code + "_" + series.unitInColumns(), Kind.NUMBER,
+                row -> worst(row, series, worst -> Rounded.value(series, worst.value()))));
+        columns.add(new Column("worst_" + code + "_at_utc", Kind.TIME, row -> worst(row, series, Worst::at)));
+        columns.add(text("worst_" + code + "_tank", row -> worst(row, series, Worst::tank)));
+    }
+
+    private static Object worst(Row row, Series series, Function<Worst, Object> part) {
+        return row.figures().of(series).worst().map(part).orElse(null);
+    }
+
+    private static BigDecimal share(OptionalDouble share) {
+        return share.isPresent() ? Rounded.share(share.getAsDouble()) : null;
+    }
+
+    private static Column text(String name, Function<Row, Object> value) {
+        return new Column(name, Kind.TEXT, value);
+    }
+
+    private static Column count(String name, Function<Row, Object> value) {
+        return new Column(name, Kind.COUNT, value);
+    }
+
+    /** ISO 8601 in UTC. */
+    static String text(Instant at) {
+        return at.toString();
+    }
+}

@@ -1,0 +1,100 @@
+package org.tankrounds.summary;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tankrounds.readings.ReadingTally;
+import org.tankrounds.season.Ledger;
+import org.tankrounds.summary.SeasonSummary.Row;
+
+/** The summary as JSON; names in the order in which they are put here. */
+final class SummaryJson {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private SummaryJson() {}
+
+    static byte[] write(SeasonSummary summary) {
+        SeasonSummary.Heading heading = summary.heading();
+        Map<String, Object> all = new LinkedHashMap<>();
+        all.put("chapter", object("code", heading.chapterCode(), "name", heading.chapter()));
+        all.put("season", object("code", heading.seasonCode(), "name", heading.season(),
+                "startsOn", heading.startsOn().toString(), "endsOn", heading.endsOn().toString()));
+        all.put("tanks", summary.tanks().stream().map(SummaryJson::tank).toList());
+        all.put("schools", summary.schools().stream().map(SummaryJson::school).toList());
+        all.put("total", figures(summary.chapter().figures()));
+        all.put("notes", SummaryNotes.ALL);
+        try {
+            return JSON.writeValueAsBytes(all);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a summary can always be written", e);
+        }
+    }
+
+    private static Map<String, Object> tank(Row row) {
+        Map<String, Object> tank = object("tank", row.tank(), "schoolCode", row.schoolCode(),
+                "school", row.school(), "classroom", row.classroom());
+        tank.putAll(figures(row.figures()));
+        return tank;
+    }
+
+    private static Map<String, Object> school(Row row) {
+        Map<String, Object> school = object("schoolCode", row.schoolCode(), "school", row.school());
+        school.putAll(figures(row.figures()));
+        return school;
+    }
+
+    private static Map<String, Object> figures(Figures figures) {
+        Map<String, Object> all = object("ledger", ledger(figures.ledger()));
+        figures.survivalInterval().ifPresent(interval -> all.put("survival", object(
+                "share", Rounded.share(figures.survival().orElseThrow()),
+                "low", Rounded.share(interval.low()),
+                "high", Rounded.share(interval.high()),
+                "interval", "Wilson, 95 %")));
+        all.put("readings", readings(figures.readings()));
+        all.put("temperature", within(Series.TEMPERATURE, figures));
+        all.put("unIonisedAmmonia", within(Series.UN_IONISED_AMMONIA, figures));
+        all.put("nitrite", within(Series.NITRITE, figures));
+        return all;
+    }
+
+    private static Map<String, Object> ledger(Ledger ledger) {
+        return object("eggsReceived", ledger.received(), "deadAsEggs", ledger.deadAsEggs(),
+                "deadAsSacFry", ledger.deadAsSacFry(), "deadFeeding", ledger.deadFeeding(), "dead", ledger.dead(),
+                "aliveByCount", ledger.alive(), "unexplained", ledger.unexplained());
+    }
+
+    private static Map<String, Object> readings(ReadingTally tally) {
+        return object("posted", tally.posted(), "corrected", tally.corrected(),
+                "first", time(tally.first()), "last", time(tally.last()));
+    }
+
+    private static Map<String, Object> within(Series series, Figures figures) {
+        WithinLimit within = figures.of(series);
+        OptionalDouble share = within.share();
+        Map<String, Object> all = object("days", within.days(), "daysWithinLimit", within.within(),
+                "daysUndecided", within.undecided(),
+                "shareWithinLimit", share.isPresent() ? Rounded.share(share.getAsDouble()) : null,
+                "values", within.values(), "valuesNotDetected", within.notDetected(),
+                "valuesDoubtfulLeftOut", within.doubtful(), "worst", null);
+        within.worst().ifPresent(worst -> all.put("worst", object("value", Rounded.value(series, worst.value()),
+                "unit", series.unit(), "at", SummaryColumns.text(worst.at()), "day", worst.day().toString(),
+                "tank", worst.tank())));
+        return all;
+    }
+
+    private static String time(Optional<Instant> at) {
+        return at.map(SummaryColumns::text).orElse(null);
+    }
+
+    private static Map<String, Object> object(Object... namesAndValues) {
+        Map<String, Object> object = new LinkedHashMap<>();
+        for (int i = 0; i < namesAndValues.length; i += 2) {
+            object.put((String) namesAndValues[i], namesAndValues[i + 1]);
+        }
+        return object;
+    }
+}

@@ -1,0 +1,164 @@
+package org.tankrounds.summary;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
+import org.tankrounds.summary.SeasonSummary.Row;
+import org.tankrounds.summary.SummaryColumns.Column;
+import org.tankrounds.summary.SummaryColumns.Kind;
+
+/** The summary as a workbook: typed cells, a header that stays, sums that are formulas over the tanks' rows. */
+final class SummaryWorkbook {
+    private static final String TANKS = "Tanks";
+    private static final String DARK = "0D4F5C";
+    private static final String PALE = "EEF4F5";
+    private static final int FIRST_ROW = 1;
+    private static final int NAME_COLUMNS = 5;
+    private static final int SCHOOL_NAME_COLUMNS = 3;
+    private static final List<Column> COLUMNS = SummaryColumns.ALL;
+
+    private final SeasonSummary summary;
+    private final String version;
+    private final Instant madeAt;
+
+    private SummaryWorkbook(SeasonSummary summary, String version, Instant madeAt) {
+        this.summary = summary;
+        this.version = version;
+        this.madeAt = madeAt;
+    }
+
+    static byte[] write(SeasonSummary summary, String version, Instant madeAt) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        // An application's version must be two numbers here; the full one stands on the sheet "About".
+        try (Workbook workbook = new Workbook(bytes, "Tankrounds", "1.0")) {
+            SummaryWorkbook writer = new SummaryWorkbook(summary, version, madeAt);
+            writer.tanks(workbook.newWorksheet(TANKS));
+            writer.schools(workbook.newWorksheet("Schools"));
+            writer.about(workbook.newWorksheet("About"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return bytes.toByteArray();
+    }
+
+    private void tanks(Worksheet sheet) {
+        header(sheet, NAME_COLUMNS);
+        int row = FIRST_ROW;
+        for (Row tank : summary.tanks()) {
+            cells(sheet, row++, tank);
+        }
+        int last = row - 1;
+        total(sheet, row, letter -> "SUM(" + letter + "2:" + letter + (last + 1) + ")");
+        fit(sheet, row);
+    }
+
+    private void schools(Worksheet sheet) {
+        header(sheet, SCHOOL_NAME_COLUMNS);
+        int row = FIRST_ROW;
+        int lastTank = summary.tanks().size() + 1;
+        for (Row school : summary.schools()) {
+            cells(sheet, row, school);
+            for (int c = 0; c < COLUMNS.size(); c++) {
+                if (COLUMNS.get(c).kind() == Kind.COUNT) {
+                    String letter = letter(c);
+                    String range = TANKS + "!$B$2:$B$" + lastTank;
+                    sheet.formula(row, c, "SUMIF(" + range + ",B" + (row + 1) + "," + TANKS + "!" + letter + "$2:"
+                            + letter + "$" + lastTank + ")");
+                }
+            }
+            row++;
+        }
+        int last = row;
+        total(sheet, row, letter -> "SUM(" + letter + "2:" + letter + last + ")");
+        fit(sheet, row);
+    }
+
+    /** @param sum from a column's letter to the formula that adds it up */
+    private void total(Worksheet sheet, int row, UnaryOperator<String> sum) {
+        cells(sheet, row, summary.chapter());
+        sheet.value(row, 2, "All schools");
+        for (int c = 0; c < COLUMNS.size(); c++) {
+            if (COLUMNS.get(c).kind() == Kind.COUNT && row > FIRST_ROW) {
+                sheet.formula(row, c, sum.apply(letter(c)));
+            }
+        }
+        sheet.range(row, 0, row, COLUMNS.size() - 1).style().bold().fillColor(PALE).set();
+    }
+
+    private void header(Worksheet sheet, int namesStay) {
+        for (int c = 0; c < COLUMNS.size(); c++) {
+            sheet.value(0, c, COLUMNS.get(c).name());
+        }
+        sheet.range(0, 0, 0, COLUMNS.size() - 1).style()
+                .bold().fontColor("FFFFFF").fillColor(DARK).wrapText(true).verticalAlignment("center").set();
+        sheet.rowHeight(0, 62);
+        sheet.freezePane(namesStay, FIRST_ROW);
+        sheet.repeatRows(0);
+    }
+
+    private static void cells(Worksheet sheet, int row, Row figures) {
+        for (int c = 0; c < COLUMNS.size(); c++) {
+            Object value = COLUMNS.get(c).value().apply(figures);
+            if (value instanceof Instant at) {
+                sheet.value(row, c, LocalDateTime.ofInstant(at, ZoneOffset.UTC));
+            } else if (value instanceof BigDecimal || value instanceof Integer) {
+                sheet.value(row, c, (Number) value);
+            } else if (value != null && !value.toString().isEmpty()) {
+                sheet.value(row, c, value.toString());
+            }
+        }
+    }
+
+    /** Widths, and how numbers are shown. */
+    private static void fit(Worksheet sheet, int lastRow) {
+        for (int c = 0; c < COLUMNS.size(); c++) {
+            Kind kind = COLUMNS.get(c).kind();
+            sheet.width(c, kind == Kind.TEXT ? c == 2 ? 26 : 13 : kind == Kind.TIME ? 18 : 13);
+            if (kind == Kind.TIME) {
+                sheet.range(FIRST_ROW, c, lastRow, c).style().format("yyyy-mm-dd hh:mm").set();
+            } else if (kind == Kind.SHARE) {
+                sheet.range(FIRST_ROW, c, lastRow, c).style().format("0.0%").set();
+            }
+        }
+    }
+
+    private void about(Worksheet sheet) {
+        SeasonSummary.Heading heading = summary.heading();
+        String[][] facts = {
+            {"Chapter", heading.chapter() + " (" + heading.chapterCode() + ")"},
+            {"Season", heading.season() + " (" + heading.seasonCode() + ")"},
+            {"First day", heading.startsOn().toString()},
+            {"Last day", heading.endsOn().toString()},
+            {"Made at (UTC)", madeAt.toString()},
+            {"Made by", "Tankrounds " + version},
+        };
+        int row = 0;
+        for (String[] fact : facts) {
+            sheet.value(row, 0, fact[0]);
+            sheet.value(row++, 1, fact[1]);
+        }
+        row++;
+        sheet.value(row, 0, "How to read it");
+        for (String note : SummaryNotes.ALL) {
+            sheet.value(row, 1, note);
+            sheet.style(row++, 1).wrapText(true).set();
+        }
+        sheet.range(0, 0, row, 0).style().bold().verticalAlignment("top").set();
+        sheet.width(0, 18);
+        sheet.width(1, 110);
+    }
+
+    private static String letter(int column) {
+        return column < 26
+                ? String.valueOf((char) ('A' + column))
+                : letter(column / 26 - 1) + (char) ('A' + column % 26);
+    }
+}

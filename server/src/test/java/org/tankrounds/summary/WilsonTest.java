@@ -1,0 +1,35 @@
+package org.tankrounds.summary;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+final class WilsonTest {
+    /** 81/263 and 15/148: Newcombe 1998, Stat. Med. 17:857-872; the others computed from Wilson 1927. */
+    @ParameterizedTest
+    @CsvSource({
+        "81, 263, 0.255289, 0.366210",
+        "15, 148, 0.062386, 0.160487",
+        "0, 20, 0, 0.161125",
+        "1, 29, 0.006113, 0.171755",
+        "7, 50, 0.069508, 0.261862",
+        "148, 200, 0.675093, 0.795862",
+    })
+    void interval_isWilsons(int successes, int trials, double low, double high) {
+        Wilson interval = Wilson.of(successes, trials);
+
+        // Printed with six decimals in the source.
+        assertThat(interval.low()).isCloseTo(low, within(5.1e-7));
+        assertThat(interval.high()).isCloseTo(high, within(5.1e-7));
+    }
+
+    @Test
+    void shareOfNothing_isRefused() {
+        assertThatThrownBy(() -> Wilson.of(0, 0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Wilson.of(3, 2)).isInstanceOf(IllegalArgumentException.class);
+    }
+}

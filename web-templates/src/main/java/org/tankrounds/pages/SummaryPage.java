@@ -1,0 +1,39 @@
+package org.tankrounds.pages;
+
+import java.util.List;
+
+/**
+ * A season in figures, on screen and on paper.
+ *
+ * @param address of this page, to which a format's ending is added
+ * @param ledger school by school: its tanks, then what they come to together
+ * @param total the chapter's line of the ledger
+ * @param water school by school, held against the limits
+ * @param surplus a sentence where more deaths were recorded than eggs received; empty where the count balances
+ * @param made when and by which version this was made
+ */
+public record SummaryPage(
+        String title, String chapter, String season, String period, String address, String lead,
+        List<LedgerGroup> ledger, LedgerLine total, List<WaterGroup> water, WaterLine waterTotal, String surplus,
+        List<String> notes, String made) implements Page {
+
+    /** @param sum shown where the school has several tanks */
+    public record LedgerGroup(String school, List<LedgerLine> tanks, LedgerLine sum) {
+        public boolean several() {
+            return tanks.size() > 1;
+        }
+    }
+
+    /** @param name room and tank, or what is summed up */
+    public record LedgerLine(
+            String name, String code, String received, String deadAsEggs, String deadAsSacFry, String deadFeeding,
+            String dead, String alive, String unexplained, String survival) {}
+
+    public record WaterGroup(String school, List<WaterLine> tanks) {}
+
+    /** @param readings how many, and how many of them corrected */
+    public record WaterLine(String name, String code, String readings, String span, List<Within> series) {}
+
+    /** @param days such as "41 of 44 days"; @param worst such as "14.2 °C on 3 Feb" */
+    public record Within(String days, String undecided, String worst, String counts) {}
+}
