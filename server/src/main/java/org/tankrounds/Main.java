@@ -10,7 +10,9 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         description = "Which classroom trout tank to visit first, what to bring and what to tell the teacher.",
-        subcommands = {ServeCommand.class, BackupCommand.class, RestoreCommand.class, WarmUpCommand.class},
+        subcommands = {
+            ServeCommand.class, BackupCommand.class, RestoreCommand.class, CheckCommand.class, WarmUpCommand.class
+        },
         synopsisSubcommandLabel = "COMMAND")
 public final class Main {
     public static void main(String[] arguments) {
