@@ -20,19 +20,33 @@ import org.tankrounds.db.Readiness;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.migrations.Logins;
 import org.tankrounds.migrations.Migrations;
+import org.tankrounds.people.AccountHandlers;
 import org.tankrounds.people.Bearers;
+import org.tankrounds.people.ChapterRepository;
 import org.tankrounds.people.Cookies;
 import org.tankrounds.people.Doorman;
 import org.tankrounds.people.FormGuard;
+import org.tankrounds.people.InvitationHandlers;
+import org.tankrounds.people.Invitations;
 import org.tankrounds.people.PasswordHashes;
+import org.tankrounds.people.PersonActs;
+import org.tankrounds.people.PersonHandlers;
 import org.tankrounds.people.PersonRepository;
 import org.tankrounds.people.Sessions;
+import org.tankrounds.people.SetUp;
+import org.tankrounds.people.SetUpHandlers;
 import org.tankrounds.people.SignIn;
 import org.tankrounds.people.SignInHandlers;
+import org.tankrounds.people.SiteAddress;
+import org.tankrounds.people.TokenHandlers;
+import org.tankrounds.people.TokenRepository;
+import org.tankrounds.places.KitRepository;
+import org.tankrounds.places.TankRepository;
 import org.tankrounds.web.Assets;
 import org.tankrounds.web.Errors;
 import org.tankrounds.web.HealthHandlers;
 import org.tankrounds.web.Pages;
+import org.tankrounds.web.RequestMetrics;
 import org.tankrounds.web.WebServer;
 
 /**
@@ -46,6 +60,7 @@ public final class App implements AutoCloseable {
     private final HikariDataSource pool;
     private final Readiness readiness;
     private final Javalin server;
+    private final SetUp setUp;
 
     /** @param logins a running PostgreSQL; the schema is brought up to date here */
     public App(Config config, Clock clock, Logins logins) {
@@ -60,18 +75,34 @@ public final class App implements AutoCloseable {
         Pages pages = new Pages(assets, clock);
         Errors errors = new Errors(pages, json);
 
+        HealthHandlers health = new HealthHandlers(readiness, metrics, config.metricsToken());
+
+        TankRepository tanks = new TankRepository();
+        KitRepository kits = new KitRepository();
+
+        ChapterRepository chapters = new ChapterRepository();
         PersonRepository people = new PersonRepository();
         PasswordHashes passwords = new PasswordHashes();
         Sessions sessions = new Sessions(transactions, clock);
         Cookies cookies = new Cookies(config.secure());
-        FormGuard forms = new FormGuard(config.baseUrl());
-        Doorman doorman = new Doorman(sessions, new Bearers(transactions, clock), cookies, forms);
+        Doorman doorman = new Doorman(
+                sessions, new Bearers(transactions, clock), cookies, new FormGuard(config.baseUrl()));
         SignIn signIn = new SignIn(transactions, people, passwords, sessions, clock);
-        SignInHandlers signInHandlers = new SignInHandlers(signIn, sessions, cookies, pages);
+        SetUp setUp = new SetUp(transactions, chapters, people, kits, passwords, sessions, clock);
+        Invitations invitations = new Invitations(transactions, chapters, people, passwords, sessions, clock);
+        PersonActs personActs = new PersonActs(people, sessions, invitations, clock);
+        Routes.People peopleHandlers = new Routes.People(
+                new SignInHandlers(signIn, sessions, cookies, pages),
+                new SetUpHandlers(setUp, cookies, pages),
+                new InvitationHandlers(invitations, cookies, pages),
+                new AccountHandlers(transactions, people, passwords, signIn, sessions, cookies, pages),
+                new PersonHandlers(transactions, people, personActs, tanks, new SiteAddress(config.baseUrl()), pages),
+                new TokenHandlers(transactions, new TokenRepository(), tanks, pages, clock));
 
-        HealthHandlers health = new HealthHandlers(readiness, metrics, config.metricsToken());
-        Routes routes = new Routes(health, signInHandlers);
-        server = WebServer.create(config, json, assets, errors, doorman, routes::add);
+        Routes routes = new Routes(health, peopleHandlers);
+        this.setUp = setUp;
+        server = WebServer.create(config, json, assets, errors, doorman,
+                new RequestMetrics(metrics), routes::add);
     }
 
     /** @return the port that it listens on */
@@ -94,6 +125,12 @@ public final class App implements AutoCloseable {
         return roles == null ? Set.of() : roles.getRoles();
     }
 
+    /** @return where the first chapter is set up; a new path each time, and empty once there is one */
+    public Optional<String> setUpPath() {
+        return setUp.newLink();
+    }
+
+    /** Answers what has been asked, then lets the database go. */
     @Override
     public void close() {
         readiness.close();

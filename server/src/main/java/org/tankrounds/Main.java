@@ -11,7 +11,12 @@ import picocli.CommandLine.Command;
         versionProvider = Main.Version.class,
         description = "Which classroom trout tank to visit first, what to bring and what to tell the teacher.",
         subcommands = {
-            ServeCommand.class, BackupCommand.class, RestoreCommand.class, CheckCommand.class, WarmUpCommand.class
+            ServeCommand.class,
+            TokenCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
+            CheckCommand.class,
+            WarmUpCommand.class,
         },
         synopsisSubcommandLabel = "COMMAND")
 public final class Main {

@@ -1,5 +1,6 @@
 package org.tankrounds;
 
+import java.net.URI;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.concurrent.Callable;
@@ -23,10 +24,17 @@ final class ServeCommand implements Callable<Integer> {
         try (OrderlyStop stop = new OrderlyStop()) {
             Database database = stop.closing(Database.open(config));
             App app = stop.closing(new App(config, Clock.systemUTC(), database.logins()));
-            System.out.println("Tankrounds listens on http://" + config.host() + ":" + app.start());
+            String address = "http://" + config.host() + ":" + app.start();
+            System.out.println("Tankrounds listens on " + address);
+            tellSetUpLink(app, config.baseUrl().map(URI::toString).orElse(address));
             stop.await();
         }
         return 0;
+    }
+
+    private static void tellSetUpLink(App app, String address) {
+        app.setUpPath().ifPresent(path -> System.out.println(
+                "There is no chapter yet. Set up the first one within a day at " + address + path));
     }
 
     private Config configured() {
