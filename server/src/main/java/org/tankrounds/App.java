@@ -1,7 +1,7 @@
 package org.tankrounds;
 
-import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.zaxxer.hikari.HikariDataSource;
@@ -12,13 +12,22 @@ import io.javalin.security.Roles;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.tankrounds.advice.Advisor;
 import org.tankrounds.config.Config;
 import org.tankrounds.db.Pools;
 import org.tankrounds.db.Readiness;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.demo.DemoLoader;
+import org.tankrounds.forecast.Forecaster;
+import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.jobs.EachChapter;
+import org.tankrounds.jobs.Housekeeping;
+import org.tankrounds.jobs.Job;
+import org.tankrounds.jobs.Jobs;
 import org.tankrounds.migrations.Logins;
 import org.tankrounds.migrations.Migrations;
 import org.tankrounds.people.AccountHandlers;
@@ -41,8 +50,28 @@ import org.tankrounds.people.SignInHandlers;
 import org.tankrounds.people.SiteAddress;
 import org.tankrounds.people.TokenHandlers;
 import org.tankrounds.people.TokenRepository;
+import org.tankrounds.places.ClassroomRepository;
 import org.tankrounds.places.KitRepository;
+import org.tankrounds.places.PlacePages;
+import org.tankrounds.places.PlaceReads;
+import org.tankrounds.places.SchoolRepository;
 import org.tankrounds.places.TankRepository;
+import org.tankrounds.readings.BatchApi;
+import org.tankrounds.readings.ObservationRepository;
+import org.tankrounds.readings.ReadingApi;
+import org.tankrounds.readings.ReadingRepository;
+import org.tankrounds.readings.StoreBatch;
+import org.tankrounds.readings.StoreReading;
+import org.tankrounds.rounds.ChapterRanking;
+import org.tankrounds.rounds.ForecastKeeper;
+import org.tankrounds.rounds.ForecastMaker;
+import org.tankrounds.rounds.ForecastRepository;
+import org.tankrounds.rounds.LastLooks;
+import org.tankrounds.rounds.RoundsApi;
+import org.tankrounds.rounds.RoundsHandlers;
+import org.tankrounds.rounds.RoundsVersions;
+import org.tankrounds.rounds.TankInputs;
+import org.tankrounds.season.LotRepository;
 import org.tankrounds.web.Assets;
 import org.tankrounds.web.Errors;
 import org.tankrounds.web.HealthHandlers;
@@ -60,8 +89,10 @@ public final class App implements AutoCloseable {
 
     private final HikariDataSource pool;
     private final Readiness readiness;
-    private final Javalin server;
     private final SetUp setUp;
+    private final Jobs jobs;
+    private final DemoLoader demoLoader;
+    private final Javalin server;
 
     /** @param logins a running PostgreSQL; the schema is brought up to date here */
     public App(Config config, Clock clock, Logins logins) {
@@ -75,11 +106,12 @@ public final class App implements AutoCloseable {
         Assets assets = new Assets();
         Pages pages = new Pages(assets, clock);
         Errors errors = new Errors(pages, json);
-
         HealthHandlers health = new HealthHandlers(readiness, metrics, config.metricsToken());
 
         TankRepository tanks = new TankRepository();
         KitRepository kits = new KitRepository();
+        LotRepository lots = new LotRepository();
+        DirtyTanks dirtyTanks = new DirtyTanks();
 
         ChapterRepository chapters = new ChapterRepository();
         PersonRepository people = new PersonRepository();
@@ -89,10 +121,10 @@ public final class App implements AutoCloseable {
         Doorman doorman = new Doorman(
                 sessions, new Bearers(transactions, clock), cookies, new FormGuard(config.baseUrl()));
         SignIn signIn = new SignIn(transactions, people, passwords, sessions, clock);
-        SetUp setUp = new SetUp(transactions, chapters, people, kits, passwords, sessions, clock);
+        setUp = new SetUp(transactions, chapters, people, kits, passwords, sessions, clock);
         Invitations invitations = new Invitations(transactions, chapters, people, passwords, sessions, clock);
         PersonActs personActs = new PersonActs(people, sessions, invitations, clock);
-        Routes.People peopleHandlers = new Routes.People(
+        Routes.People peopleRoutes = new Routes.People(
                 new SignInHandlers(signIn, sessions, cookies, pages),
                 new SetUpHandlers(setUp, cookies, pages),
                 new InvitationHandlers(invitations, cookies, pages),
@@ -100,16 +132,50 @@ public final class App implements AutoCloseable {
                 new PersonHandlers(transactions, people, personActs, tanks, new SiteAddress(config.baseUrl()), pages),
                 new TokenHandlers(transactions, new TokenRepository(), tanks, pages, clock));
 
-        Routes routes = new Routes(health, peopleHandlers);
-        this.setUp = setUp;
-        server = WebServer.create(config, json, assets, errors, doorman,
-                new RequestMetrics(metrics), routes::add);
+        ForecastRepository forecasts = new ForecastRepository(json);
+        RoundsVersions roundsVersions = new RoundsVersions();
+        ForecastMaker forecastMaker = new ForecastMaker(new Forecaster(), new Advisor());
+        TankInputs tankInputs = new TankInputs(lots, new ObservationRepository(), new LastLooks());
+        ForecastKeeper keeper = new ForecastKeeper(transactions, clock, dirtyTanks, tanks, tankInputs, forecastMaker,
+                forecasts, roundsVersions);
+        ChapterRanking ranking = new ChapterRanking(tanks, tankInputs, forecastMaker, roundsVersions);
+        Routes.Rounds roundsRoutes = new Routes.Rounds(
+                new RoundsHandlers(transactions, clock, tanks, forecasts, roundsVersions, pages, assets),
+                new RoundsApi(transactions, clock, ranking, json));
+
+        ReadingRepository readings = new ReadingRepository();
+        StoreReading storeReading = new StoreReading(transactions, tanks, kits, readings, dirtyTanks, keeper, clock);
+        StoreBatch storeBatch = new StoreBatch(transactions, tanks, kits, readings, dirtyTanks, keeper, clock);
+        Routes.Readings readingRoutes = new Routes.Readings(
+                new ReadingApi(transactions, tanks, readings, storeReading), new BatchApi(storeBatch));
+
+        PlaceReads placeReads = new PlaceReads(new SchoolRepository(), new ClassroomRepository(), kits, tanks);
+        PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, keeper, pages, clock);
+
+        jobs = new Jobs(List.of(
+                new Job("keep forecasts", Duration.ofSeconds(30), new EachChapter(transactions, keeper::keep)),
+                new Job("housekeeping", Duration.ofDays(1), new Housekeeping(transactions, clock))));
+        demoLoader = new DemoLoader(transactions, storeBatch, passwords, dirtyTanks, keeper, clock);
+
+        Routes routes = new Routes(health, peopleRoutes, placeRoutes, readingRoutes, roundsRoutes);
+        server = WebServer.create(config, json, assets, errors, doorman, new RequestMetrics(metrics), routes::add);
     }
 
     /** @return the port that it listens on */
     public int start() {
         server.start();
+        jobs.start();
         return server.port();
+    }
+
+    /** @return where the first chapter is set up; a new path each time, and empty once there is one */
+    public Optional<String> setUpPath() {
+        return setUp.newLink();
+    }
+
+    /** Writes the invented chapters, for the demo's command. */
+    DemoLoader demoLoader() {
+        return demoLoader;
     }
 
     /** Every route with those it is for, as the server holds them. */
@@ -121,22 +187,18 @@ public final class App implements AutoCloseable {
                 .toList();
     }
 
-    private static Set<RouteRole> roles(Endpoint endpoint) {
-        Roles roles = endpoint.metadata(Roles.class);
-        return roles == null ? Set.of() : roles.getRoles();
-    }
-
-    /** @return where the first chapter is set up; a new path each time, and empty once there is one */
-    public Optional<String> setUpPath() {
-        return setUp.newLink();
-    }
-
     /** Answers what has been asked, then lets the database go. */
     @Override
     public void close() {
         readiness.close();
         server.stop();
+        jobs.close();
         pool.close();
+    }
+
+    private static Set<RouteRole> roles(Endpoint endpoint) {
+        Roles roles = endpoint.metadata(Roles.class);
+        return roles == null ? Set.of() : roles.getRoles();
     }
 
     private static ObjectMapper json() {

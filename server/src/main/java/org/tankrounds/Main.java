@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
         versionProvider = Main.Version.class,
         description = "Which classroom trout tank to visit first, what to bring and what to tell the teacher.",
         subcommands = {
+            DemoCommand.class,
             ServeCommand.class,
             TokenCommand.class,
             BackupCommand.class,

@@ -49,7 +49,7 @@ public final class PersonRepository {
                 .execute();
     }
 
-    void setPassword(DSLContext tx, int chapterId, int personId, String passwordHash) {
+    public void setPassword(DSLContext tx, int chapterId, int personId, String passwordHash) {
         tx.update(PEOPLE)
                 .set(PEOPLE.PASSWORD_HASH, passwordHash)
                 .where(PEOPLE.CHAPTER_ID.eq(chapterId)).and(PEOPLE.PERSON_ID.eq(personId))

@@ -15,7 +15,6 @@ import org.tankrounds.web.RefusedException;
 public final class BatchApi {
     static final String MEDIA_TYPE = "application/x-ndjson";
     static final int MOST_LINES = 100_000;
-    private static final int LINES_A_TRANSACTION = 500;
     private static final long MOST_DROPPED_BYTES = 64_000_000;
 
     private final StoreBatch storeBatch;
@@ -69,7 +68,7 @@ public final class BatchApi {
                         return;
                     }
                     take(line.get());
-                    if (answers.size() >= LINES_A_TRANSACTION || !answers.isEmpty() && lines.pausing()) {
+                    if (answers.size() >= StoreBatch.LINES_A_TRANSACTION || !answers.isEmpty() && lines.pausing()) {
                         flush();
                     }
                 }

@@ -3,6 +3,7 @@ package org.tankrounds.readings;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jooq.exception.DataAccessException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -19,6 +20,7 @@ import org.tankrounds.web.Caller;
 public final class StoreBatch {
     private static final Logger LOG = LoggerFactory.getLogger(StoreBatch.class);
     private static final int MOST_TRIES = 4;
+    static final int LINES_A_TRANSACTION = 500;
 
     private final Transactions transactions;
     private final TankRepository tanks;
@@ -45,6 +47,27 @@ public final class StoreBatch {
 
     void finished(Caller caller) {
         afterStore.stored(caller.chapterId());
+    }
+
+    /**
+     * For lines that were made here instead of sent.
+     *
+     * @param lines as a script would post them
+     * @throws IllegalArgumentException when one of them is refused
+     */
+    public void storeAll(Caller caller, List<byte[]> lines) {
+        BatchTanks batchTanks = tanksOf(caller);
+        for (int from = 0; from < lines.size(); from += LINES_A_TRANSACTION) {
+            List<BatchLine> some = new ArrayList<>();
+            for (int i = from; i < Math.min(lines.size(), from + LINES_A_TRANSACTION); i++) {
+                some.add(BatchLine.read(new NdjsonLines.Line(i + 1, Optional.of(lines.get(i)))));
+            }
+            store(caller, batchTanks, some).stream().filter(answer -> answer.readingCode().isEmpty()).findFirst()
+                    .ifPresent(answer -> {
+                        throw new IllegalArgumentException("refused: " + answer.json());
+                    });
+        }
+        finished(caller);
     }
 
     /** @return one answer a line, in order; what it says is stored is durable */

@@ -1,0 +1,109 @@
+package org.tankrounds;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import org.tankrounds.config.CommandException;
+import org.tankrounds.config.Config;
+import org.tankrounds.config.ConfigReader;
+import org.tankrounds.demo.DemoAccess;
+import org.tankrounds.demo.DemoAccessFile;
+import org.tankrounds.demo.DemoDirectory;
+import org.tankrounds.demo.DemoGreeting;
+import org.tankrounds.demo.DemoPort;
+import org.tankrounds.demo.StoryMove;
+import org.tankrounds.migrations.DataDirectoryInUseException;
+import org.tankrounds.migrations.EmbeddedPostgres;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** The service with two invented chapters in it, on a database of its own. */
+@Command(name = "demo", mixinStandardHelpOptions = true,
+        description = "Runs the service with two invented chapters, on a database of its own.")
+final class DemoCommand implements Callable<Integer> {
+    @Option(names = "--port", paramLabel = "N", description = "Port to listen on (8080); 0 takes a free one.")
+    private Integer port;
+
+    @Option(names = "--data", paramLabel = "DIR", description = {
+        "Folder that the demo is kept in; made where it is missing. Without it, tankrounds-demo in $XDG_DATA_HOME or in"
+            + " ~/.local/share. TANKROUNDS_DATA and TANKROUNDS_DATABASE_URL do not count here: the demo never touches"
+            + " real data."})
+    private Path data;
+
+    @Option(names = "--fresh", description = "Throws the demo in the folder away and begins anew.")
+    private boolean fresh;
+
+    @Override
+    public Integer call() throws InterruptedException {
+        Config config = ConfigReader.read(System.getenv());
+        DemoDirectory directory = DemoDirectory.open(data == null ? usualDirectory() : data);
+        int settledPort = DemoPort.settle(config.host(), wantedPort(config));
+        if (fresh || !directory.isLoaded()) {
+            stopLeftovers(directory);
+            directory.empty();
+        }
+        run(config.withPort(settledPort).withDataDir(directory.path()), directory);
+        return 0;
+    }
+
+    private int wantedPort(Config config) {
+        if (port != null && (port < 0 || port > 65535)) {
+            throw CommandException.wrongCall("--port is " + port + "; a number from 0 (any free port) to 65535 is accepted.");
+        }
+        return port == null ? config.port() : port;
+    }
+
+    private static Path usualDirectory() {
+        return DemoDirectory.usual(System.getenv(), Path.of(System.getProperty("user.home", "/nonexistent")),
+                Path.of(System.getProperty("java.io.tmpdir")), System.getProperty("user.name", "somebody"));
+    }
+
+    /** A server whose service was killed may still run on the files that are about to be deleted. */
+    private static void stopLeftovers(DemoDirectory directory) {
+        try {
+            EmbeddedPostgres.start(directory.path()).close();
+        } catch (DataDirectoryInUseException e) {
+            throw e;
+        } catch (RuntimeException broken) {
+            // What does not start is thrown away all the more.
+        }
+    }
+
+    private void run(Config config, DemoDirectory directory) throws InterruptedException {
+        Clock clock = Clock.systemUTC();
+        CountDownLatch stopped = new CountDownLatch(1);
+        try (EmbeddedPostgres postgres = EmbeddedPostgres.start(config.dataDir());
+                App app = new App(config, clock, postgres.logins())) {
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+                app.close();
+                postgres.close();
+                stopped.countDown();
+            }, "stop"));
+            postgres.keepAlive();
+            DemoAccessFile file = new DemoAccessFile(directory.path());
+            long moved = new StoryMove(postgres.logins().owner()).toToday(clock.instant());
+            DemoAccess access = app.demoLoader().load(file.read(), zone()).at("http://" + address(config));
+            file.write(access);
+            directory.setLoaded();
+            app.start();
+            PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+            DemoGreeting.print(access, directory.path(), moved, out);
+            stopped.await();
+        }
+    }
+
+    private static String address(Config config) {
+        String host = config.host().equals("0.0.0.0") ? "127.0.0.1" : config.host();
+        return (host.contains(":") ? "[" + host + "]" : host) + ":" + config.port();
+    }
+
+    /** The demo lives by the clock of the machine; a home-made zone is none that a school could be in. */
+    private static ZoneId zone() {
+        ZoneId zone = ZoneId.systemDefault();
+        return ZoneId.getAvailableZoneIds().contains(zone.getId()) ? zone : ZoneId.of("UTC");
+    }
+}

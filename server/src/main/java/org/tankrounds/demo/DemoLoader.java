@@ -1,0 +1,114 @@
+package org.tankrounds.demo;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.demo.DemoAccess.ChapterAccess;
+import org.tankrounds.demo.DemoPlaces.Written;
+import org.tankrounds.demo.DemoPlaces.WrittenChapter;
+import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.people.Chapter;
+import org.tankrounds.people.ChapterRepository;
+import org.tankrounds.people.PasswordHashes;
+import org.tankrounds.people.PersonRepository;
+import org.tankrounds.people.TokenRepository;
+import org.tankrounds.places.ClassroomRepository;
+import org.tankrounds.places.KitRepository;
+import org.tankrounds.places.SchoolRepository;
+import org.tankrounds.places.TankEdits;
+import org.tankrounds.places.TankRepository;
+import org.tankrounds.readings.AfterStore;
+import org.tankrounds.readings.StoreBatch;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.Role;
+
+/** Writes the invented chapters once, through the same code as real data, and hands out what opens them. */
+public final class DemoLoader {
+    /** Tanks are simulated with luck drawn from this: the same day tells the same story. */
+    private static final long SEED = 20;
+
+    private final Transactions transactions;
+    private final StoreBatch storeBatch;
+    private final AfterStore afterStore;
+    private final Clock clock;
+    private final ChapterRepository chapters = new ChapterRepository();
+    private final DemoPlaces places;
+    private final DemoKeys keys;
+
+    public DemoLoader(Transactions transactions, StoreBatch storeBatch, PasswordHashes passwords,
+            DirtyTanks dirtyTanks, AfterStore afterStore, Clock clock) {
+        this.transactions = transactions;
+        this.storeBatch = storeBatch;
+        this.afterStore = afterStore;
+        this.clock = clock;
+        PersonRepository people = new PersonRepository();
+        TankRepository tanks = new TankRepository();
+        this.places = new DemoPlaces(chapters, people, new SchoolRepository(), new ClassroomRepository(),
+                new KitRepository(), tanks, new TankEdits(dirtyTanks));
+        this.keys = new DemoKeys(people, passwords, new TokenRepository(), tanks, clock);
+    }
+
+    /** Whether the chapters are there already. */
+    public boolean isLoaded() {
+        return DemoScenario.chapters().stream().allMatch(demo -> find(demo).isPresent());
+    }
+
+    /**
+     * Writes what is missing.
+     *
+     * @param known what opened the demo at its last start; kept where it still fits
+     * @param zone the chapters' and schools' clock
+     * @return what opens it now, without an address yet
+     */
+    public DemoAccess load(Optional<DemoAccess> known, ZoneId zone) {
+        Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
+        List<ChapterAccess> access = DemoScenario.chapters().stream().map(demo -> load(demo, known, zone, now)).toList();
+        return new DemoAccess("", access);
+    }
+
+    private ChapterAccess load(DemoChapter demo, Optional<DemoAccess> known, ZoneId zone, Instant now) {
+        Optional<Chapter> found = find(demo);
+        // What was moved to today is out of date until it is forecast again.
+        found.ifPresent(chapter -> afterStore.stored(chapter.chapterId()));
+        Optional<ChapterAccess> opened = known.flatMap(access -> access.chapters().stream()
+                .filter(chapter -> chapter.code().equals(demo.code())).findFirst());
+        if (found.isPresent() && opened.isPresent()) {
+            return opened.get();
+        }
+        Map<String, DemoKeys.Hashed> hashed = keys.passwordsFor(demo);
+        Chapter chapter = found.isPresent() ? found.get() : write(demo, zone, now);
+        return transactions.inChapter(chapter.chapterId(), tx -> keys.issue(tx, chapter, demo, hashed));
+    }
+
+    private Optional<Chapter> find(DemoChapter demo) {
+        return chapters.find(transactions, demo.code());
+    }
+
+    private Chapter write(DemoChapter demo, ZoneId zone, Instant now) {
+        WrittenChapter written = transactions.outside(tx -> places.write(tx, demo, zone, now));
+        List<DemoSimulator> simulated = written.tanks().parallelStream()
+                .map(tank -> simulate(tank, written, zone, now))
+                .toList();
+        storeBatch.storeAll(script(written.chapter()), IntStream.range(0, simulated.size()).boxed()
+                .flatMap(i -> DemoLines.of(written.tanks().get(i).code(), simulated.get(i).readings(), zone).stream())
+                .toList());
+        return written.chapter();
+    }
+
+    private static DemoSimulator simulate(Written tank, WrittenChapter chapter, ZoneId zone, Instant now) {
+        return new DemoSimulator(tank.tank(), tank.elevationM(), chapter.kit(), zone, now, SEED);
+    }
+
+    /** The readings come in as from a script of the chapter's. */
+    private static Caller script(Chapter chapter) {
+        return new Caller(Role.CHAPTER_TOKEN, chapter.chapterId(), OptionalInt.empty(), OptionalInt.empty(), "demo",
+                chapter.name(), chapter.zone(), "");
+    }
+}

@@ -1,0 +1,99 @@
+package org.tankrounds.demo;
+
+import static org.tankrounds.db.schema.Tables.CHAPTERS;
+import static org.tankrounds.db.schema.Tables.LOTS;
+import static org.tankrounds.db.schema.Tables.MEASUREMENTS;
+import static org.tankrounds.db.schema.Tables.READINGS;
+import static org.tankrounds.db.schema.Tables.SEASONS;
+import static org.tankrounds.db.schema.Tables.TANKS;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jooq.DSLContext;
+import org.jooq.Field;
+import org.jooq.SQLDialect;
+import org.jooq.TableField;
+import org.jooq.conf.Settings;
+import org.jooq.impl.DSL;
+import org.jooq.types.DayToSecond;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.migrations.Login;
+
+/**
+ * A demo started again on a later day: everything that happened in it is moved on by whole days, with what visitors
+ * posted, so that the newest reading is again less than a day old and every distance in time stays. What weekday a
+ * reading fell on does not survive. Works as the owner of the tables, since the service itself may never rewrite a
+ * reading's time.
+ */
+public final class StoryMove {
+    private final Login owner;
+    private final DirtyTanks dirtyTanks = new DirtyTanks();
+
+    public StoryMove(Login owner) {
+        this.owner = owner;
+    }
+
+    /** @return by how many days; 0 where the story is of today */
+    public long toToday(Instant now) {
+        Set<String> codes = DemoScenario.chapters().stream().map(DemoChapter::code).collect(Collectors.toSet());
+        try (Connection connection = owner.open()) {
+            DSLContext database = DSL.using(connection, SQLDialect.POSTGRES, new Settings().withRenderSchema(false));
+            long most = 0;
+            for (int chapterId : chapterIds(database)) {
+                most = Math.max(most, database.transactionResult(configuration ->
+                        move(DSL.using(configuration), chapterId, codes, now)));
+            }
+            return most;
+        } catch (SQLException e) {
+            throw new IllegalStateException("The demo could not be moved to today: " + e.getMessage(), e);
+        }
+    }
+
+    private static List<Integer> chapterIds(DSLContext database) {
+        return database.transactionResult(configuration -> {
+            DSLContext tx = DSL.using(configuration);
+            tx.fetch("SELECT set_config('tankrounds.listing', 'chapters', true)");
+            return tx.select(CHAPTERS.CHAPTER_ID).from(CHAPTERS).fetch(CHAPTERS.CHAPTER_ID);
+        });
+    }
+
+    private long move(DSLContext tx, int chapterId, Set<String> codes, Instant now) {
+        Transactions.enter(tx, chapterId);
+        var chapter = tx.select(CHAPTERS.CODE, CHAPTERS.CREATED_AT).from(CHAPTERS)
+                .where(CHAPTERS.CHAPTER_ID.eq(chapterId)).fetchSingle();
+        long days = Duration.between(chapter.get(CHAPTERS.CREATED_AT), now).toDays();
+        if (days <= 0 || !codes.contains(chapter.get(CHAPTERS.CODE))) {
+            return 0;
+        }
+        // Also what was measured a week ahead must find its month.
+        tx.fetch("SELECT ensure_measurement_months(?::timestamptz)", now.plus(Duration.ofDays(62)).toString());
+        moveTimes(tx, days, READINGS.MEASURED_AT, READINGS.RECEIVED_AT, READINGS.SUPERSEDED_AT);
+        moveTimes(tx, days, MEASUREMENTS.MEASURED_AT);
+        moveTimes(tx, days, LOTS.RECEIVED_AT);
+        moveTimes(tx, days, CHAPTERS.CREATED_AT);
+        tx.update(LOTS).set(LOTS.FIRST_FEEDING_ON, LOTS.FIRST_FEEDING_ON.plus((int) days)).execute();
+        tx.update(SEASONS).set(SEASONS.STARTS_ON, SEASONS.STARTS_ON.plus((int) days))
+                .set(SEASONS.ENDS_ON, SEASONS.ENDS_ON.plus((int) days)).execute();
+        tx.update(TANKS).set(TANKS.FILTER_STARTED_ON, TANKS.FILTER_STARTED_ON.plus((int) days)).execute();
+        tx.select(TANKS.TANK_ID).from(TANKS).fetch(TANKS.TANK_ID)
+                .forEach(tankId -> dirtyTanks.mark(tx, chapterId, tankId, now));
+        return days;
+    }
+
+    /** Only rows of the chapter that the transaction has entered are seen. Days of 24 hours, whatever the clocks do. */
+    @SafeVarargs
+    private static void moveTimes(DSLContext tx, long days, TableField<?, Instant>... times) {
+        var update = tx.updateQuery(times[0].getTable());
+        for (TableField<?, Instant> time : times) {
+            Field<Instant> later = time.plus(DayToSecond.valueOf(Duration.ofDays(days)));
+            update.addValue(time, later);
+        }
+        update.execute();
+    }
+}
