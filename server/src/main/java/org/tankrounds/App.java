@@ -7,8 +7,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.zaxxer.hikari.HikariDataSource;
 import io.javalin.Javalin;
 import io.javalin.router.Endpoint;
-import io.javalin.security.RouteRole;
 import io.javalin.security.Roles;
+import io.javalin.security.RouteRole;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.time.Clock;
@@ -26,8 +26,8 @@ import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.jobs.EachChapter;
 import org.tankrounds.jobs.Housekeeping;
-import org.tankrounds.jobs.Job;
 import org.tankrounds.jobs.Jobs;
+import org.tankrounds.jobs.Jobs.Job;
 import org.tankrounds.migrations.Logins;
 import org.tankrounds.migrations.Migrations;
 import org.tankrounds.people.AccountHandlers;
@@ -52,11 +52,11 @@ import org.tankrounds.people.TokenHandlers;
 import org.tankrounds.people.TokenRepository;
 import org.tankrounds.places.ClassroomRepository;
 import org.tankrounds.places.KitRepository;
-import org.tankrounds.places.PlacePages;
 import org.tankrounds.places.PlaceReads;
 import org.tankrounds.places.SchoolRepository;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.readings.BatchApi;
+import org.tankrounds.readings.LastLooks;
 import org.tankrounds.readings.ObservationRepository;
 import org.tankrounds.readings.ReadingApi;
 import org.tankrounds.readings.ReadingRepository;
@@ -66,7 +66,6 @@ import org.tankrounds.rounds.ChapterRanking;
 import org.tankrounds.rounds.ForecastKeeper;
 import org.tankrounds.rounds.ForecastMaker;
 import org.tankrounds.rounds.ForecastRepository;
-import org.tankrounds.rounds.LastLooks;
 import org.tankrounds.rounds.RoundsApi;
 import org.tankrounds.rounds.RoundsHandlers;
 import org.tankrounds.rounds.RoundsVersions;
@@ -150,7 +149,7 @@ public final class App implements AutoCloseable {
                 new ReadingApi(transactions, tanks, readings, storeReading), new BatchApi(storeBatch));
 
         PlaceReads placeReads = new PlaceReads(new SchoolRepository(), new ClassroomRepository(), kits, tanks);
-        PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, keeper, pages, clock);
+        PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, keeper::stored, pages, clock);
 
         jobs = new Jobs(List.of(
                 new Job("keep forecasts", Duration.ofSeconds(30), new EachChapter(transactions, keeper::keep)),

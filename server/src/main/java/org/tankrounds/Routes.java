@@ -16,7 +16,6 @@ import org.tankrounds.people.PersonHandlers;
 import org.tankrounds.people.SetUpHandlers;
 import org.tankrounds.people.SignInHandlers;
 import org.tankrounds.people.TokenHandlers;
-import org.tankrounds.places.PlacePages;
 import org.tankrounds.readings.BatchApi;
 import org.tankrounds.readings.ReadingApi;
 import org.tankrounds.rounds.RoundsApi;
