@@ -42,7 +42,7 @@ final class DemoCommand implements Callable<Integer> {
         Config config = ConfigReader.read(System.getenv());
         DemoDirectory directory = DemoDirectory.open(data == null ? usualDirectory() : data);
         int settledPort = DemoPort.settle(config.host(), wantedPort(config));
-        if (fresh || !directory.isLoaded()) {
+        if ((fresh || !directory.isLoaded()) && !directory.isEmpty()) {
             stopLeftovers(directory);
             directory.empty();
         }
