@@ -1,45 +1,81 @@
 package org.tankrounds;
 
-import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.zaxxer.hikari.HikariDataSource;
 import io.javalin.Javalin;
 import io.javalin.router.Endpoint;
-import io.javalin.security.RouteRole;
 import io.javalin.security.Roles;
+import io.javalin.security.RouteRole;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.tankrounds.advice.Advisor;
 import org.tankrounds.config.Config;
 import org.tankrounds.db.Pools;
+import org.tankrounds.db.Readiness;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.demo.DemoLoader;
+import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.jobs.EachChapter;
+import org.tankrounds.jobs.Housekeeping;
+import org.tankrounds.jobs.Jobs;
+import org.tankrounds.jobs.Jobs.Job;
 import org.tankrounds.migrations.Logins;
 import org.tankrounds.migrations.Migrations;
+import org.tankrounds.people.AccountHandlers;
 import org.tankrounds.people.Bearers;
+import org.tankrounds.people.ChapterRepository;
 import org.tankrounds.people.Cookies;
 import org.tankrounds.people.Doorman;
 import org.tankrounds.people.FormGuard;
+import org.tankrounds.people.InvitationHandlers;
+import org.tankrounds.people.Invitations;
 import org.tankrounds.people.PasswordHashes;
+import org.tankrounds.people.PersonActs;
+import org.tankrounds.people.PersonHandlers;
 import org.tankrounds.people.PersonRepository;
 import org.tankrounds.people.Sessions;
+import org.tankrounds.people.SetUp;
+import org.tankrounds.people.SetUpHandlers;
 import org.tankrounds.people.SignIn;
 import org.tankrounds.people.SignInHandlers;
+import org.tankrounds.people.SiteAddress;
+import org.tankrounds.people.TokenHandlers;
+import org.tankrounds.people.TokenRepository;
+import org.tankrounds.places.ClassroomRepository;
 import org.tankrounds.places.KitRepository;
+import org.tankrounds.places.PlaceReads;
+import org.tankrounds.places.SchoolRepository;
 import org.tankrounds.places.TankRepository;
-import org.tankrounds.readings.AfterStore;
+import org.tankrounds.readings.BatchApi;
+import org.tankrounds.readings.LastLooks;
+import org.tankrounds.readings.ObservationRepository;
+import org.tankrounds.readings.ReadingApi;
 import org.tankrounds.readings.ReadingRepository;
 import org.tankrounds.readings.StoreBatch;
+import org.tankrounds.readings.StoreReading;
+import org.tankrounds.rounds.ChapterRanking;
+import org.tankrounds.rounds.ForecastKeeper;
+import org.tankrounds.rounds.ForecastMaker;
+import org.tankrounds.rounds.ForecastRepository;
+import org.tankrounds.rounds.RoundsApi;
+import org.tankrounds.rounds.RoundsHandlers;
+import org.tankrounds.rounds.RoundsVersions;
+import org.tankrounds.rounds.TankInputs;
+import org.tankrounds.season.LotRepository;
 import org.tankrounds.web.Assets;
 import org.tankrounds.web.Errors;
 import org.tankrounds.web.HealthHandlers;
 import org.tankrounds.web.Pages;
+import org.tankrounds.web.RequestMetrics;
 import org.tankrounds.web.WebServer;
 
 /**
@@ -51,13 +87,17 @@ public final class App implements AutoCloseable {
     public record Route(String method, String path, Set<RouteRole> roles) {}
 
     private final HikariDataSource pool;
-    private final Javalin server;
+    private final Readiness readiness;
+    private final SetUp setUp;
+    private final Jobs jobs;
     private final DemoLoader demoLoader;
+    private final Javalin server;
 
     /** @param logins a running PostgreSQL; the schema is brought up to date here */
     public App(Config config, Clock clock, Logins logins) {
         Migrations.migrate(logins.owner());
         pool = Pools.open(logins.application(), "tankrounds");
+        readiness = new Readiness(pool, config.dataDir());
         Transactions transactions = new Transactions(pool);
         ObjectMapper json = json();
         PrometheusMeterRegistry metrics = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
@@ -65,31 +105,71 @@ public final class App implements AutoCloseable {
         Assets assets = new Assets();
         Pages pages = new Pages(assets, clock);
         Errors errors = new Errors(pages, json);
+        HealthHandlers health = new HealthHandlers(readiness, metrics, config.metricsToken());
 
+        TankRepository tanks = new TankRepository();
+        KitRepository kits = new KitRepository();
+        LotRepository lots = new LotRepository();
+        DirtyTanks dirtyTanks = new DirtyTanks();
+
+        ChapterRepository chapters = new ChapterRepository();
         PersonRepository people = new PersonRepository();
         PasswordHashes passwords = new PasswordHashes();
         Sessions sessions = new Sessions(transactions, clock);
         Cookies cookies = new Cookies(config.secure());
-        FormGuard forms = new FormGuard(config.baseUrl());
-        Doorman doorman = new Doorman(sessions, new Bearers(transactions, clock), cookies, forms);
+        Doorman doorman = new Doorman(
+                sessions, new Bearers(transactions, clock), cookies, new FormGuard(config.baseUrl()));
         SignIn signIn = new SignIn(transactions, people, passwords, sessions, clock);
-        SignInHandlers signInHandlers = new SignInHandlers(signIn, sessions, cookies, pages);
+        setUp = new SetUp(transactions, chapters, people, kits, passwords, sessions, clock);
+        Invitations invitations = new Invitations(transactions, chapters, people, passwords, sessions, clock);
+        PersonActs personActs = new PersonActs(people, sessions, invitations, clock);
+        Routes.People peopleRoutes = new Routes.People(
+                new SignInHandlers(signIn, sessions, cookies, pages),
+                new SetUpHandlers(setUp, cookies, pages),
+                new InvitationHandlers(invitations, cookies, pages),
+                new AccountHandlers(transactions, people, passwords, signIn, sessions, cookies, pages),
+                new PersonHandlers(transactions, people, personActs, tanks, new SiteAddress(config.baseUrl()), pages),
+                new TokenHandlers(transactions, new TokenRepository(), tanks, pages, clock));
 
-        DirtyTanks dirtyTanks = new DirtyTanks();
-        AfterStore afterStore = chapterId -> {};
-        StoreBatch storeBatch = new StoreBatch(transactions, new TankRepository(), new KitRepository(),
-                new ReadingRepository(), dirtyTanks, afterStore, clock);
-        demoLoader = new DemoLoader(transactions, storeBatch, passwords, dirtyTanks, afterStore, clock);
+        ForecastRepository forecasts = new ForecastRepository(json);
+        RoundsVersions roundsVersions = new RoundsVersions();
+        ForecastMaker forecastMaker = new ForecastMaker(new Forecaster(), new Advisor());
+        TankInputs tankInputs = new TankInputs(lots, new ObservationRepository(), new LastLooks());
+        ForecastKeeper keeper = new ForecastKeeper(transactions, clock, dirtyTanks, tanks, tankInputs, forecastMaker,
+                forecasts, roundsVersions);
+        ChapterRanking ranking = new ChapterRanking(tanks, tankInputs, forecastMaker, roundsVersions);
+        Routes.Rounds roundsRoutes = new Routes.Rounds(
+                new RoundsHandlers(transactions, clock, tanks, forecasts, roundsVersions, pages, assets),
+                new RoundsApi(transactions, clock, ranking, json));
 
-        HealthHandlers health = new HealthHandlers(() -> Optional.empty(), metrics, config.metricsToken());
-        Routes routes = new Routes(health, signInHandlers);
-        server = WebServer.create(config, json, assets, errors, doorman, routes::add);
+        ReadingRepository readings = new ReadingRepository();
+        StoreReading storeReading = new StoreReading(transactions, tanks, kits, readings, dirtyTanks, keeper, clock);
+        StoreBatch storeBatch = new StoreBatch(transactions, tanks, kits, readings, dirtyTanks, keeper, clock);
+        Routes.Readings readingRoutes = new Routes.Readings(
+                new ReadingApi(transactions, tanks, readings, storeReading), new BatchApi(storeBatch));
+
+        PlaceReads placeReads = new PlaceReads(new SchoolRepository(), new ClassroomRepository(), kits, tanks);
+        PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, keeper::stored, pages, clock);
+
+        jobs = new Jobs(List.of(
+                new Job("keep forecasts", Duration.ofSeconds(30), new EachChapter(transactions, keeper::keep)),
+                new Job("housekeeping", Duration.ofDays(1), new Housekeeping(transactions, clock))));
+        demoLoader = new DemoLoader(transactions, storeBatch, passwords, dirtyTanks, keeper, clock);
+
+        Routes routes = new Routes(health, peopleRoutes, placeRoutes, readingRoutes, roundsRoutes);
+        server = WebServer.create(config, json, assets, errors, doorman, new RequestMetrics(metrics), routes::add);
     }
 
     /** @return the port that it listens on */
     public int start() {
         server.start();
+        jobs.start();
         return server.port();
+    }
+
+    /** @return where the first chapter is set up; a new path each time, and empty once there is one */
+    public Optional<String> setUpPath() {
+        return setUp.newLink();
     }
 
     /** Writes the invented chapters, for the demo's command. */
@@ -106,15 +186,18 @@ public final class App implements AutoCloseable {
                 .toList();
     }
 
+    /** Answers what has been asked, then lets the database go. */
+    @Override
+    public void close() {
+        readiness.close();
+        server.stop();
+        jobs.close();
+        pool.close();
+    }
+
     private static Set<RouteRole> roles(Endpoint endpoint) {
         Roles roles = endpoint.metadata(Roles.class);
         return roles == null ? Set.of() : roles.getRoles();
-    }
-
-    @Override
-    public void close() {
-        server.stop();
-        pool.close();
     }
 
     private static ObjectMapper json() {

@@ -1,5 +1,6 @@
 package org.tankrounds;
 
+import org.tankrounds.config.Config.LogFormat;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -9,10 +10,14 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         description = "Which classroom trout tank to visit first, what to bring and what to tell the teacher.",
-        subcommands = {DemoCommand.class, ServeCommand.class, WarmUpCommand.class},
+        subcommands = {
+            DemoCommand.class, ServeCommand.class, TokenCommand.class, BackupCommand.class, RestoreCommand.class,
+            WarmUpCommand.class
+        },
         synopsisSubcommandLabel = "COMMAND")
 public final class Main {
     public static void main(String[] arguments) {
+        Logs.use("json".equals(System.getenv("TANKROUNDS_LOG")) ? LogFormat.JSON : LogFormat.TEXT);
         System.exit(commandLine().execute(arguments));
     }
 

@@ -1,9 +1,9 @@
 package org.tankrounds;
 
+import java.net.URI;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
 import org.tankrounds.config.Config;
 import org.tankrounds.config.ConfigReader;
 import picocli.CommandLine.Command;
@@ -21,18 +21,20 @@ final class ServeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         Config config = configured();
-        CountDownLatch stopped = new CountDownLatch(1);
-        try (Database database = Database.open(config);
-                App app = new App(config, Clock.systemUTC(), database.logins())) {
-            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
-                app.close();
-                database.close();
-                stopped.countDown();
-            }, "stop"));
-            System.out.println("Tankrounds listens on http://" + config.host() + ":" + app.start());
-            stopped.await();
+        try (OrderlyStop stop = new OrderlyStop()) {
+            Database database = stop.closing(Database.open(config));
+            App app = stop.closing(new App(config, Clock.systemUTC(), database.logins()));
+            String address = "http://" + config.host() + ":" + app.start();
+            System.out.println("Tankrounds listens on " + address);
+            tellSetUpLink(app, config.baseUrl().map(URI::toString).orElse(address));
+            stop.await();
         }
         return 0;
+    }
+
+    private static void tellSetUpLink(App app, String address) {
+        app.setUpPath().ifPresent(path -> System.out.println(
+                "There is no chapter yet. Set up the first one within a day at " + address + path));
     }
 
     private Config configured() {

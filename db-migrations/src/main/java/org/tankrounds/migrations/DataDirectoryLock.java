@@ -17,6 +17,8 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 final class DataDirectoryLock implements AutoCloseable {
 
+    private static final String FILE = "tankrounds.lock";
+
     /** Closing any channel on the file would drop this process's lock: never open a held one twice. */
     private static final Set<Path> HELD_HERE = ConcurrentHashMap.newKeySet();
 
@@ -41,8 +43,23 @@ final class DataDirectoryLock implements AutoCloseable {
         }
     }
 
+    /** Whether a service has it now; says nothing about the next moment. */
+    static boolean isHeld(Path directory) throws IOException {
+        Path file = directory.resolve(FILE);
+        if (Files.notExists(file)) {
+            return false;
+        }
+        if (HELD_HERE.contains(directory.toRealPath())) {
+            return true;
+        }
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE);
+                FileLock lock = channel.tryLock()) {
+            return lock == null;
+        }
+    }
+
     private static DataDirectoryLock lock(Path directory, Path real) throws IOException {
-        Path file = real.resolve("tankrounds.lock");
+        Path file = real.resolve(FILE);
         FileChannel channel = FileChannel.open(file,
                 StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
         FileLock lock = channel.tryLock();

@@ -42,6 +42,10 @@ public final class DatabaseRoles {
             sql.execute("REVOKE ALL ON DATABASE " + DATABASE + " FROM PUBLIC");
             sql.execute("GRANT CONNECT ON DATABASE " + DATABASE + " TO " + APPLICATION + ", " + BACKUP);
         }
+        return logins(superuser, passwords);
+    }
+
+    static Logins logins(Login superuser, Passwords passwords) {
         String url = superuser.url().replaceFirst("/[^/]*$", "/" + DATABASE);
         return new Logins(new Login(url, OWNER, passwords.of(OWNER)),
                 new Login(url, APPLICATION, passwords.of(APPLICATION)),

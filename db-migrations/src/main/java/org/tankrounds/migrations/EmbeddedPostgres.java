@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.SQLException;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
@@ -76,6 +78,35 @@ public final class EmbeddedPostgres implements AutoCloseable {
         } catch (SQLException | RuntimeException failed) {
             server.stop();
             throw failed;
+        }
+    }
+
+    /** Whether a database was ever made in the directory. */
+    public static boolean existsIn(Path dataDirectory) {
+        return Files.isDirectory(dataDirectory.resolve(PostgresCluster.FOLDER));
+    }
+
+    /**
+     * The way into a server that another process keeps running, for commands beside a service; empty when none
+     * runs. Waits for one that is just starting.
+     */
+    public static Optional<Logins> running(Path dataDirectory) {
+        try {
+            if (!DataDirectoryLock.isHeld(dataDirectory)) {
+                return Optional.empty();
+            }
+            Path directory = dataDirectory.toRealPath();
+            OptionalInt port = PostgresServer.awaitPort(directory.resolve(PostgresCluster.FOLDER));
+            if (port.isEmpty()) {
+                throw new EmbeddedPostgresException("A Tankrounds holds " + dataDirectory
+                        + ", but its PostgreSQL does not get ready. Look at its log.");
+            }
+            Passwords passwords = Passwords.in(directory);
+            return Optional.of(DatabaseRoles.logins(
+                    DatabaseRoles.superuser(port.getAsInt(), passwords), passwords));
+        } catch (IOException failed) {
+            throw new UncheckedIOException("Cannot read the data directory " + dataDirectory
+                    + "; call this as the user whose service it is", failed);
         }
     }
 

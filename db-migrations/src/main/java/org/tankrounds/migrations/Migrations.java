@@ -18,7 +18,12 @@ public final class Migrations {
 
     /** @return how many migrations were applied */
     public static int migrate(Login owner) {
-        Flyway flyway = configure(owner).load();
+        return migrate(owner, expectedVersion());
+    }
+
+    /** Stops at an earlier schema, so that a backup of it fits in. */
+    public static int migrate(Login owner, int upTo) {
+        Flyway flyway = configure(owner).target(Integer.toString(upTo)).load();
         for (MigrationInfo migration : flyway.info().applied()) {
             if (migration.getState().name().startsWith("FUTURE")) {
                 throw new SchemaTooNewException(migration.getVersion().getVersion(), expectedVersion());

@@ -14,10 +14,11 @@ import java.util.List;
  */
 record PostgresCluster(Path directory, PostgresBinaries binaries, Unprivileged unprivileged) {
 
+    static final String FOLDER = "postgresql";
     private static final String UNFINISHED = "unfinished-";
 
     Path files() {
-        return directory.resolve("postgresql");
+        return directory.resolve(FOLDER);
     }
 
     Path log() {

@@ -13,14 +13,17 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 
 /** The running server: a child process that listens on the loopback interface only. */
 final class PostgresServer {
 
     /** Recovery after a crash replays at most {@code max_wal_size}; slow disks need their time. */
     private static final Duration START_PATIENCE = Duration.ofMinutes(2);
+    private static final Duration ATTACH_PATIENCE = Duration.ofSeconds(20);
     private static final int PORT_ATTEMPTS = 5;
     private static final long LOG_LIMIT_BYTES = 10_000_000;
+    private static final int PORT_LINE = 3;
     private static final int STATUS_LINE = 7;
     private static final int LOG_TAIL_LINES = 8;
 
@@ -54,6 +57,19 @@ final class PostgresServer {
                 }
             }
         }
+    }
+
+    /** Of a server that another process looks after; waits while it starts. */
+    static OptionalInt awaitPort(Path files) {
+        Waiting.until(ATTACH_PATIENCE, () -> readyPort(files).isPresent());
+        return readyPort(files);
+    }
+
+    private static OptionalInt readyPort(Path files) {
+        List<String> lines = status(files);
+        return lines.size() > STATUS_LINE && lines.get(STATUS_LINE).startsWith("ready")
+                ? OptionalInt.of(Integer.parseInt(lines.get(PORT_LINE).strip()))
+                : OptionalInt.empty();
     }
 
     int port() {
@@ -101,15 +117,19 @@ final class PostgresServer {
         }
     }
 
-    /** The server tells in its pid file how far it has come. */
     private boolean isReady() {
+        List<String> lines = status(cluster.files());
+        return lines.size() > STATUS_LINE
+                && lines.get(0).strip().equals(Long.toString(process.pid()))
+                && lines.get(STATUS_LINE).startsWith("ready");
+    }
+
+    /** The server tells in its pid file how far it has come. */
+    private static List<String> status(Path files) {
         try {
-            List<String> lines = Files.readAllLines(cluster.files().resolve("postmaster.pid"));
-            return lines.size() > STATUS_LINE
-                    && lines.get(0).strip().equals(Long.toString(process.pid()))
-                    && lines.get(STATUS_LINE).startsWith("ready");
+            return Files.readAllLines(files.resolve("postmaster.pid"));
         } catch (IOException notYet) {
-            return false;
+            return List.of();
         }
     }
 

@@ -3,6 +3,7 @@ package org.tankrounds.belief;
 import java.time.Instant;
 import java.util.Optional;
 import org.tankrounds.fish.Development;
+import org.tankrounds.water.OxygenSaturation;
 
 /**
  * What is held of a tank's hidden state at a moment.
@@ -43,4 +44,10 @@ public record TankBelief(
         RecentDeaths deaths,
         Optional<Instant> newest,
         Optional<Instant> firstFeedAt) {
+
+    /** The most likely dissolved oxygen now, mg/L. */
+    public double oxygenMgPerLNow() {
+        return oxygenShare.valueNow()
+                * OxygenSaturation.mgPerL(temperature.medianC(), facts.elevationM().orElse(0));
+    }
 }

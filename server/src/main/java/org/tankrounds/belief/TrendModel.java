@@ -18,10 +18,10 @@ public record TrendModel(Scale scale, double populationSd, double levelDays, dou
 
     /** Total ammonia, mg N/L. */
     public static final TrendModel TOTAL_AMMONIA =
-            new TrendModel(Scale.logarithmic(0.05), 0.9, 14, 0.06, 0.12, 6, 0.4, 0.12);
+            new TrendModel(Scale.logarithmic(0.05), 0.8, 60, 0.015, 0.08, 12, 0.4, 0.12);
     /** Nitrite, mg N/L. */
     public static final TrendModel NITRITE =
-            new TrendModel(Scale.logarithmic(0.02), 1.0, 14, 0.06, 0.14, 7, 0.4, 0.04);
+            new TrendModel(Scale.logarithmic(0.02), 0.8, 60, 0.015, 0.08, 12, 0.4, 0.04);
     /** pH. */
     public static final TrendModel PH =
             new TrendModel(Scale.linear(), 0.4, 30, 0.006, 0.02, 10, 0.4, 0.2);

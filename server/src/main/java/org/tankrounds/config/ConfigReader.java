@@ -20,7 +20,7 @@ public final class ConfigReader {
     private static final Set<String> SECRETS = Set.of("DATABASE_PASSWORD", "METRICS_TOKEN");
     private static final Set<String> KNOWN = Set.of(
             "HOST", "PORT", "DATA", "DATABASE_URL", "DATABASE_USER", "DATABASE_PASSWORD", "BASE_URL", "LOG",
-            "METRICS_TOKEN", "JAVA_OPTS", "TEST_DATABASE_URL");
+            "METRICS_TOKEN", "JAVA_OPTS", "TEST_DATABASE_URL", "CHROMIUM");
 
     private final Map<String, String> environment;
     private final List<String> faults = new ArrayList<>();

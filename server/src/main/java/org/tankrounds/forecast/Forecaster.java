@@ -3,16 +3,18 @@ package org.tankrounds.forecast;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
-import java.util.OptionalDouble;
 import org.tankrounds.belief.BeliefFilter;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankBelief;
 import org.tankrounds.belief.TankFacts;
+import org.tankrounds.fish.Stage;
 
 /** From a tank's facts and observations to its next 72 hours. Stateless; one may serve all threads. */
 public final class Forecaster {
 
+    /** Losses of healthy eggs and fry (common practice, no source). */
     private static final double USUAL_DEATHS_PER_FISH_DAY = 0.0015;
+    /** Added per unit of u beyond a limit, summed over the limits (the project's choice). */
     private static final double DEATHS_PER_FISH_DAY_AND_EXCESS = 0.01;
 
     private final Limits limits;
@@ -36,13 +38,13 @@ public final class Forecaster {
         Paths course = ForwardModel.run(belief);
         Outcome outcome = new Outcome(course, belief, limits);
         double chanceBeforeDeaths = outcome.chance();
-        double excessBeforeDeaths = outcome.excess();
         outcome.weighByDeaths(belief.deaths(), belief.fishAlive(), USUAL_DEATHS_PER_FISH_DAY,
                 DEATHS_PER_FISH_DAY_AND_EXCESS);
-        OptionalDouble age = belief.newest().isEmpty() ? OptionalDouble.empty()
-                : OptionalDouble.of((asOf.getEpochSecond() - belief.newest().get().getEpochSecond()) / 3600.0);
+        Stage stage = course.stage()[0];
+        Judgement judgement = Judgement.of(belief, outcome, chanceBeforeDeaths, limits, stage);
         return new Forecast(facts.tank(), asOf, outcome.chance(), outcome.excess() * belief.fishAlive(),
-                Driver.TEMPERATURE, outcome.hoursToLimit(), age, course.stage()[0], belief.fishAlive(),
-                List.of(), Fans.of(course, outcome.picked(), belief, limits));
+                judgement.driver(), outcome.hoursToLimit(), judgement.ageIfAny(), stage,
+                belief.fishAlive(), Reasons.of(belief, outcome, judgement, limits, stage),
+                Fans.of(course, outcome.picked(), belief, limits));
     }
 }

@@ -67,7 +67,7 @@ public record Reason(
         DEATHS,
         /** Nobody has read the tank: overHours (age of the newest reading), at, oneIn. */
         SILENCE,
-        /** This series has not been read for long while others were: overHours, at; no at: never. */
+        /** Not read for long while others were: overHours, at, value; no at: never read, value is held. */
         SERIES_NOT_READ,
         /** No reading of any kind has come. */
         NO_READINGS,
@@ -116,6 +116,13 @@ public record Reason(
         return new Reason(kind, driver, share, value, unit, limit, OptionalDouble.of(from),
                 OptionalDouble.of(by), OptionalDouble.of(hours), at, since, count, hoursToLimit,
                 oneIn, earliest, latest);
+    }
+
+    /** How many per cent of the ammonia are un-ionised, kept in {@code change}. */
+    public Reason withShareOfAmmonia(double percent) {
+        return new Reason(kind, driver, share, value, unit, limit, previous,
+                OptionalDouble.of(percent), overHours, at, since, count, hoursToLimit, oneIn, earliest,
+                latest);
     }
 
     public Reason withOverHours(double hours) {

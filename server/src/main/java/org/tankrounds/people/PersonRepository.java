@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.jooq.DSLContext;
 import org.jooq.Record;
@@ -125,6 +126,14 @@ public final class PersonRepository {
                 .where(TANK_TEACHERS.CHAPTER_ID.eq(chapterId)).and(TANK_TEACHERS.PERSON_ID.eq(personId))
                 .orderBy(TANK_TEACHERS.TANK_ID)
                 .fetch(TANK_TEACHERS.TANK_ID);
+    }
+
+    /** Tank ids by person id. */
+    Map<Integer, List<Integer>> tanksOfTeachers(DSLContext tx, int chapterId) {
+        return tx.select(TANK_TEACHERS.PERSON_ID, TANK_TEACHERS.TANK_ID).from(TANK_TEACHERS)
+                .where(TANK_TEACHERS.CHAPTER_ID.eq(chapterId))
+                .orderBy(TANK_TEACHERS.TANK_ID)
+                .fetchGroups(TANK_TEACHERS.PERSON_ID, TANK_TEACHERS.TANK_ID);
     }
 
     static Role role(String word) {

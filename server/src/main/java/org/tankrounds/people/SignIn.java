@@ -19,7 +19,7 @@ public final class SignIn {
     sealed interface Outcome permits SignedIn, Refused, Wait {}
 
     /** @param secret for the cookie */
-    record SignedIn(String secret) implements Outcome {}
+    record SignedIn(String secret, int chapterId, int personId) implements Outcome {}
 
     record Refused() implements Outcome {}
 
@@ -56,9 +56,10 @@ public final class SignIn {
         }
         transactions.bySecret(account, tx -> {
             throttle.forget(tx, account);
+            throttle.forgetOld(tx, clock.instant());
             return null;
         });
-        return new SignedIn(open(person.get(), password));
+        return new SignedIn(open(person.get(), password), person.get().chapterId(), person.get().personId());
     }
 
     /** More than one where somebody helps in two chapters; then the password decides. */

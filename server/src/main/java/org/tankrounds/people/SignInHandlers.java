@@ -55,9 +55,8 @@ public final class SignInHandlers {
             cookies.signIn(ctx, in.secret());
             ctx.redirect(next, HttpStatus.SEE_OTHER);
         } else if (outcome instanceof SignIn.Wait wait) {
-            long seconds = Math.max(1, wait.left().plusMillis(999).toSeconds());
-            ctx.status(429).header("Retry-After", Long.toString(seconds));
-            show(ctx, email, tooMany(seconds), next);
+            ctx.status(429).header("Retry-After", Long.toString(seconds(wait.left())));
+            show(ctx, email, tooMany(wait.left()), next);
         } else {
             ctx.status(422);
             show(ctx, email, WRONG, next);
@@ -78,11 +77,15 @@ public final class SignInHandlers {
         pages.show(ctx, "people/sign-in", new SignInPage(address, password, next));
     }
 
-    private static String tooMany(long seconds) {
-        Duration wait = Duration.ofSeconds(seconds);
+    static String tooMany(Duration wait) {
+        long seconds = seconds(wait);
         String howLong = seconds < 100 ? seconds + (seconds == 1 ? " second" : " seconds")
-                : wait.plusSeconds(59).toMinutes() + " minutes";
-        return "Several passwords did not fit this address. Wait " + howLong + ", then sign in again.";
+                : (seconds + 59) / 60 + " minutes";
+        return "Several passwords did not fit this address. Wait " + howLong + ", then try again.";
+    }
+
+    private static long seconds(Duration wait) {
+        return Math.max(1, wait.plusMillis(999).toSeconds());
     }
 
     static String firstPage(Role role) {

@@ -15,6 +15,7 @@ import org.jooq.Record;
 final class SignInThrottle {
     private static final int FREE_FAILURES = 4;
     private static final Duration LONGEST = Duration.ofMinutes(15);
+    private static final Duration KEPT = Duration.ofDays(1);
 
     /** How long after so many failures in a row. */
     static Duration waitAfter(int failures) {
@@ -53,6 +54,13 @@ final class SignInThrottle {
                 .where(SIGN_IN_THROTTLES.ACCOUNT_HASH.eq(accountHash))
                 .execute();
         return Optional.empty();
+    }
+
+    /** Without a name, the wall shows only failures that are more than a day old. */
+    void forgetOld(DSLContext tx, Instant now) {
+        tx.deleteFrom(SIGN_IN_THROTTLES)
+                .where(SIGN_IN_THROTTLES.LAST_FAILED_AT.lt(now.minus(KEPT)))
+                .execute();
     }
 
     void forget(DSLContext tx, byte[] accountHash) {

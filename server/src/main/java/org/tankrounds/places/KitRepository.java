@@ -62,9 +62,9 @@ public final class KitRepository {
     }
 
     /** Nobody else changes the kit until this transaction ends. */
-    void lock(DSLContext tx, int chapterId, String name) {
+    void lock(DSLContext tx, int chapterId, int kitId) {
         tx.select(KITS.KIT_ID).from(KITS)
-                .where(KITS.CHAPTER_ID.eq(chapterId)).and(KITS.NAME.eq(name))
+                .where(KITS.CHAPTER_ID.eq(chapterId)).and(KITS.KIT_ID.eq(kitId))
                 .forUpdate()
                 .fetch();
     }

@@ -28,6 +28,16 @@ public final class LotRepository {
                 .fetch(LotRepository::lot);
     }
 
+    /** The lots of one tank in a season, in the order in which they were written down; their numbers count from 1. */
+    List<Lot> listOfTank(DSLContext tx, int chapterId, int seasonId, int tankId) {
+        return tx.selectFrom(LOTS)
+                .where(LOTS.CHAPTER_ID.eq(chapterId))
+                .and(LOTS.SEASON_ID.eq(seasonId))
+                .and(LOTS.TANK_ID.eq(tankId))
+                .orderBy(LOTS.LOT_ID)
+                .fetch(LotRepository::lot);
+    }
+
     private static Lot lot(Record row) {
         Float thermalUnits = row.get(LOTS.THERMAL_UNITS_C);
         return new Lot(

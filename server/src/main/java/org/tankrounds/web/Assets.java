@@ -44,6 +44,11 @@ public final class Assets {
         return asset.path();
     }
 
+    /** Changes with every build that looks or behaves differently. */
+    public String build() {
+        return HexFormat.of().formatHex(Secrets.sha256(String.join(" ", byPath.keySet()))).substring(0, 12);
+    }
+
     void serve(Context ctx) {
         Asset asset = byPath.get(ctx.path());
         if (asset == null) {

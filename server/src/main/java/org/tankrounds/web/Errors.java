@@ -59,7 +59,7 @@ public final class Errors {
 
     private void failed(Exception e, Context ctx) {
         String reference = Secrets.code(8);
-        LOG.error("request {} {} failed, reference {}", ctx.method(), ctx.path(), reference, e);
+        LOG.error("request {} {} failed, reference {}", ctx.method(), RouteName.of(ctx), reference, e);
         answer(ctx, 500, "Something went wrong on our side.", List.of(), "Reference " + reference + ".");
     }
 

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jooq.exception.DataAccessException;
+import org.tankrounds.db.Duplicates;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.pages.FormField.Option;
 
@@ -100,6 +102,26 @@ public final class FormInput {
 
     public boolean ok() {
         return errors.isEmpty();
+    }
+
+    /**
+     * Writes what the form says.
+     *
+     * @param uniqueField the field that must differ from every other thing's
+     * @param taken the sentence where it does not
+     * @return false where it was taken; then nothing is written
+     */
+    public boolean saves(Runnable write, String uniqueField, String taken) {
+        try {
+            write.run();
+            return true;
+        } catch (DataAccessException e) {
+            if (!Duplicates.caused(e)) {
+                throw e;
+            }
+            refuse(uniqueField, taken);
+            return false;
+        }
     }
 
     /** What the form showed, for the hidden field. */

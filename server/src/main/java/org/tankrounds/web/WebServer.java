@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Handler;
+import io.javalin.http.RequestLogger;
 import io.javalin.json.JavalinJackson;
 import java.util.function.Consumer;
 import org.eclipse.jetty.http.UriCompliance;
@@ -18,11 +19,12 @@ public final class WebServer {
 
     /**
      * @param doorman settles the caller before any matched handler, or refuses
+     * @param afterwards told of every answer and how long it took
      * @param routes adds every URL
      */
     public static Javalin create(
             Config config, ObjectMapper json, Assets assets, Errors errors, Handler doorman,
-            Consumer<JavalinConfig> routes) {
+            RequestLogger afterwards, Consumer<JavalinConfig> routes) {
         SecurityHeaders headers = new SecurityHeaders(config.secure());
         return Javalin.create(javalin -> {
             javalin.startup.showJavalinBanner = false;
@@ -38,6 +40,7 @@ public final class WebServer {
                 http.setSendServerVersion(false);
                 http.setUriCompliance(UriCompliance.DEFAULT);
             });
+            javalin.requestLogger.http(afterwards);
             javalin.routes.before(headers::set);
             javalin.routes.beforeMatched(doorman);
             errors.register(javalin);

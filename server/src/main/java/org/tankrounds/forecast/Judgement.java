@@ -1,0 +1,103 @@
+package org.tankrounds.forecast;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.tankrounds.belief.TankBelief;
+import org.tankrounds.fish.Stage;
+
+/**
+ * What adds most to a tank's risk, and each limit's share of it.
+ *
+ * @param driver what adds most
+ * @param shares by limit, adding up to 1
+ * @param deathsShare how much of the chance the deaths of the last days account for
+ * @param ageHours of the newest observation; infinite without one
+ * @param lastRead by limit
+ */
+record Judgement(Driver driver, Map<Driver, Double> shares, double deathsShare, double ageHours,
+        Map<Driver, LastRead> lastRead) {
+
+    /** From this age on silence is worth naming, h. */
+    static final double SILENT_HOURS = 96;
+    /** Last read below this share of its limit, a series was fine. */
+    private static final double FINE = 0.75;
+    private static final double DEATHS_TELL = 0.25;
+    /** A path that passes a limit weighs like this many hours at twice the limit. */
+    private static final double HOURS_PER_PASSING = 2;
+
+    static Judgement of(TankBelief belief, Outcome outcome, double chanceBeforeDeaths, Limits limits,
+            Stage stage) {
+        Map<Driver, Double> shares = new EnumMap<>(Driver.class);
+        Map<Driver, LastRead> lastRead = new EnumMap<>(Driver.class);
+        double total = 0;
+        for (Driver limit : Outcome.limits()) {
+            double weight = outcome.excess(limit) + HOURS_PER_PASSING * outcome.chanceOf(limit);
+            shares.put(limit, weight);
+            total += weight;
+            lastRead.put(limit, LastRead.of(limit, belief));
+        }
+        Driver top = total > 0 ? top(shares, outcome) : nearest(outcome);
+        for (Driver limit : Outcome.limits()) {
+            shares.put(limit, total > 0 ? shares.get(limit) / total : limit == top ? 1.0 : 0.0);
+        }
+        double age = belief.newest().isEmpty() ? Double.POSITIVE_INFINITY
+                : (belief.asOf().getEpochSecond() - belief.newest().get().getEpochSecond()) / 3600.0;
+        double chance = outcome.chance();
+        double deathsShare = belief.deaths().count() == 0 ? 0
+                : Math.max(0, (chance - chanceBeforeDeaths) / chance);
+        boolean lastFine = wasFine(top, lastRead.get(top), belief, limits, stage);
+        Driver driver = top;
+        if (age >= SILENT_HOURS && lastFine) {
+            driver = Driver.SILENCE;
+        } else if (lastFine && belief.deaths().count() >= 2 && deathsShare >= DEATHS_TELL) {
+            driver = Driver.DEATHS;
+        }
+        return new Judgement(driver, shares, deathsShare, age, lastRead);
+    }
+
+    private static Driver top(Map<Driver, Double> weights, Outcome outcome) {
+        Driver best = Driver.TEMPERATURE;
+        for (Driver limit : Outcome.limits()) {
+            double gain = outcome.excess(limit) - outcome.excess(best);
+            if (gain > 0 || gain == 0 && weights.get(limit) > weights.get(best)) {
+                best = limit;
+            }
+        }
+        return best;
+    }
+
+    /** Where no path passes any limit: the one that comes nearest. */
+    private static Driver nearest(Outcome outcome) {
+        Driver best = Driver.TEMPERATURE;
+        for (Driver limit : Outcome.limits()) {
+            best = outcome.highPeak(limit) > outcome.highPeak(best) ? limit : best;
+        }
+        return best;
+    }
+
+    private static boolean wasFine(
+            Driver limit, LastRead read, TankBelief belief, Limits limits, Stage stage) {
+        if (read.value().isEmpty()) {
+            return true;
+        }
+        double value = read.value().getAsDouble();
+        double u = switch (limit) {
+            case TEMPERATURE -> limits.ofTemperature(stage, value);
+            case UN_IONISED_AMMONIA -> limits.ofUnIonisedAmmonia(value);
+            case NITRITE -> limits.ofNitrite(value, belief.chlorideMgPerL());
+            case DISSOLVED_OXYGEN -> limits.ofOxygen(stage, value);
+            case PH -> limits.ofPh(value);
+            default -> limits.ofChlorine(value);
+        };
+        return u < FINE;
+    }
+
+    double share(Driver limit) {
+        return shares.getOrDefault(limit, 0.0);
+    }
+
+    OptionalDouble ageIfAny() {
+        return Double.isInfinite(ageHours) ? OptionalDouble.empty() : OptionalDouble.of(ageHours);
+    }
+}

@@ -1,0 +1,246 @@
+package org.tankrounds.forecast;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.TankBelief;
+import org.tankrounds.fish.Stage;
+import org.tankrounds.water.Ammonia;
+
+/** Why a tank stands where it does, the largest share first. */
+final class Reasons {
+
+    private static final double WORTH_NAMING = 0.1;
+    private static final double LIKELY_ENOUGH = 0.05;
+    private static final double STALE_HOURS = 24.0 * 7;
+    private static final double UNRIPE_DAYS = 56;
+    private static final double LITTLE_CHLORIDE_MG_PER_L = 10;
+    private static final double HIGH_PH = 7.6;
+    private static final double LITTLE_ALKALINITY_MG_PER_L = 30;
+    private static final double CHILLER_STANDS = 0.5;
+
+    private final TankBelief belief;
+    private final Outcome outcome;
+    private final Judgement judgement;
+    private final Limits limits;
+    private final Stage stage;
+    private final List<Reason> reasons = new ArrayList<>();
+
+    private Reasons(TankBelief belief, Outcome outcome, Judgement judgement, Limits limits, Stage stage) {
+        this.belief = belief;
+        this.outcome = outcome;
+        this.judgement = judgement;
+        this.limits = limits;
+        this.stage = stage;
+    }
+
+    static List<Reason> of(
+            TankBelief belief, Outcome outcome, Judgement judgement, Limits limits, Stage stage) {
+        return new Reasons(belief, outcome, judgement, limits, stage).list();
+    }
+
+    private List<Reason> list() {
+        for (Driver limit : Outcome.limits()) {
+            if (judgement.share(limit) >= WORTH_NAMING && outcome.chanceOf(limit) >= LIKELY_ENOUGH) {
+                reasons.add(main(limit));
+                circumstances(limit);
+            }
+        }
+        deaths();
+        silence();
+        if (reasons.isEmpty()) {
+            steady();
+        }
+        setAside();
+        stageAhead();
+        reasons.sort(Comparator.comparingDouble(Reason::share).reversed());
+        return reasons;
+    }
+
+    private Reason main(Driver limit) {
+        LastRead read = judgement.lastRead().get(limit);
+        double share = judgement.share(limit) * (driver() == Driver.SILENCE ? 0.5 : 1);
+        OptionalDouble hours = outcome.hoursToLimit(limit);
+        Reason reason = Reason.of(kind(limit, read, hours), limit, share)
+                .withLimit(limitLevel(limit))
+                .withHoursToLimit(hours);
+        if (read.reading().isEmpty()) {
+            return reason.withValue(heldNow(limit), unit(limit));
+        }
+        Observation newest = read.reading().get();
+        reason = reason.withValue(read.value().getAsDouble(), unit(limit)).withAt(newest.at());
+        if (read.change().isPresent()) {
+            double over = read.overHours().getAsDouble();
+            reason = reason
+                    .withChange(read.previous().getAsDouble(), read.change().getAsDouble(), over)
+                    .withSince(newest.at().minusSeconds(Math.round(over * 3600)));
+        }
+        return reason.kind() == Reason.Kind.SERIES_NOT_READ
+                ? reason.withOverHours(hoursSince(newest.at())) : reason;
+    }
+
+    private Reason.Kind kind(Driver limit, LastRead read, OptionalDouble hours) {
+        boolean stale = read.reading().isEmpty()
+                || hoursSince(read.reading().get().at()) > Math.max(STALE_HOURS, judgement.ageHours() + 72);
+        if (stale) {
+            return Reason.Kind.SERIES_NOT_READ;
+        }
+        if (limit == Driver.TEMPERATURE && belief.temperature().stoppedChance() >= CHILLER_STANDS) {
+            return Reason.Kind.CHILLER_LOOKS_STOPPED;
+        }
+        if (hours.isPresent() && hours.getAsDouble() == 0) {
+            return Reason.Kind.BEYOND_LIMIT;
+        }
+        return movesTowards(limit, read) && hours.isPresent()
+                ? Reason.Kind.HEADED_FOR_LIMIT : Reason.Kind.NEAR_LIMIT;
+    }
+
+    private static boolean movesTowards(Driver limit, LastRead read) {
+        double change = read.change().orElse(0);
+        boolean falls = limit == Driver.DISSOLVED_OXYGEN
+                || limit == Driver.PH && read.value().orElse(7) < 7.5;
+        return falls ? change < 0 : change > 0;
+    }
+
+    private void circumstances(Driver limit) {
+        double share = judgement.share(limit);
+        double days = belief.development().daysFeedingAt(belief.asOf());
+        boolean nitrogen = limit == Driver.NITRITE || limit == Driver.UN_IONISED_AMMONIA;
+        if (nitrogen && days >= 0 && days <= UNRIPE_DAYS && !has(Reason.Kind.FILTER_NOT_RIPE)) {
+            reasons.add(Reason.of(Reason.Kind.FILTER_NOT_RIPE, limit, share * 0.4)
+                    .withSince(belief.development().firstFeedingAt()).withOverHours(days * 24));
+        }
+        if (limit == Driver.NITRITE && belief.chlorideMgPerL() <= LITTLE_CHLORIDE_MG_PER_L) {
+            reasons.add(Reason.of(Reason.Kind.LOW_CHLORIDE, limit, share * 0.3)
+                    .withValue(belief.chlorideMgPerL(), "mg/L").withLimit(limitLevel(limit)));
+        }
+        double ph = belief.ph().valueNow();
+        if (limit == Driver.UN_IONISED_AMMONIA && ph >= HIGH_PH) {
+            double percent = 100 * Ammonia.unIonisedFraction(ph, belief.temperature().medianC());
+            Reason reason = Reason.of(Reason.Kind.HIGH_PH_MAKES_AMMONIA_HARMFUL, limit, share * 0.3)
+                    .withValue(ph, "pH").withShareOfAmmonia(percent);
+            reasons.add(belief.ph().newest().map(o -> reason.withAt(o.at())).orElse(reason));
+        }
+        Optional<Observation> alkalinity = belief.newestAlkalinity();
+        if (limit == Driver.PH && alkalinity.isPresent()
+                && alkalinity.get().value() < LITTLE_ALKALINITY_MG_PER_L) {
+            reasons.add(Reason.of(Reason.Kind.ALKALINITY_LOW, limit, share * 0.4)
+                    .withValue(alkalinity.get().value(), "mg/L as CaCO₃").withAt(alkalinity.get().at()));
+        }
+    }
+
+    private void deaths() {
+        if (belief.deaths().count() < 1 || belief.deaths().count() < 2 && judgement.deathsShare() < 0.05) {
+            return;
+        }
+        double share = driver() == Driver.DEATHS ? 0.95 : Math.max(0.15, judgement.deathsShare());
+        reasons.add(Reason.of(Reason.Kind.DEATHS, Driver.DEATHS, share)
+                .withCount(belief.deaths().count())
+                .withOverHours(belief.deaths().overHours())
+                .withAt(belief.deaths().newest().orElse(null)));
+    }
+
+    private void silence() {
+        double oneIn = Math.max(1, 1 / outcome.chance());
+        if (belief.newest().isEmpty()) {
+            reasons.add(Reason.of(Reason.Kind.NO_READINGS, Driver.SILENCE, 0.9).withOneIn(oneIn));
+        } else if (judgement.ageHours() >= Judgement.SILENT_HOURS) {
+            reasons.add(Reason.of(Reason.Kind.SILENCE, Driver.SILENCE,
+                    driver() == Driver.SILENCE ? 0.9 : 0.2)
+                    .withOverHours(judgement.ageHours()).withAt(belief.newest().get())
+                    .withOneIn(oneIn));
+        }
+    }
+
+    private void steady() {
+        Reason reason = Reason.of(Reason.Kind.STEADY, null, 0.01)
+                .withLimit(limits.upper(Driver.TEMPERATURE, stage, belief.chlorideMgPerL()));
+        reasons.add(belief.temperature().newest()
+                .map(o -> reason.withValue(o.value(), "°C").withAt(o.at())).orElse(reason));
+    }
+
+    private void setAside() {
+        setAside(belief.temperature().setAside(), Driver.TEMPERATURE);
+        setAside(belief.totalAmmonia().setAside(), Driver.UN_IONISED_AMMONIA);
+        setAside(belief.nitrite().setAside(), Driver.NITRITE);
+        setAside(belief.ph().setAside(), Driver.PH);
+        setAside(belief.oxygenShare().setAside(), Driver.DISSOLVED_OXYGEN);
+    }
+
+    private void setAside(Optional<Observation> reading, Driver limit) {
+        reading.ifPresent(o -> reasons.add(Reason.of(Reason.Kind.READING_SET_ASIDE, limit, 0.005)
+                .withValue(o.value(), o.analyte().unitLabel()).withAt(o.at())));
+    }
+
+    private void stageAhead() {
+        Instant feeding = belief.development().firstFeedingAt();
+        if (stage == Stage.FEEDING) {
+            reasons.add(Reason.of(Reason.Kind.FEEDING_SINCE, null, 0)
+                    .withSince(feeding).withOverHours(hoursSince(feeding)));
+            return;
+        }
+        if (belief.facts().eggsReceivedAt().isEmpty()) {
+            return;
+        }
+        if (stage == Stage.EGG) {
+            reasons.add(expected(Reason.Kind.HATCH_EXPECTED, belief.development().hatchAt()));
+        }
+        reasons.add(expected(Reason.Kind.FIRST_FEEDING_EXPECTED, feeding));
+    }
+
+    /** A tenth of the time left to either side, a day at least. */
+    private Reason expected(Reason.Kind kind, Instant at) {
+        Duration left = Duration.between(belief.asOf(), at);
+        Duration margin = left.dividedBy(10).compareTo(Duration.ofDays(1)) > 0
+                ? left.dividedBy(10) : Duration.ofDays(1);
+        Instant earliest = at.minus(margin);
+        return Reason.of(kind, null, 0).withWindow(
+                earliest.isBefore(belief.asOf()) ? belief.asOf() : earliest, at.plus(margin));
+    }
+
+    private boolean has(Reason.Kind kind) {
+        return reasons.stream().anyMatch(reason -> reason.kind() == kind);
+    }
+
+    private Driver driver() {
+        return judgement.driver();
+    }
+
+    private double hoursSince(Instant at) {
+        return (belief.asOf().getEpochSecond() - at.getEpochSecond()) / 3600.0;
+    }
+
+    private OptionalDouble limitLevel(Driver limit) {
+        OptionalDouble lower = limits.lower(limit, stage);
+        boolean low = limit == Driver.DISSOLVED_OXYGEN
+                || limit == Driver.PH && belief.ph().valueNow() < 7.5;
+        return low ? lower : limits.upper(limit, stage, belief.chlorideMgPerL());
+    }
+
+    private double heldNow(Driver limit) {
+        return switch (limit) {
+            case TEMPERATURE -> belief.temperature().medianC();
+            case UN_IONISED_AMMONIA -> Ammonia.unIonisedMgPerL(belief.totalAmmonia().valueNow(),
+                    belief.ph().valueNow(), belief.temperature().medianC());
+            case NITRITE -> belief.nitrite().valueNow();
+            case DISSOLVED_OXYGEN -> belief.oxygenMgPerLNow();
+            case PH -> belief.ph().valueNow();
+            default -> belief.chlorineMgPerL();
+        };
+    }
+
+    private static String unit(Driver limit) {
+        return switch (limit) {
+            case TEMPERATURE -> "°C";
+            case UN_IONISED_AMMONIA -> "mg/L as NH₃";
+            case NITRITE -> "mg/L as N";
+            case PH -> "pH";
+            default -> "mg/L";
+        };
+    }
+}

@@ -1,0 +1,142 @@
+package org.tankrounds.rounds;
+
+import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.tankrounds.advice.Act;
+import org.tankrounds.fish.Stage;
+import org.tankrounds.forecast.Driver;
+import org.tankrounds.forecast.FanPoint;
+import org.tankrounds.forecast.Reason;
+import org.tankrounds.forecast.SeriesForecast;
+
+/**
+ * The part of a forecast row that nobody queries, as it lies in {@code tank_forecasts.detail}. Unknown members
+ * are passed over, so that two versions of the service may share a database while one replaces the other.
+ */
+@JsonIgnoreProperties(ignoreUnknown = true)
+@JsonInclude(JsonInclude.Include.NON_NULL)
+record ForecastDetail(
+        String stage,
+        int fishAlive,
+        List<ReasonRow> reasons,
+        List<ActRow> acts,
+        List<SeriesRow> series,
+        Map<String, List<PointRow>> recent) {
+
+    static ForecastDetail of(TankForecast row) {
+        Map<String, List<PointRow>> recent = new TreeMap<>();
+        row.recent().forEach((series, points) ->
+                recent.put(series.code(), points.stream().map(PointRow::of).toList()));
+        return new ForecastDetail(
+                row.forecast().stage().name(),
+                row.forecast().fishAlive(),
+                row.forecast().reasons().stream().map(ReasonRow::of).toList(),
+                row.acts().stream().map(ActRow::of).toList(),
+                row.forecast().series().stream().map(SeriesRow::of).toList(),
+                recent);
+    }
+
+    Stage stageHeld() {
+        return Stage.valueOf(stage);
+    }
+
+    Map<Driver, List<SeriesPoint>> recentPoints() {
+        return recent.entrySet().stream().collect(Collectors.toMap(
+                entry -> Driver.ofCode(entry.getKey()).orElseThrow(),
+                entry -> entry.getValue().stream().map(PointRow::point).toList()));
+    }
+
+    @JsonIgnoreProperties(ignoreUnknown = true)
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    record ReasonRow(
+            String kind, String driver, double share, Double value, String unit, Double limit, Double previous,
+            Double change, Double overHours, Long at, Long since, Integer count, Double hoursToLimit, Double oneIn,
+            Long earliest, Long latest) {
+
+        static ReasonRow of(Reason reason) {
+            return new ReasonRow(
+                    reason.kind().name(), reason.driver().map(Driver::code).orElse(null), reason.share(),
+                    bare(reason.value()), reason.unit(), bare(reason.limit()), bare(reason.previous()),
+                    bare(reason.change()), bare(reason.overHours()), bare(reason.at()), bare(reason.since()),
+                    reason.count().isPresent() ? reason.count().getAsInt() : null,
+                    bare(reason.hoursToLimit()), bare(reason.oneIn()), bare(reason.earliest()), bare(reason.latest()));
+        }
+
+        Reason reason() {
+            return new Reason(
+                    Reason.Kind.valueOf(kind), Optional.ofNullable(driver).flatMap(Driver::ofCode), share,
+                    known(value), unit, known(limit), known(previous), known(change), known(overHours), time(at),
+                    time(since), count == null ? OptionalInt.empty() : OptionalInt.of(count), known(hoursToLimit),
+                    known(oneIn), time(earliest), time(latest));
+        }
+    }
+
+    @JsonIgnoreProperties(ignoreUnknown = true)
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    record ActRow(
+            String kind, String driver, Double amount, String unit, Double secondAmount, String secondUnit,
+            String asks, String basis) {
+
+        static ActRow of(Act act) {
+            return new ActRow(act.kind().name(), act.driver().map(Driver::code).orElse(null), bare(act.amount()),
+                    act.unit(), bare(act.secondAmount()), act.secondUnit(), act.asks(), act.basis());
+        }
+
+        Act act() {
+            return new Act(Act.Kind.valueOf(kind), Optional.ofNullable(driver).flatMap(Driver::ofCode),
+                    known(amount), unit, known(secondAmount), secondUnit, asks, basis);
+        }
+    }
+
+    @JsonIgnoreProperties(ignoreUnknown = true)
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    record SeriesRow(String series, String unit, Double upper, Double lower, List<FanPoint> fan) {
+
+        static SeriesRow of(SeriesForecast series) {
+            return new SeriesRow(series.series().code(), series.unit(), bare(series.upperLimit()),
+                    bare(series.lowerLimit()), series.fan());
+        }
+
+        SeriesForecast forecast() {
+            return new SeriesForecast(
+                    Driver.ofCode(series).orElseThrow(), unit, known(upper), known(lower), fan);
+        }
+    }
+
+    @JsonIgnoreProperties(ignoreUnknown = true)
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    record PointRow(long at, double value, Boolean notDetected) {
+
+        static PointRow of(SeriesPoint point) {
+            return new PointRow(point.at().toEpochMilli(), point.value(), point.notDetected() ? true : null);
+        }
+
+        SeriesPoint point() {
+            return new SeriesPoint(Instant.ofEpochMilli(at), value, notDetected != null && notDetected);
+        }
+    }
+
+    private static Double bare(OptionalDouble value) {
+        return value.isPresent() ? value.getAsDouble() : null;
+    }
+
+    private static Long bare(Optional<Instant> time) {
+        return time.map(Instant::toEpochMilli).orElse(null);
+    }
+
+    private static OptionalDouble known(Double value) {
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    private static Optional<Instant> time(Long epochMilli) {
+        return Optional.ofNullable(epochMilli).map(Instant::ofEpochMilli);
+    }
+}

@@ -1,0 +1,64 @@
+package org.tankrounds.rounds;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.tankrounds.advice.Advisor;
+import org.tankrounds.forecast.Driver;
+import org.tankrounds.forecast.Forecast;
+import org.tankrounds.forecast.Forecaster;
+
+/** Runs the engine on a tank and keeps what a picture of it needs. */
+public final class ForecastMaker {
+    static final Duration RECENT = Duration.ofDays(14);
+    /** A probe reads every few minutes; a small picture shows no more than this many a day. */
+    private static final long THINNED_TO_HOURS = 6;
+    private static final int THIN_FROM = 40;
+
+    private final Forecaster forecaster;
+    private final Advisor advisor;
+
+    public ForecastMaker(Forecaster forecaster, Advisor advisor) {
+        this.forecaster = forecaster;
+        this.advisor = advisor;
+    }
+
+    Forecast forecast(TankInput input, Instant asOf) {
+        return forecaster.forecast(input.facts(), input.observations(), asOf);
+    }
+
+    TankForecast make(TankInput input, Instant asOf, Instant computedAt) {
+        Forecast forecast = forecast(input, asOf);
+        return new TankForecast(
+                input.tank().tankId(),
+                computedAt,
+                forecast,
+                advisor.advise(input.facts(), forecast, input.observations()),
+                recent(input, asOf),
+                input.lastLook());
+    }
+
+    private static Map<Driver, List<SeriesPoint>> recent(TankInput input, Instant asOf) {
+        Map<Driver, List<SeriesPoint>> recent = new EnumMap<>(Driver.class);
+        for (Driver series : SeriesOfTank.DRAWN) {
+            List<SeriesPoint> points = SeriesOfTank.of(series, input.observations()).stream()
+                    .filter(point -> point.at().isAfter(asOf.minus(RECENT)))
+                    .toList();
+            recent.put(series, thinned(points));
+        }
+        return recent;
+    }
+
+    /** The last point of every few hours. */
+    static List<SeriesPoint> thinned(List<SeriesPoint> points) {
+        if (points.size() <= THIN_FROM) {
+            return points;
+        }
+        Map<Long, SeriesPoint> kept = new LinkedHashMap<>();
+        points.forEach(point -> kept.put(point.at().getEpochSecond() / 3600 / THINNED_TO_HOURS, point));
+        return List.copyOf(kept.values());
+    }
+}

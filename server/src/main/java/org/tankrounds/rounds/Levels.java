@@ -1,0 +1,75 @@
+package org.tankrounds.rounds;
+
+import org.tankrounds.forecast.Driver;
+import org.tankrounds.web.Formats;
+
+/** How a level of each series is called and written: always with as many digits as its readings carry. */
+final class Levels {
+    private Levels() {}
+
+    static String name(Driver series) {
+        return switch (series) {
+            case TEMPERATURE -> "Temperature";
+            case UN_IONISED_AMMONIA -> "Un-ionised ammonia";
+            case NITRITE -> "Nitrite";
+            case DISSOLVED_OXYGEN -> "Dissolved oxygen";
+            case PH -> "pH";
+            case CHLORINE -> "Chlorine";
+            case DEATHS -> "Deaths";
+            case SILENCE -> "Silence";
+        };
+    }
+
+    /** The name inside a sentence. */
+    static String inSentence(Driver series) {
+        return series == Driver.PH ? "pH" : name(series).toLowerCase(java.util.Locale.ENGLISH);
+    }
+
+    /** The unit behind a number; pH has none. */
+    static String unit(Driver series) {
+        return switch (series) {
+            case TEMPERATURE -> "°C";
+            case UN_IONISED_AMMONIA -> "mg/L as NH₃";
+            case NITRITE -> "mg/L as N";
+            case DISSOLVED_OXYGEN, CHLORINE -> "mg/L";
+            default -> "";
+        };
+    }
+
+    /** "15.6", "0.011" */
+    static String bare(Driver series, double level) {
+        return switch (series) {
+            case TEMPERATURE, DISSOLVED_OXYGEN, PH -> Formats.number(level, 1);
+            default -> Formats.significant(level, 2);
+        };
+    }
+
+    /** "15.6 °C", "0.011 mg/L as NH₃", "6.6" */
+    static String withUnit(Driver series, double level) {
+        return withUnit(series, bare(series, level));
+    }
+
+    /** A limit, which has no more digits than its source gives: "18 °C", "0.0125 mg/L as NH₃". */
+    static String limit(Driver series, double limit) {
+        return withUnit(series, bareLimit(limit));
+    }
+
+    static String bareLimit(double limit) {
+        return Formats.significant(limit, 3);
+    }
+
+    /** Whether a change that would print as nothing is worth printing. */
+    static boolean shows(Driver series, double change) {
+        return !bare(series, Math.abs(change)).matches("[0.]+");
+    }
+
+    /** Oxygen is harmful when low; the others when high, pH both ways. */
+    static boolean harmfulWhenLow(Driver series, double limit) {
+        return series == Driver.DISSOLVED_OXYGEN || series == Driver.PH && limit < 7;
+    }
+
+    private static String withUnit(Driver series, String number) {
+        String unit = unit(series);
+        return unit.isEmpty() ? number : number + " " + unit;
+    }
+}

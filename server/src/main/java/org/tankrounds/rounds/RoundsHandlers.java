@@ -1,0 +1,69 @@
+package org.tankrounds.rounds;
+
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jooq.DSLContext;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.places.TankRepository;
+import org.tankrounds.web.Assets;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.ETags;
+import org.tankrounds.web.Formats;
+import org.tankrounds.web.Pages;
+
+/** The rounds on screen and on paper. A request reads one forecast a tank and the names of places, no history. */
+public final class RoundsHandlers {
+    private static final String FOR_THE_CAR = "car";
+
+    private final Transactions transactions;
+    private final Clock clock;
+    private final TankRepository tanks;
+    private final ForecastRepository forecasts;
+    private final RoundsVersions versions;
+    private final Pages pages;
+    private final String build;
+
+    public RoundsHandlers(
+            Transactions transactions, Clock clock, TankRepository tanks, ForecastRepository forecasts,
+            RoundsVersions versions, Pages pages, Assets assets) {
+        this.transactions = transactions;
+        this.clock = clock;
+        this.tanks = tanks;
+        this.forecasts = forecasts;
+        this.versions = versions;
+        this.pages = pages;
+        this.build = assets.build();
+    }
+
+    public void show(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        Instant now = clock.instant();
+        boolean forTheCar = FOR_THE_CAR.equals(ctx.queryParam("for"));
+        Function<DSLContext, Optional<Board>> unlessKnown = tx -> {
+            // The page shows the time to the minute and belongs to one session.
+            String tag = ETags.of(versions.get(tx, caller.chapterId()), caller.chapterId(), caller.role(),
+                    caller.personId(), caller.formToken(), build, now.truncatedTo(ChronoUnit.MINUTES), forTheCar);
+            return ETags.isKnown(ctx, tag) ? Optional.empty() : Optional.of(board(tx, caller));
+        };
+        Optional<Board> board = transactions.inChapter(caller.chapterId(), unlessKnown);
+        if (board.isEmpty()) {
+            ctx.status(304);
+            return;
+        }
+        RoundsPages maker = new RoundsPages(new Formats(caller.zone(), now));
+        pages.show(ctx, forTheCar ? "rounds/car" : "rounds/board",
+                maker.page(board.get(), ctx.res().getHeader("ETag")));
+    }
+
+    private Board board(DSLContext tx, Caller caller) {
+        Map<Integer, TankForecast> byTank = forecasts.list(tx, caller.chapterId()).stream()
+                .collect(Collectors.toMap(TankForecast::tankId, Function.identity()));
+        return Board.of(tanks.list(tx, caller), byTank);
+    }
+}

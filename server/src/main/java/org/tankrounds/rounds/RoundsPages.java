@@ -1,0 +1,119 @@
+package org.tankrounds.rounds;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tankrounds.forecast.Driver;
+import org.tankrounds.forecast.Forecast;
+import org.tankrounds.forecast.Reason;
+import org.tankrounds.forecast.SeriesForecast;
+import org.tankrounds.pages.RoundsPage;
+import org.tankrounds.pages.SmallPicture;
+import org.tankrounds.readings.LastLook;
+import org.tankrounds.web.Formats;
+
+/** From the board to the page that prints it. */
+final class RoundsPages {
+    private static final Duration HORIZON = Duration.ofHours(Forecast.HORIZON_HOURS);
+
+    private final Formats formats;
+    private final Wording wording;
+    private final Sparkline sparkline;
+
+    RoundsPages(Formats formats) {
+        this.formats = formats;
+        this.wording = new Wording(formats);
+        this.sparkline = new Sparkline(formats);
+    }
+
+    RoundsPage page(Board board, String tag) {
+        Map<Driver, SeriesScale> scales = scales(board);
+        List<RoundsPage.Group> groups = new ArrayList<>();
+        int place = 1;
+        for (Tier tier : Tier.values()) {
+            List<RoundsPage.Row> rows = new ArrayList<>();
+            for (Board.Entry entry : board.of(tier)) {
+                rows.add(row(entry, tier, place++, scales));
+            }
+            if (!rows.isEmpty()) {
+                groups.add(new RoundsPage.Group(tier.key(), tier.title(), tier.hint(), rows));
+            }
+        }
+        return new RoundsPage(BoardHeading.of(board), lead(board), tag, formats.full(formats.now()), groups);
+    }
+
+    private String lead(Board board) {
+        if (board.all().isEmpty()) {
+            return "Tanks appear here as soon as they are added under Places.";
+        }
+        long schools = board.all().stream().map(entry -> entry.tank().room().schoolCode()).distinct().count();
+        Instant until = board.all().stream().flatMap(entry -> entry.forecast().stream())
+                .map(row -> row.forecast().asOf()).max(Instant::compareTo).orElse(formats.now()).plus(HORIZON);
+        return Formats.count(board.all().size(), "tank") + " in " + Formats.count(schools, "school")
+                + ". Odds that the water goes beyond a limit by " + formats.day(until) + " " + formats.clock(until)
+                + " if nobody steps in.";
+    }
+
+    private RoundsPage.Row row(Board.Entry entry, Tier tier, int place, Map<Driver, SeriesScale> scales) {
+        String room = entry.tank().classroom() + " · " + Formats.significant(entry.tank().volumeL(), 3) + " L";
+        if (entry.forecast().isEmpty()) {
+            return new RoundsPage.Row(entry.tank().code(), place, entry.tank().school(), room,
+                    "Added just now.", "Its first forecast follows within a minute.", "", null, "", 0, false, "", "");
+        }
+        TankForecast row = entry.forecast().get();
+        List<Phrase> phrases = phrases(row.forecast(), tier);
+        boolean quiet = tier == Tier.NOTHING_NEEDED;
+        return new RoundsPage.Row(
+                entry.tank().code(), place, entry.tank().school(), room,
+                phrases.get(0).lead(),
+                (phrases.get(0).rest() + " " + (phrases.size() > 1 ? phrases.get(1).lead() : "")).strip(),
+                phrases.size() > 2 ? phrases.get(2).lead() : "",
+                quiet ? null : picture(row, scales),
+                Formats.odds(row.forecast().chance()), Formats.tenths(row.forecast().chance()), !quiet,
+                quiet ? "" : BringList.of(row.acts()),
+                row.lastLook().map(this::lastLook).orElse("never read"));
+    }
+
+    /** A quiet tank needs few words; of the others, three reasons. */
+    private List<Phrase> phrases(Forecast forecast, Tier tier) {
+        List<Reason> reasons = forecast.reasons();
+        if (reasons.isEmpty()) {
+            return List.of(Phrase.of(Levels.name(forecast.driver()) + " adds most."));
+        }
+        return wording.of(reasons.subList(0, Math.min(tier == Tier.NOTHING_NEEDED ? 2 : 3, reasons.size())));
+    }
+
+    private String lastLook(LastLook look) {
+        return formats.moment(look.at()) + (look.by().isEmpty() ? "" : ", " + look.by());
+    }
+
+    private SmallPicture picture(TankForecast row, Map<Driver, SeriesScale> scales) {
+        return leading(row.forecast())
+                .map(series -> sparkline.draw(row, series, scales.get(series.series())))
+                .orElse(null);
+    }
+
+    /** The series that the row speaks of: its driver's, else the first reason's that can be drawn. */
+    static Optional<SeriesForecast> leading(Forecast forecast) {
+        List<Driver> candidates = new ArrayList<>(List.of(forecast.driver()));
+        forecast.reasons().forEach(reason -> reason.driver().ifPresent(candidates::add));
+        candidates.add(Driver.TEMPERATURE);
+        return candidates.stream()
+                .flatMap(driver -> forecast.series().stream().filter(series -> series.series() == driver))
+                .findFirst();
+    }
+
+    private static Map<Driver, SeriesScale> scales(Board board) {
+        Map<Driver, SeriesScale> scales = new EnumMap<>(Driver.class);
+        for (Driver series : SeriesOfTank.DRAWN) {
+            List<Double> levels = board.all().stream().flatMap(entry -> entry.forecast().stream())
+                    .flatMap(row -> Sparkline.levels(row, series).stream()).toList();
+            scales.put(series, SeriesScale.usual(series).covering(levels));
+        }
+        return scales;
+    }
+}

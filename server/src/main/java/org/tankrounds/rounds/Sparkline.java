@@ -1,0 +1,96 @@
+package org.tankrounds.rounds;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
+import org.tankrounds.forecast.Driver;
+import org.tankrounds.forecast.FanPoint;
+import org.tankrounds.forecast.Forecast;
+import org.tankrounds.forecast.SeriesForecast;
+import org.tankrounds.pages.SmallPicture;
+import org.tankrounds.web.Formats;
+
+/** The small picture of a row: ten days back, 72 hours ahead, the same for every tank. */
+final class Sparkline {
+    static final int WIDTH = 216;
+    static final int HEIGHT = 46;
+    static final Duration BACK = Duration.ofDays(10);
+    /** A probe is drawn as a line, readings by hand as dots on it. */
+    private static final int DOTS_UP_TO = 25;
+
+    private final Formats formats;
+
+    Sparkline(Formats formats) {
+        this.formats = formats;
+    }
+
+    /** Levels that a scale common to all rows has to show. */
+    static List<Double> levels(TankForecast row, Driver series) {
+        DoubleStream read = recent(row, series).stream().mapToDouble(SeriesPoint::value);
+        DoubleStream ahead = row.forecast().series().stream().filter(s -> s.series() == series)
+                .flatMap(s -> s.fan().stream()).mapToDouble(FanPoint::q75);
+        return DoubleStream.concat(read, ahead).boxed().toList();
+    }
+
+    SmallPicture draw(TankForecast row, SeriesForecast series, SeriesScale scale) {
+        Instant now = row.forecast().asOf();
+        Instant from = now.minus(BACK);
+        double seconds = BACK.toSeconds() + Forecast.HORIZON_HOURS * 3600.0;
+        DoubleUnaryOperator x = sinceFrom -> sinceFrom / seconds * WIDTH;
+        DoubleUnaryOperator y = level -> scale.y(level, HEIGHT);
+        DoubleUnaryOperator ahead = hours -> x.applyAsDouble(BACK.toSeconds() + hours * 3600);
+        List<SeriesPoint> points = recent(row, series.series());
+        List<String> lines = Runs.of(points).stream().filter(run -> run.size() > 1)
+                .map(run -> line(run, from, x, y)).toList();
+        List<SeriesPoint> dotted = points.size() <= DOTS_UP_TO ? points : points.subList(points.size() - 1, points.size());
+        List<SmallPicture.Dot> dots = dotted.stream()
+                .map(point -> new SmallPicture.Dot(
+                        SvgPath.number(x.applyAsDouble(Duration.between(from, point.at()).toSeconds())),
+                        SvgPath.number(y.applyAsDouble(point.value())), point.notDetected()))
+                .toList();
+        List<String> limits = DoubleStream.concat(series.upperLimit().stream(), series.lowerLimit().stream())
+                .mapToObj(limit -> SvgPath.number(y.applyAsDouble(limit))).toList();
+        return new SmallPicture(WIDTH, HEIGHT, alternative(points, series), lines, dots,
+                Fan.wide(series.fan(), ahead, y), Fan.narrow(series.fan(), ahead, y),
+                SvgPath.number(ahead.applyAsDouble(0)), limits);
+    }
+
+    private static List<SeriesPoint> recent(TankForecast row, Driver series) {
+        Instant from = row.forecast().asOf().minus(BACK);
+        return row.recent(series).stream().filter(point -> !point.at().isBefore(from)).toList();
+    }
+
+    private static String line(
+            List<SeriesPoint> run, Instant from, DoubleUnaryOperator x, DoubleUnaryOperator y) {
+        SvgPath path = new SvgPath();
+        run.forEach(point -> path.to(
+                x.applyAsDouble(Duration.between(from, point.at()).toSeconds()), y.applyAsDouble(point.value())));
+        return path.data();
+    }
+
+    /** "Temperature: 15.6 °C, read today 7:52, between 11.2 and 15.6 in ten days. Limit 18 °C. In 72 hours 16 to 21." */
+    private String alternative(List<SeriesPoint> points, SeriesForecast series) {
+        Driver driver = series.series();
+        StringBuilder text = new StringBuilder(Levels.name(driver)).append(": ");
+        if (points.isEmpty()) {
+            text.append("not read in ten days");
+        } else {
+            SeriesPoint last = points.get(points.size() - 1);
+            text.append(last.notDetected() ? "not detected" : Levels.withUnit(driver, last.value()))
+                    .append(", read ").append(formats.moment(last.at()));
+            double least = points.stream().mapToDouble(SeriesPoint::value).min().orElseThrow();
+            double most = points.stream().mapToDouble(SeriesPoint::value).max().orElseThrow();
+            text.append(", between ").append(Levels.bare(driver, least)).append(" and ")
+                    .append(Levels.withUnit(driver, most)).append(" in ten days");
+        }
+        series.limit().ifPresent(limit -> text.append(". Limit ").append(Levels.limit(driver, limit)));
+        if (!series.fan().isEmpty()) {
+            FanPoint end = series.fan().get(series.fan().size() - 1);
+            text.append(". In 72 hours most likely ").append(Levels.bare(driver, end.q25())).append(" to ")
+                    .append(Levels.withUnit(driver, end.q75()));
+        }
+        return text.append('.').toString();
+    }
+}

@@ -1,0 +1,41 @@
+package org.tankrounds.rounds;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jooq.DSLContext;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.places.Tank;
+import org.tankrounds.readings.LastLooks;
+import org.tankrounds.readings.ObservationRepository;
+import org.tankrounds.season.Lot;
+import org.tankrounds.season.LotRepository;
+
+/** Gathers what is known of a tank up to a moment. */
+public final class TankInputs {
+    /** A filter is started weeks before the eggs come; what was read then belongs to the season. */
+    private static final Duration BEFORE_EGGS = Duration.ofDays(60);
+    private static final Duration WITHOUT_EGGS = Duration.ofDays(300);
+    private static final Duration CLOCKS_DIFFER_BY = Duration.ofMinutes(10);
+
+    private final LotRepository lots;
+    private final ObservationRepository observations;
+    private final LastLooks lastLooks;
+
+    public TankInputs(LotRepository lots, ObservationRepository observations, LastLooks lastLooks) {
+        this.lots = lots;
+        this.observations = observations;
+        this.lastLooks = lastLooks;
+    }
+
+    TankInput load(DSLContext tx, int chapterId, Tank tank, Instant asOf) {
+        Optional<Lot> lot = lots.findHeldBy(tx, chapterId, tank.tankId(), asOf);
+        Instant from = lot.map(eggs -> eggs.receivedAt().minus(BEFORE_EGGS)).orElse(asOf.minus(WITHOUT_EGGS));
+        List<Observation> all =
+                observations.list(tx, chapterId, tank.tankId(), from, asOf.plus(CLOCKS_DIFFER_BY));
+        List<Observation> counted = all.stream().filter(o -> !o.at().isAfter(asOf)).toList();
+        return new TankInput(tank, lot, FactsOfTank.of(tank, lot), counted,
+                lastLooks.find(tx, chapterId, tank.tankId(), asOf), counted.size() < all.size());
+    }
+}

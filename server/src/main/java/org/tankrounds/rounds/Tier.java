@@ -1,0 +1,57 @@
+package org.tankrounds.rounds;
+
+import org.tankrounds.forecast.Driver;
+import org.tankrounds.forecast.Forecast;
+
+/** What the volunteer does about a tank. */
+enum Tier {
+    GO_TODAY("today", "Go today", "fish are likely to meet bad water within three days"),
+    GO_THIS_WEEK("week", "Go this week", ""),
+    ASK_FOR_A_READING("ask", "Ask for a reading", "a call or a message tells more than a drive"),
+    NOTHING_NEEDED("none", "Nothing needed", "");
+
+    /** More likely than not: a visit that comes later comes too late more often than not. */
+    static final double TODAY_CHANCE = 0.5;
+    /** At 1 in 5 in three days, a tank that is left alone for a week gets there 2 times in 5. */
+    static final double THIS_WEEK_CHANCE = 0.2;
+    /** From Friday to Wednesday without a look: somebody forgot, or nobody is there. */
+    static final double SILENT_HOURS = 5 * 24;
+
+    private final String key;
+    private final String title;
+    private final String hint;
+
+    Tier(String key, String title, String hint) {
+        this.key = key;
+        this.title = title;
+        this.hint = hint;
+    }
+
+    static Tier of(Forecast forecast) {
+        boolean silent = forecast.readingAgeHours().isEmpty()
+                || forecast.readingAgeHours().getAsDouble() >= SILENT_HOURS;
+        if (forecast.driver() == Driver.SILENCE) {
+            return silent || forecast.chance() >= THIS_WEEK_CHANCE ? ASK_FOR_A_READING : NOTHING_NEEDED;
+        }
+        boolean beyondNow = forecast.hoursToLimit().isPresent() && forecast.hoursToLimit().getAsDouble() == 0;
+        if (forecast.chance() >= TODAY_CHANCE || beyondNow) {
+            return GO_TODAY;
+        }
+        if (forecast.chance() >= THIS_WEEK_CHANCE) {
+            return GO_THIS_WEEK;
+        }
+        return silent ? ASK_FOR_A_READING : NOTHING_NEEDED;
+    }
+
+    String key() {
+        return key;
+    }
+
+    String title() {
+        return title;
+    }
+
+    String hint() {
+        return hint;
+    }
+}

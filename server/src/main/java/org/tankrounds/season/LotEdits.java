@@ -1,0 +1,69 @@
+package org.tankrounds.season;
+
+import static org.tankrounds.db.schema.Tables.LOTS;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jooq.DSLContext;
+import org.jooq.Field;
+import org.tankrounds.jobs.DirtyTanks;
+
+/** Writes of lots; each also says that the tank's forecast is out of date. */
+public final class LotEdits {
+    private final DirtyTanks dirtyTanks;
+
+    public LotEdits(DirtyTanks dirtyTanks) {
+        this.dirtyTanks = dirtyTanks;
+    }
+
+    /**
+     * What the coordinator writes down about eggs that came together.
+     *
+     * @param thermalUnitsC degree-Celsius days since fertilisation on arrival; empty where nobody told
+     * @param firstFeedingOn day of first feeding that the class saw
+     */
+    public record Details(
+            int eggs, Instant receivedAt, OptionalDouble thermalUnitsC, Optional<String> supplier,
+            Optional<String> certificate, Optional<LocalDate> firstFeedingOn) {}
+
+    public void add(DSLContext tx, int chapterId, int seasonId, int tankId, Details details, Instant now) {
+        tx.insertInto(LOTS)
+                .set(columns(details))
+                .set(LOTS.CHAPTER_ID, chapterId)
+                .set(LOTS.SEASON_ID, seasonId)
+                .set(LOTS.TANK_ID, tankId)
+                .execute();
+        dirtyTanks.mark(tx, chapterId, tankId, now);
+    }
+
+    void update(DSLContext tx, int chapterId, Lot lot, Details details, Instant now) {
+        tx.update(LOTS).set(columns(details))
+                .where(LOTS.CHAPTER_ID.eq(chapterId)).and(LOTS.LOT_ID.eq(lot.lotId()))
+                .execute();
+        dirtyTanks.mark(tx, chapterId, lot.tankId(), now);
+    }
+
+    /** Nobody else changes the lot until this transaction ends. */
+    void lock(DSLContext tx, int chapterId, int lotId) {
+        tx.select(LOTS.LOT_ID).from(LOTS)
+                .where(LOTS.CHAPTER_ID.eq(chapterId)).and(LOTS.LOT_ID.eq(lotId))
+                .forUpdate()
+                .fetch();
+    }
+
+    private static Map<Field<?>, Object> columns(Details details) {
+        Map<Field<?>, Object> columns = new LinkedHashMap<>();
+        columns.put(LOTS.EGGS, details.eggs());
+        columns.put(LOTS.RECEIVED_AT, details.receivedAt());
+        columns.put(LOTS.THERMAL_UNITS_C, details.thermalUnitsC().isPresent()
+                ? (float) details.thermalUnitsC().getAsDouble() : null);
+        columns.put(LOTS.SUPPLIER, details.supplier().orElse(null));
+        columns.put(LOTS.CERTIFICATE, details.certificate().orElse(null));
+        columns.put(LOTS.FIRST_FEEDING_ON, details.firstFeedingOn().orElse(null));
+        return columns;
+    }
+}

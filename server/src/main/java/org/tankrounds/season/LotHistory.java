@@ -1,0 +1,90 @@
+package org.tankrounds.season;
+
+import java.time.Instant;
+import java.time.LocalTime;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.fish.DatedTemperature;
+import org.tankrounds.fish.Development;
+import org.tankrounds.fish.Stage;
+import org.tankrounds.places.Tank;
+import org.tankrounds.water.Analyte;
+
+/** What a season's lots in one tank went through: their development by the tank's own temperatures, and their deaths. */
+public final class LotHistory {
+    /** Taken where neither a reading nor the chiller's setting is known, °C (common practice, no source). */
+    private static final double USUAL_C = 11.5;
+
+    private record Held(Lot lot, Development development) {}
+
+    private final List<Held> held;
+    private final int eggs;
+    private final List<Observation> observations;
+    private final Instant asOf;
+
+    private LotHistory(List<Held> held, int eggs, List<Observation> observations, Instant asOf) {
+        this.held = held;
+        this.eggs = eggs;
+        this.observations = observations;
+        this.asOf = asOf;
+    }
+
+    /**
+     * @param observations of the tank in the season, oldest first
+     * @param asOf the moment that thermal units are asked for
+     */
+    public static LotHistory of(Tank tank, List<Lot> lots, List<Observation> observations, Instant asOf) {
+        List<DatedTemperature> trace = observations.stream()
+                .filter(seen -> seen.analyte() == Analyte.TEMPERATURE && !seen.doubtful())
+                .map(seen -> new DatedTemperature(seen.at(), seen.value()))
+                .toList();
+        double usualC = tank.chillerSetPointC().orElse(USUAL_C);
+        List<Held> held = lots.stream()
+                .sorted(Comparator.comparing(Lot::receivedAt).thenComparing(Lot::lotId))
+                .map(lot -> new Held(lot, Development.of(
+                        lot.receivedAt(), lot.thermalUnitsC(), trace, usualC, firstFeedingAt(tank, lot), asOf)))
+                .toList();
+        return new LotHistory(held, lots.stream().mapToInt(Lot::eggs).sum(), observations, asOf);
+    }
+
+    public Instant asOf() {
+        return asOf;
+    }
+
+    /** The stage of the newest lot there at a moment; of the first lot before that; eggs where there is none. */
+    public Stage stageAt(Instant moment) {
+        return heldAt(moment).map(known -> known.development().stageAt(moment)).orElse(Stage.EGG);
+    }
+
+    /** How far the newest lot there at a moment has come; empty before any came. */
+    public Optional<Development> developmentAt(Instant moment) {
+        return heldAt(moment).filter(known -> !known.lot().receivedAt().isAfter(moment)).map(Held::development);
+    }
+
+    /** Deaths count as recorded, doubted or not: a count that nobody can repeat is not thrown away. */
+    public Ledger ledger() {
+        Ledger ledger = Ledger.ofReceived(eggs);
+        for (Observation seen : observations) {
+            if (seen.analyte() == Analyte.DEATHS) {
+                ledger = ledger.withDeaths(stageAt(seen.at()), (int) Math.round(seen.value()));
+            }
+        }
+        return ledger;
+    }
+
+    private Optional<Held> heldAt(Instant moment) {
+        Optional<Held> found = held.stream().findFirst();
+        for (Held candidate : held) {
+            if (!candidate.lot().receivedAt().isAfter(moment)) {
+                found = Optional.of(candidate);
+            }
+        }
+        return found;
+    }
+
+    private static Optional<Instant> firstFeedingAt(Tank tank, Lot lot) {
+        return lot.firstFeedingOn().map(day -> day.atTime(LocalTime.NOON).atZone(tank.zone()).toInstant());
+    }
+}

@@ -1,0 +1,158 @@
+package org.tankrounds.season;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.jooq.DSLContext;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.pages.FormPage;
+import org.tankrounds.pages.SeasonPage;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.Clashes;
+import org.tankrounds.web.FormInput;
+import org.tankrounds.web.Pages;
+
+/** The season's page, and adding and editing seasons. */
+public final class SeasonHandlers {
+    private static final FormPage.Link UP = new FormPage.Link("Season", "/season");
+    private static final String TAKEN = "There is a season with this name already; give each its own.";
+
+    private final Transactions transactions;
+    private final SeasonReads reads;
+    private final Pages pages;
+    private final Clock clock;
+
+    public SeasonHandlers(Transactions transactions, SeasonReads reads, Pages pages, Clock clock) {
+        this.transactions = transactions;
+        this.reads = reads;
+        this.pages = pages;
+        this.clock = clock;
+    }
+
+    /** The season that runs today, else the newest. */
+    public void showCurrent(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        LocalDate today = LocalDate.now(clock.withZone(caller.zone()));
+        List<Season> seasons = list(caller);
+        Optional<Season> current = seasons.stream()
+                .filter(season -> season.details().holds(today))
+                .findFirst()
+                .or(() -> seasons.stream().findFirst());
+        showPage(ctx, seasons, current);
+    }
+
+    public void show(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        showPage(ctx, list(caller), Optional.of(load(ctx)));
+    }
+
+    public void showNew(Context ctx) {
+        showForm(ctx, Optional.empty(), FormInput.showing(SeasonForm.blank()), List.of());
+    }
+
+    public void create(Context ctx) {
+        int chapterId = Caller.of(ctx).chapterId();
+        FormInput form = FormInput.of(ctx, SeasonForm.LABELS.keySet());
+        Optional<Season.Details> details = SeasonForm.parse(form);
+        boolean saved = details.isPresent() && form.saves(() -> transactions.inChapter(chapterId, tx -> {
+            refuseOverlap(tx, chapterId, form, details.get(), 0);
+            return form.ok() ? reads.seasons().add(tx, chapterId, details.get()) : null;
+        }), SeasonForm.NAME, TAKEN);
+        if (saved && form.ok()) {
+            ctx.redirect("/season", HttpStatus.SEE_OTHER);
+            return;
+        }
+        ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+        showForm(ctx, Optional.empty(), form, List.of());
+    }
+
+    public void showEdit(Context ctx) {
+        Season season = load(ctx);
+        showForm(ctx, Optional.of(season), FormInput.showing(SeasonForm.textOf(season.details())), List.of());
+    }
+
+    public void update(Context ctx) {
+        int chapterId = Caller.of(ctx).chapterId();
+        Season season = load(ctx);
+        FormInput form = FormInput.of(ctx, SeasonForm.LABELS.keySet());
+        Optional<Season.Details> details = SeasonForm.parse(form);
+        Clashes clashes = new Clashes(form, SeasonForm.LABELS);
+        boolean saved = details.isPresent() && form.saves(() -> transactions.inChapter(chapterId,
+                tx -> store(tx, chapterId, season, form, details.get(), clashes)), SeasonForm.NAME, TAKEN);
+        if (saved && form.ok() && clashes.found().isEmpty()) {
+            ctx.redirect("/season/" + season.code(), HttpStatus.SEE_OTHER);
+            return;
+        }
+        ctx.status(clashes.status());
+        showForm(ctx, Optional.of(season), form, clashes.found());
+    }
+
+    private Void store(DSLContext tx, int chapterId, Season season, FormInput form, Season.Details details,
+            Clashes clashes) {
+        Season current = reads.seasons().lock(tx, chapterId, season.code());
+        if (clashes.with(SeasonForm.textOf(current.details()))) {
+            return null;
+        }
+        refuseOverlap(tx, chapterId, form, details, current.seasonId());
+        refuseLotsOutside(tx, chapterId, form, new Season(current.seasonId(), current.code(), details));
+        if (form.ok()) {
+            reads.seasons().update(tx, chapterId, current.seasonId(), details);
+        }
+        return null;
+    }
+
+    /** A death would otherwise be counted in two seasons. */
+    private void refuseOverlap(
+            DSLContext tx, int chapterId, FormInput form, Season.Details details, int itself) {
+        reads.seasons().list(tx, chapterId).stream()
+                .filter(other -> other.seasonId() != itself && other.details().overlaps(details))
+                .findFirst()
+                .ifPresent(other -> form.refuse(SeasonForm.STARTS, "These days overlap with the season " + other.name()
+                        + ", " + other.details().startsOn() + " to " + other.details().endsOn()
+                        + "; choose days that belong to one season only."));
+    }
+
+    private void refuseLotsOutside(DSLContext tx, int chapterId, FormInput form, Season changed) {
+        long outside = reads.lots().listOfSeason(tx, chapterId, changed.seasonId()).stream()
+                .filter(lot -> reads.tanks().findById(tx, chapterId, lot.tankId())
+                        .map(tank -> !changed.details().holds(lot.receivedAt().atZone(tank.zone()).toLocalDate()))
+                        .orElse(false))
+                .count();
+        if (outside > 0) {
+            form.refuse(SeasonForm.STARTS, outside + (outside == 1 ? " lot" : " lots")
+                    + " of eggs came outside these days; choose days that hold them.");
+        }
+    }
+
+    private List<Season> list(Caller caller) {
+        return transactions.inChapter(caller.chapterId(), tx -> reads.seasons().list(tx, caller.chapterId()));
+    }
+
+    private Season load(Context ctx) {
+        int chapterId = Caller.of(ctx).chapterId();
+        return transactions.inChapter(chapterId,
+                tx -> reads.seasons().get(tx, chapterId, ctx.pathParam("season")));
+    }
+
+    private void showPage(Context ctx, List<Season> seasons, Optional<Season> shown) {
+        int chapterId = Caller.of(ctx).chapterId();
+        Instant now = clock.instant();
+        SeasonPage page = shown
+                .map(season -> transactions.inChapter(chapterId,
+                        tx -> new SeasonPageMaker(reads, tx, chapterId, now).page(season, seasons)))
+                .orElseGet(SeasonPageMaker::empty);
+        pages.show(ctx, "season/season", page);
+    }
+
+    private void showForm(Context ctx, Optional<Season> season, FormInput form, List<FormPage.Clash> clashes) {
+        pages.show(ctx, "form-page", new FormPage(
+                season.map(known -> "Season " + known.name()).orElse("Add a season"), List.of(UP), "",
+                "/season" + season.map(known -> "/" + known.code()).orElse(""),
+                season.isPresent() ? "Save" : "Add this season", form.shown(), SeasonForm.groups(form), clashes,
+                List.of()));
+    }
+}

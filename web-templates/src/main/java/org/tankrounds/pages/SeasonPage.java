@@ -1,0 +1,30 @@
+package org.tankrounds.pages;
+
+import java.util.List;
+
+/**
+ * One season: what came into each tank and what became of it.
+ *
+ * @param period its days; empty where the chapter has no season yet
+ * @param edit address of its form
+ * @param summary address of its summary
+ */
+public record SeasonPage(
+        String title, String period, String edit, String summary, List<Row> rows, List<Other> others) implements Page {
+
+    /**
+     * @param dead deaths recorded; empty where there is nothing to count
+     * @param unexplained empty where the count balances
+     */
+    public record Row(
+            String school, String room, String code, List<LotLine> lots, String dead, String alive, String unexplained,
+            String stage, String addLot) {}
+
+    public record LotLine(String eggs, String received, String thermalUnits, String papers, String edit) {}
+
+    public record Other(String name, String period, String address) {}
+
+    public boolean exists() {
+        return !period.isEmpty();
+    }
+}
