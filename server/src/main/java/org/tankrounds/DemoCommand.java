@@ -1,12 +1,10 @@
 package org.tankrounds;
 
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
 import org.tankrounds.config.CommandException;
 import org.tankrounds.config.Config;
 import org.tankrounds.config.ConfigReader;
@@ -75,24 +73,18 @@ final class DemoCommand implements Callable<Integer> {
 
     private void run(Config config, DemoDirectory directory) throws InterruptedException {
         Clock clock = Clock.systemUTC();
-        CountDownLatch stopped = new CountDownLatch(1);
-        try (EmbeddedPostgres postgres = EmbeddedPostgres.start(config.dataDir());
-                App app = new App(config, clock, postgres.logins())) {
-            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
-                app.close();
-                postgres.close();
-                stopped.countDown();
-            }, "stop"));
+        try (OrderlyStop stop = new OrderlyStop()) {
+            EmbeddedPostgres postgres = stop.closing(EmbeddedPostgres.start(config.dataDir()));
+            App app = stop.closing(new App(config, clock, postgres.logins()));
             postgres.keepAlive();
             DemoAccessFile file = new DemoAccessFile(directory.path());
-            long moved = new StoryMove(postgres.logins().owner()).toToday(clock.instant());
+            long movedDays = new StoryMove(postgres.logins().owner()).toToday(clock.instant());
             DemoAccess access = app.demoLoader().load(file.read(), zone()).at("http://" + address(config));
             file.write(access);
             directory.setLoaded();
             app.start();
-            PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
-            DemoGreeting.print(access, directory.path(), moved, out);
-            stopped.await();
+            DemoGreeting.print(access, directory.path(), movedDays, new PrintWriter(System.out));
+            stop.await();
         }
     }
 
