@@ -1,7 +1,6 @@
 package org.tankrounds;
 
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -41,7 +40,7 @@ final class DemoCommand implements Callable<Integer> {
         Config config = ConfigReader.read(System.getenv());
         DemoDirectory directory = DemoDirectory.open(data == null ? usualDirectory() : data);
         int settledPort = DemoPort.settle(config.host(), wantedPort(config));
-        if (fresh || !directory.isLoaded()) {
+        if ((fresh || !directory.isLoaded()) && !directory.isEmpty()) {
             stopLeftovers(directory);
             directory.empty();
         }
@@ -79,13 +78,13 @@ final class DemoCommand implements Callable<Integer> {
             postgres.keepAlive();
             App app = stop.closing(new App(config, clock, postgres.logins()));
             DemoAccessFile file = new DemoAccessFile(directory.path());
-            long moved = new StoryMove(postgres.logins().owner()).toToday(clock.instant());
+            long movedDays = new StoryMove(postgres.logins().owner()).toToday(clock.instant());
             DemoAccess access = app.demoLoader().load(file.read(), zone()).at("http://" + address(config));
             file.write(access);
             directory.setLoaded();
             app.start();
             PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
-            DemoGreeting.print(access, directory.path(), moved, out);
+            DemoGreeting.print(access, directory.path(), movedDays, out);
             stop.await();
         }
     }

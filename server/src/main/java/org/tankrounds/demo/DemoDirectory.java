@@ -80,17 +80,28 @@ public final class DemoDirectory {
         write(LOADED);
     }
 
+    /** Whether no demo was ever begun in it. */
+    public boolean isEmpty() {
+        return entries().isEmpty();
+    }
+
     /** Takes everything out that a demo has put in. Its database must not run. */
     public void empty() {
         write(BEGUN);
         try {
-            for (String name : names()) {
-                if (!KEPT.contains(name)) {
-                    delete(path.resolve(name));
-                }
+            for (String name : entries()) {
+                delete(path.resolve(name));
             }
         } catch (IOException e) {
             throw new UncheckedIOException("Cannot empty " + path, e);
+        }
+    }
+
+    private List<String> entries() {
+        try {
+            return names().stream().filter(name -> !KEPT.contains(name)).toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException("Cannot look into " + path, e);
         }
     }
 

@@ -1,7 +1,5 @@
 package org.tankrounds.demo;
 
-import static org.tankrounds.db.schema.Tables.SEASONS;
-
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,6 +18,7 @@ import org.tankrounds.people.Person;
 import org.tankrounds.people.PersonRepository;
 import org.tankrounds.people.TokenRepository;
 import org.tankrounds.places.TankRepository;
+import org.tankrounds.season.SeasonRepository;
 
 /** Makes the sign-ins and tokens of a demo, and those of a demo whose file was lost anew. */
 final class DemoKeys {
@@ -29,15 +28,17 @@ final class DemoKeys {
     private final PasswordHashes passwords;
     private final TokenRepository tokens;
     private final TankRepository tanks;
+    private final SeasonRepository seasons;
     private final Clock clock;
     private final DemoPasswords generator = new DemoPasswords();
 
     DemoKeys(PersonRepository people, PasswordHashes passwords, TokenRepository tokens, TankRepository tanks,
-            Clock clock) {
+            SeasonRepository seasons, Clock clock) {
         this.people = people;
         this.passwords = passwords;
         this.tokens = tokens;
         this.tanks = tanks;
+        this.seasons = seasons;
         this.clock = clock;
     }
 
@@ -79,11 +80,8 @@ final class DemoKeys {
         return new PersonAccess(person.email(), hashed.password(), role);
     }
 
-    private static List<SeasonAccess> seasons(DSLContext tx, Chapter chapter) {
-        return tx.select(SEASONS.CODE).from(SEASONS)
-                .where(SEASONS.CHAPTER_ID.eq(chapter.chapterId()))
-                .orderBy(SEASONS.STARTS_ON)
-                .fetch(row -> new SeasonAccess(row.value1()));
+    private List<SeasonAccess> seasons(DSLContext tx, Chapter chapter) {
+        return seasons.list(tx, chapter.chapterId()).stream().map(season -> new SeasonAccess(season.code())).toList();
     }
 
     private List<TankAccess> tankTokens(DSLContext tx, Chapter chapter) {

@@ -8,10 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
+import java.util.concurrent.CompletableFuture;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.demo.DemoAccess.ChapterAccess;
-import org.tankrounds.demo.DemoPlaces.Written;
 import org.tankrounds.demo.DemoPlaces.WrittenChapter;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.people.Chapter;
@@ -26,6 +25,8 @@ import org.tankrounds.places.TankEdits;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.readings.AfterStore;
 import org.tankrounds.readings.StoreBatch;
+import org.tankrounds.season.LotEdits;
+import org.tankrounds.season.SeasonRepository;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Role;
 
@@ -50,9 +51,10 @@ public final class DemoLoader {
         this.clock = clock;
         PersonRepository people = new PersonRepository();
         TankRepository tanks = new TankRepository();
+        SeasonRepository seasons = new SeasonRepository();
         this.places = new DemoPlaces(chapters, people, new SchoolRepository(), new ClassroomRepository(),
-                new KitRepository(), tanks, new TankEdits(dirtyTanks));
-        this.keys = new DemoKeys(people, passwords, new TokenRepository(), tanks, clock);
+                new KitRepository(), tanks, new TankEdits(dirtyTanks), seasons, new LotEdits(dirtyTanks));
+        this.keys = new DemoKeys(people, passwords, new TokenRepository(), tanks, seasons, clock);
     }
 
     /** Whether the chapters are there already. */
@@ -82,9 +84,10 @@ public final class DemoLoader {
         if (found.isPresent() && opened.isPresent()) {
             return opened.get();
         }
-        Map<String, DemoKeys.Hashed> hashed = keys.passwordsFor(demo);
+        CompletableFuture<Map<String, DemoKeys.Hashed>> hashed =
+                CompletableFuture.supplyAsync(() -> keys.passwordsFor(demo));
         Chapter chapter = found.isPresent() ? found.get() : write(demo, zone, now);
-        return transactions.inChapter(chapter.chapterId(), tx -> keys.issue(tx, chapter, demo, hashed));
+        return transactions.inChapter(chapter.chapterId(), tx -> keys.issue(tx, chapter, demo, hashed.join()));
     }
 
     private Optional<Chapter> find(DemoChapter demo) {
@@ -92,19 +95,19 @@ public final class DemoLoader {
     }
 
     private Chapter write(DemoChapter demo, ZoneId zone, Instant now) {
-        WrittenChapter written = transactions.outside(tx -> places.write(tx, demo, zone, now));
-        List<DemoSimulator> simulated = written.tanks().parallelStream()
-                .map(tank -> simulate(tank, written, zone, now))
+        List<DemoSimulator> lives = demo.schools().stream()
+                .flatMap(school -> school.tanks().stream().map(tank -> new Home(tank, school.elevationM())))
+                .toList().parallelStream()
+                .map(home -> new DemoSimulator(home.tank(), home.elevationM(), zone, now, SEED))
                 .toList();
-        storeBatch.storeAll(script(written.chapter()), IntStream.range(0, simulated.size()).boxed()
-                .flatMap(i -> DemoLines.of(written.tanks().get(i).code(), simulated.get(i).readings(), zone).stream())
+        WrittenChapter written = transactions.outside(tx -> places.write(tx, demo, lives, zone, now));
+        storeBatch.storeAll(script(written.chapter()), written.tanks().stream()
+                .flatMap(tank -> DemoLines.of(tank.code(), tank.life().readings(written.kit()), zone).stream())
                 .toList());
         return written.chapter();
     }
 
-    private static DemoSimulator simulate(Written tank, WrittenChapter chapter, ZoneId zone, Instant now) {
-        return new DemoSimulator(tank.tank(), tank.elevationM(), chapter.kit(), zone, now, SEED);
-    }
+    private record Home(DemoTank tank, double elevationM) {}
 
     /** The readings come in as from a script of the chapter's. */
     private static Caller script(Chapter chapter) {

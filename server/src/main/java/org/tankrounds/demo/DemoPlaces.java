@@ -1,8 +1,6 @@
 package org.tankrounds.demo;
 
 import static org.tankrounds.db.schema.Tables.CHAPTERS;
-import static org.tankrounds.db.schema.Tables.LOTS;
-import static org.tankrounds.db.schema.Tables.SEASONS;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -22,19 +20,24 @@ import org.tankrounds.people.PersonRepository;
 import org.tankrounds.places.ClassroomRepository;
 import org.tankrounds.places.Kit;
 import org.tankrounds.places.KitRepository;
-import org.tankrounds.places.PublicCode;
 import org.tankrounds.places.School;
 import org.tankrounds.places.SchoolRepository;
 import org.tankrounds.places.Tank;
 import org.tankrounds.places.TankEdits;
 import org.tankrounds.places.TankRepository;
+import org.tankrounds.season.LotEdits;
+import org.tankrounds.season.Season;
+import org.tankrounds.season.SeasonRepository;
 import org.tankrounds.web.Role;
 
 /** Writes an invented chapter's people, places, season and eggs, in one transaction. */
 final class DemoPlaces {
 
-    /** A tank as it is in the database, and the story that it has. */
-    record Written(DemoTank tank, double elevationM, int tankId, String code) {}
+    private static final int SEASON_BEGAN_DAYS_AGO = 75;
+    private static final int SEASON_ENDS_IN_DAYS = 150;
+
+    /** A tank as it is in the database, and the life that it had. */
+    record Written(DemoSimulator life, int tankId, String code) {}
 
     /** What the readings need to know. */
     record WrittenChapter(Chapter chapter, Kit kit, List<Written> tanks) {}
@@ -46,9 +49,12 @@ final class DemoPlaces {
     private final KitRepository kits;
     private final TankRepository tanks;
     private final TankEdits tankEdits;
+    private final SeasonRepository seasons;
+    private final LotEdits lotEdits;
 
     DemoPlaces(ChapterRepository chapters, PersonRepository people, SchoolRepository schools,
-            ClassroomRepository classrooms, KitRepository kits, TankRepository tanks, TankEdits tankEdits) {
+            ClassroomRepository classrooms, KitRepository kits, TankRepository tanks, TankEdits tankEdits,
+            SeasonRepository seasons, LotEdits lotEdits) {
         this.chapters = chapters;
         this.people = people;
         this.schools = schools;
@@ -56,15 +62,19 @@ final class DemoPlaces {
         this.kits = kits;
         this.tanks = tanks;
         this.tankEdits = tankEdits;
+        this.seasons = seasons;
+        this.lotEdits = lotEdits;
     }
 
-    WrittenChapter write(DSLContext tx, DemoChapter demo, ZoneId zone, Instant now) {
+    /** @param lives the chapter's tanks, in the order of its schools */
+    WrittenChapter write(DSLContext tx, DemoChapter demo, List<DemoSimulator> lives, ZoneId zone, Instant now) {
         Chapter chapter = chapters.add(tx, demo.code(), demo.name(), zone);
         rememberStoryDay(tx, chapter.chapterId(), now);
         Kit kit = kits.addGeneric(tx, chapter.chapterId());
         List<Written> written = new ArrayList<>();
         for (DemoSchool school : demo.schools()) {
-            written.addAll(school(tx, chapter, kit, school, now));
+            List<DemoSimulator> here = lives.stream().filter(life -> school.tanks().contains(life.tank())).toList();
+            written.addAll(school(tx, chapter, kit, school, here, now));
         }
         addPeople(tx, chapter.chapterId(), demo, written);
         addSeason(tx, chapter, written, now);
@@ -76,24 +86,24 @@ final class DemoPlaces {
         tx.update(CHAPTERS).set(CHAPTERS.CREATED_AT, now).where(CHAPTERS.CHAPTER_ID.eq(chapterId)).execute();
     }
 
-    private List<Written> school(DSLContext tx, Chapter chapter, Kit kit, DemoSchool demo, Instant now) {
+    private List<Written> school(DSLContext tx, Chapter chapter, Kit kit, DemoSchool demo,
+            List<DemoSimulator> lives, Instant now) {
         School school = schools.add(tx, chapter.chapterId(), new School.Details(demo.name(), Optional.of(demo.place()),
                 OptionalDouble.of(demo.elevationM()), chapter.zone()));
         List<Written> written = new ArrayList<>();
-        for (DemoTank tank : demo.tanks()) {
-            int classroomId = classrooms.add(tx, chapter.chapterId(), school.schoolId(), tank.classroom());
-            String code = tankEdits.add(tx, chapter.chapterId(),
-                    details(tank, classroomId, kit.kitId(), chapter.zone(), now), now);
-            written.add(new Written(tank, demo.elevationM(), tankId(tx, chapter.chapterId(), code), code));
+        for (DemoSimulator life : lives) {
+            int classroomId = classrooms.add(tx, chapter.chapterId(), school.schoolId(), life.tank().classroom());
+            String code = tankEdits.add(tx, chapter.chapterId(), details(life, classroomId, kit.kitId()), now);
+            written.add(new Written(life, tankId(tx, chapter.chapterId(), code), code));
         }
         return written;
     }
 
-    private static TankEdits.Details details(DemoTank tank, int classroomId, int kitId, ZoneId zone, Instant now) {
-        LocalDate filterStartedOn = new SchoolDays(tank, zone, now).filterStartedOn();
+    private static TankEdits.Details details(DemoSimulator life, int classroomId, int kitId) {
+        DemoTank tank = life.tank();
         return new TankEdits.Details(classroomId, kitId, tank.equipment().volumeL(),
                 OptionalDouble.of(tank.equipment().setPointC()), tank.equipment().filterKind(),
-                Optional.of(filterStartedOn), OptionalDouble.of(tank.water().alkalinityMgPerL()),
+                Optional.of(life.filterStartedOn()), OptionalDouble.of(tank.water().alkalinityMgPerL()),
                 OptionalDouble.of(tank.water().chlorideMgPerL()), Optional.of(tank.water().disinfectant()),
                 tank.equipment().thermometerUnit());
     }
@@ -108,7 +118,7 @@ final class DemoPlaces {
     private void addPeople(DSLContext tx, int chapterId, DemoChapter demo, List<Written> written) {
         Map<String, List<Integer>> tanksOf = new LinkedHashMap<>();
         for (Written tank : written) {
-            String email = demo.teachers().get(tank.tank().teacher()).email();
+            String email = demo.teachers().get(tank.life().tank().teacher()).email();
             tanksOf.computeIfAbsent(email, none -> new ArrayList<>()).add(tank.tankId());
         }
         for (DemoPerson person : demo.people()) {
@@ -119,34 +129,19 @@ final class DemoPlaces {
         }
     }
 
-    private static void addSeason(DSLContext tx, Chapter chapter, List<Written> written, Instant now) {
+    private void addSeason(DSLContext tx, Chapter chapter, List<Written> written, Instant now) {
         LocalDate today = now.atZone(chapter.zone()).toLocalDate();
-        LocalDate starts = today.minusDays(75);
-        LocalDate ends = today.plusDays(150);
+        LocalDate starts = today.minusDays(SEASON_BEGAN_DAYS_AGO);
+        LocalDate ends = today.plusDays(SEASON_ENDS_IN_DAYS);
         String name = starts.getYear() == ends.getYear() ? Integer.toString(starts.getYear())
                 : starts.getYear() + "-" + ends.getYear() % 100;
-        String code = PublicCode.firstFree(candidate -> tx.insertInto(SEASONS)
-                .set(SEASONS.CHAPTER_ID, chapter.chapterId())
-                .set(SEASONS.CODE, candidate)
-                .set(SEASONS.NAME, name)
-                .set(SEASONS.STARTS_ON, starts)
-                .set(SEASONS.ENDS_ON, ends)
-                .onConflict(SEASONS.CHAPTER_ID, SEASONS.CODE).doNothing()
-                .execute());
-        int seasonId = tx.select(SEASONS.SEASON_ID).from(SEASONS)
-                .where(SEASONS.CHAPTER_ID.eq(chapter.chapterId())).and(SEASONS.CODE.eq(code))
-                .fetchSingle(SEASONS.SEASON_ID);
+        Season season = seasons.add(tx, chapter.chapterId(), new Season.Details(name, starts, ends));
         for (Written tank : written) {
-            tx.insertInto(LOTS)
-                    .set(LOTS.CHAPTER_ID, chapter.chapterId())
-                    .set(LOTS.SEASON_ID, seasonId)
-                    .set(LOTS.TANK_ID, tank.tankId())
-                    .set(LOTS.EGGS, tank.tank().eggs().count())
-                    .set(LOTS.RECEIVED_AT, new SchoolDays(tank.tank(), chapter.zone(), now).eggsReceivedAt())
-                    .set(LOTS.THERMAL_UNITS_C, (float) tank.tank().eggs().thermalUnitsC())
-                    .set(LOTS.SUPPLIER, "Harrowfen egg house")
-                    .set(LOTS.CERTIFICATE, "HF-" + tank.tank().eggs().count() + "-" + tank.tankId())
-                    .execute();
+            DemoTank.Eggs eggs = tank.life().tank().eggs();
+            lotEdits.add(tx, chapter.chapterId(), season.seasonId(), tank.tankId(), new LotEdits.Details(
+                    eggs.count(), tank.life().eggsReceivedAt(), OptionalDouble.of(eggs.thermalUnitsC()),
+                    Optional.of("Harrowfen egg house"), Optional.of("HF-" + eggs.count() + "-" + tank.tankId()),
+                    tank.life().firstFeedingOn()), now);
         }
     }
 }

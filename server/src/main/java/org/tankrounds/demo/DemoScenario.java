@@ -64,14 +64,14 @@ final class DemoScenario {
                 new Water(95, 28, "chlorine", 3.2),
                 new Eggs(150, 58, 225),
                 new Routine("period 3", LocalTime.of(10, 5), 0.9, 0.2, 7),
-                Story.ripe().chillerStoppedHoursAgo(21)
+                Story.ripe().chillerStoppedHoursAgo(22.5)
                         .notesNewestFirst("Water feels warm, chiller hums but its hose is not cold"));
     }
 
     private static DemoTank softWater() {
         return new DemoTank("brindleford-9", "Room 9", 1,
                 new Equipment(110, 11, "hang_on", FAHRENHEIT, false, false),
-                new Water(33, 14, "none", 4.2),
+                new Water(28, 14, "none", 4.2),
                 new Eggs(60, 57, 230),
                 new Routine("period 1", LocalTime.of(8, 10), 0.85, 0.25, 7),
                 Story.ripe().changesStoppedDaysAgo(10)

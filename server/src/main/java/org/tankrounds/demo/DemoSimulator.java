@@ -38,12 +38,12 @@ final class DemoSimulator {
     private final List<Instant> times;
     private final Map<Instant, Double> changes;
     private final Random luck;
-    private final Reader reader;
     private final Instant now;
+    private Reader reader;
     private double alive;
     private boolean slipped;
 
-    DemoSimulator(DemoTank tank, double elevationM, Kit kit, ZoneId zone, Instant now, long seed) {
+    DemoSimulator(DemoTank tank, double elevationM, ZoneId zone, Instant now, long seed) {
         this.tank = tank;
         this.now = now;
         this.luck = new Random(seed ^ tank.key().hashCode());
@@ -51,12 +51,19 @@ final class DemoSimulator {
         this.times = days.readings(luck);
         this.changes = days.waterChanges(times);
         this.life = new TankLife(tank, elevationM, days.eggsReceivedAt(), now, zone, hoursOfChanges());
-        this.reader = new Reader(kit, tank.equipment().thermometerUnit(), luck);
         this.alive = tank.eggs().count();
+    }
+
+    DemoTank tank() {
+        return tank;
     }
 
     Instant eggsReceivedAt() {
         return days.eggsReceivedAt();
+    }
+
+    LocalDate filterStartedOn() {
+        return days.filterStartedOn();
     }
 
     /** The day on which the class saw them eat, or empty while they live on their yolk. */
@@ -73,8 +80,14 @@ final class DemoSimulator {
         return life.phAt(moment);
     }
 
-    /** Oldest first. */
-    List<DemoReading> readings() {
+    /**
+     * To be asked once, since luck goes on.
+     *
+     * @param kit what the class reads its cards by
+     * @return oldest first
+     */
+    List<DemoReading> readings(Kit kit) {
+        reader = new Reader(kit, tank.equipment().thermometerUnit(), luck);
         List<DemoReading> readings = new ArrayList<>();
         Instant before = days.eggsReceivedAt();
         for (int i = 0; i < times.size(); i++) {

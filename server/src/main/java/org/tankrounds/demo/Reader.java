@@ -15,7 +15,7 @@ import org.tankrounds.water.Units;
 final class Reader {
     /** Two pairs of eyes differ; as a share of the value, so that a card's low colours are told apart well. */
     private static final double EYE_SHARE = 0.12;
-    private static final double PH_EYE = 0.06;
+    private static final double PH_EYE = 0.04;
 
     private final Kit kit;
     private final String thermometerUnit;
