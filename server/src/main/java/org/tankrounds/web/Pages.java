@@ -35,15 +35,15 @@ public final class Pages {
 
     /** @param template path below {@code templates/} without its ending; never made from what somebody sent */
     public void show(Context ctx, String template, Page page) {
-        ctx.html(print(template, page, frame(ctx, page)));
+        // A fragment carries no document type, and without one browsers fall back to the layout rules of the nineties.
+        ctx.html("<!DOCTYPE html>\n" + print(template, page, frame(ctx, page)));
     }
 
     public String print(String template, Page page, Frame frame) {
         org.thymeleaf.context.Context variables = new org.thymeleaf.context.Context(Locale.ENGLISH);
         variables.setVariable("page", page);
         variables.setVariable("frame", frame);
-        // A fragment carries no document type, and without one browsers fall back to the layout rules of the nineties.
-        return "<!DOCTYPE html>\n" + engine.process(template, variables);
+        return engine.process(template, variables);
     }
 
     private Frame frame(Context ctx, Page page) {
