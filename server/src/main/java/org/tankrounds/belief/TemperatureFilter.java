@@ -25,6 +25,7 @@ final class TemperatureFilter {
     private static final double HELD_SD_C = 1.4;
     private static final double HELD_SD_WITH_SET_POINT_C = 0.8;
     private static final double HELD_WALK_SD_C = 0.15;
+    private static final double CONSTANT_WALK_LOG_SD = 0.3;
     private static final double READER_SD_C = 0.25;
     private static final double TYPO_SHARE = 0.02;
     private static final double DOUBTFUL_SHARE = 0.5;
@@ -65,6 +66,7 @@ final class TemperatureFilter {
                     nowC[i] = heldC[i] + (nowC[i] - heldC[i]) * StrictMath.exp(-hours * uniform() / ChillerFailure.RUN_HOURS);
                 } else {
                     warm(i, hours);
+                    wander(i, days);
                 }
             } else if (uniform() < tried) {
                 weight[i] *= stops / tried;
@@ -136,6 +138,13 @@ final class TemperatureFilter {
 
     private void warm(int i, double hours) {
         nowC[i] = endC[i] - (endC[i] - nowC[i]) * StrictMath.exp(-hours / timeConstantH[i]);
+    }
+
+    /** Rooms are heated and aired, and no two states may stay alike: readings would leave one and its certainty. */
+    private void wander(int i, double days) {
+        double share = Math.sqrt(days);
+        endC[i] += ChillerFailure.ROOM_WALK_SD_C * share * normal();
+        timeConstantH[i] *= StrictMath.exp(CONSTANT_WALK_LOG_SD * share * normal());
     }
 
     /** Systematic resampling: states by their weight, then all equally likely. */
