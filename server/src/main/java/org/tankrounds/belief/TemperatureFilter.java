@@ -25,7 +25,7 @@ final class TemperatureFilter {
     private static final double HELD_SD_C = 1.4;
     private static final double HELD_SD_WITH_SET_POINT_C = 0.8;
     private static final double HELD_WALK_SD_C = 0.15;
-    private static final double CONSTANT_WALK_LOG_SD = 0.3;
+    private static final double CONSTANT_WALK_LOG_SD = 0.1;
     private static final double READER_SD_C = 0.25;
     private static final double TYPO_SHARE = 0.02;
     private static final double DOUBTFUL_SHARE = 0.5;
