@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.Optional;
 import org.tankrounds.App;
+import org.tankrounds.db.Pools;
+import org.tankrounds.db.Transactions;
 import org.tankrounds.demo.DemoAccess;
 import org.tankrounds.demo.DemoAccess.ChapterAccess;
 import org.tankrounds.demo.DemoAccess.PersonAccess;
@@ -14,27 +16,30 @@ import org.tankrounds.migrations.EmbeddedPostgres;
 
 /**
  * The service with the whole demo in it, on a database of its own, at a clock that stands still. {@link #shared()} starts once
- * for the JVM: loading takes seconds. Its first chapter is looked at; whoever breaks things does so in the second.
+ * for the JVM: loading takes seconds. The demo's first chapter is looked at; whoever breaks things does so in the second.
  */
 public final class DemoService {
     private static DemoService shared;
 
     private final App app;
     private final DemoAccess access;
+    private final Transactions transactions;
 
     private DemoService() {
-        Chromium.shared();
         EmbeddedPostgres postgres = TestDatabase.startEmpty(newFolder());
         app = TestApp.bare(postgres.logins(), TestClock.atStart());
         DemoAccess loaded = app.demoLoader().load(Optional.empty(), ZoneId.of("America/New_York"));
         access = loaded.at("http://127.0.0.1:" + app.start());
+        transactions = new Transactions(Pools.open(postgres.logins().application(), "tests of the demo"));
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
             app.close();
             postgres.close();
         }, "stop demo"));
     }
 
+    /** Only for tests with a browser: without one, the test that asks is skipped. */
     public static synchronized DemoService shared() {
+        Chromium.shared();
         if (shared == null) {
             shared = new DemoService();
         }
@@ -47,6 +52,11 @@ public final class DemoService {
 
     public String baseUrl() {
         return access.baseUrl();
+    }
+
+    /** For chapters beside the demo's. */
+    public Transactions transactions() {
+        return transactions;
     }
 
     /** Eight tanks in six schools. */

@@ -11,11 +11,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Somebody at a real browser, signed in or not, with cookies of their own; it notes what goes wrong behind the pages.
- * Keep it within one thread.
+ * Somebody at a real browser, signed in or not, with cookies of their own; notes what goes wrong behind the pages.
+ * To be kept within one thread.
  */
 public final class Visitor implements AutoCloseable {
-    /** What most schools' laptops have; the picture of the page is smaller than the screen. */
+    /** What most schools' laptops have. */
     public static final int LAPTOP_WIDTH = 1366;
     public static final int LAPTOP_HEIGHT = 768;
 
@@ -24,12 +24,10 @@ public final class Visitor implements AutoCloseable {
     private final BrowserContext context;
     private final Page page;
     private final List<String> complaints = new ArrayList<>();
+    private int status;
 
-    private Visitor(String baseUrl, boolean scripts) {
-        context = Chromium.shared().newContext(new NewContextOptions()
-                .setBaseURL(baseUrl)
-                .setJavaScriptEnabled(scripts)
-                .setViewportSize(LAPTOP_WIDTH, LAPTOP_HEIGHT));
+    private Visitor(NewContextOptions options) {
+        context = Chromium.shared().newContext(options.setViewportSize(LAPTOP_WIDTH, LAPTOP_HEIGHT));
         context.setDefaultTimeout(PATIENCE_MS);
         page = context.newPage();
         page.onConsoleMessage(this::hear);
@@ -39,15 +37,29 @@ public final class Visitor implements AutoCloseable {
     }
 
     public static Visitor of(String baseUrl) {
-        return new Visitor(baseUrl, true);
+        return new Visitor(new NewContextOptions().setBaseURL(baseUrl));
     }
 
     public static Visitor withoutScripts(String baseUrl) {
-        return new Visitor(baseUrl, false);
+        return new Visitor(new NewContextOptions().setBaseURL(baseUrl).setJavaScriptEnabled(false));
+    }
+
+    /** @param cookies of somebody who has signed in before, from {@link #cookies} */
+    public static Visitor returning(String baseUrl, String cookies) {
+        return new Visitor(new NewContextOptions().setBaseURL(baseUrl).setStorageState(cookies));
     }
 
     public Page page() {
         return page;
+    }
+
+    /** Of the last page that was asked for. */
+    public int status() {
+        return status;
+    }
+
+    public String cookies() {
+        return context.storageState();
     }
 
     public Visitor signIn(String email, String password) {
@@ -74,23 +86,24 @@ public final class Visitor implements AutoCloseable {
 
     private void hear(ConsoleMessage message) {
         // A refused form is meant to be answered with 4xx, and the console says so of the page itself.
-        boolean ownStatus = message.text().startsWith("Failed to load resource")
-                && message.location().startsWith(page.url().split("#")[0]);
+        boolean ownStatus = message.text().startsWith("Failed to load resource") && status >= 400 && status < 500;
         if (List.of("error", "warning").contains(message.type()) && !ownStatus) {
             complaints.add(message.type() + " on the console: " + message.text());
         }
     }
 
     private void judge(Response response) {
-        int status = response.status();
         boolean navigation = response.request().isNavigationRequest();
-        if (status >= 500 || status >= 400 && !navigation) {
-            complaints.add("answer " + status + " from " + response.url());
+        if (navigation) {
+            status = response.status();
+        }
+        if (response.status() >= 500 || response.status() >= 400 && !navigation) {
+            complaints.add("answer " + response.status() + " from " + response.url());
         }
     }
 
     private void miss(Request request) {
-        // A page that is left takes its last question along; a download is no page.
+        // A page that is left takes its last question along, and a download is no page.
         if (!request.failure().contains("ERR_ABORTED")) {
             complaints.add(request.url() + " failed: " + request.failure());
         }
