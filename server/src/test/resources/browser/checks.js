@@ -18,13 +18,16 @@
 
   const box = (element) => {
     const labels = [...(element.labels || [])].map((label) => label.getBoundingClientRect());
-    return [element.getBoundingClientRect(), ...labels].reduce((a, b) => (a.width * a.height > b.width * b.height ? a : b));
+    const least = (rect) => Math.min(rect.width, rect.height);
+    return [element.getBoundingClientRect(), ...labels].reduce((a, b) => (least(a) >= least(b) ? a : b));
   };
 
   let waiting = new Set();
 
   window.checks = {
-    overflow() {
+    async overflow() {
+      // Charts take the page's new width with the next frame.
+      await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
       const width = document.documentElement.clientWidth;
       if (document.documentElement.scrollWidth <= width) {
         return [];

@@ -5,14 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Page.EmulateMediaOptions;
 import com.microsoft.playwright.options.ColorScheme;
-import com.microsoft.playwright.options.ForcedColors;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -30,6 +28,8 @@ class AccessibilityIT {
     private static final int PHONE_HEIGHT = 844;
     /** A laptop's page at 400 %: WCAG 2.2, 1.4.10. */
     private static final int NARROWEST = 320;
+
+    private static final Set<Integer> REFUSED = Set.of(409, 422, 429);
 
     @TempDir
     private static Path folder;
@@ -58,7 +58,7 @@ class AccessibilityIT {
     void page_canBeUsedByEverybody(PageState state) {
         try (Visitor visitor = guests.visit(state.guest())) {
             state.bringAbout(visitor, guests.names());
-            List<String> faults = faults(visitor);
+            List<String> faults = faults(state, visitor);
             faults.addAll(visitor.complaints());
             assertThat(faults).as(state.toString()).isEmpty();
             assertThat(visitor.status()).as(state.toString()).isEqualTo(state.status());
@@ -75,21 +75,36 @@ class AccessibilityIT {
         assertThat(missing).as("page routes without a state in PageStates").isEmpty();
     }
 
-    private static List<String> faults(Visitor visitor) {
+    private static List<String> faults(PageState state, Visitor visitor) {
         Page page = visitor.page();
         Scanner scanner = new Scanner(page);
         List<String> faults = new ArrayList<>();
-        if (Set.of(409, 422, 429).contains(visitor.status())) {
+        if (REFUSED.contains(state.status())) {
             faults.addAll(scanner.check("failure"));
         }
-        for (View view : View.values()) {
-            view.show(page);
-            Stream.of(scanner.violations(), scanner.check("smallTargets"), scanner.check("overflow"))
-                    .flatMap(List::stream).map(fault -> view + ": " + fault).forEach(faults::add);
+        if (state.steps().isEmpty()) {
+            faults.addAll(scanner.walk());
         }
+        faults.addAll(by("laptop", lookOver(scanner, page, Visitor.LAPTOP_WIDTH, Visitor.LAPTOP_HEIGHT)));
+        faults.addAll(by("phone", lookOver(scanner, page, PHONE_WIDTH, PHONE_HEIGHT)));
         page.setViewportSize(NARROWEST, PHONE_HEIGHT);
         faults.addAll(scanner.check("overflow"));
         return faults;
+    }
+
+    private static List<String> lookOver(Scanner scanner, Page page, int width, int height) {
+        page.setViewportSize(width, height);
+        List<String> faults = new ArrayList<>(scanner.violations());
+        faults.addAll(scanner.check("smallTargets"));
+        faults.addAll(scanner.check("overflow"));
+        page.emulateMedia(new EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+        faults.addAll(by("night", scanner.violationsOfColour()));
+        page.emulateMedia(new EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
+        return faults;
+    }
+
+    private static List<String> by(String view, List<String> faults) {
+        return faults.stream().map(fault -> view + ": " + fault).toList();
     }
 
     /** People's own, and no file that is downloaded or read by a script. */
@@ -98,28 +113,5 @@ class AccessibilityIT {
                 .map(Role::name).collect(Collectors.toCollection(TreeSet::new));
         return route.method().equals("GET") && !route.path().matches(".*\\.(csv|xlsx|pdf|json)")
                 && route.roles().stream().anyMatch(role -> people.contains(role.toString()));
-    }
-
-    private enum View {
-        LAPTOP(Visitor.LAPTOP_WIDTH, Visitor.LAPTOP_HEIGHT, ColorScheme.LIGHT, ForcedColors.NONE),
-        LAPTOP_AT_NIGHT(Visitor.LAPTOP_WIDTH, Visitor.LAPTOP_HEIGHT, ColorScheme.DARK, ForcedColors.NONE),
-        OWN_COLOURS(Visitor.LAPTOP_WIDTH, Visitor.LAPTOP_HEIGHT, ColorScheme.DARK, ForcedColors.ACTIVE),
-        PHONE_AT_NIGHT(PHONE_WIDTH, PHONE_HEIGHT, ColorScheme.DARK, ForcedColors.NONE),
-        PHONE(PHONE_WIDTH, PHONE_HEIGHT, ColorScheme.LIGHT, ForcedColors.NONE);
-
-        private final int width;
-        private final int height;
-        private final EmulateMediaOptions media;
-
-        View(int width, int height, ColorScheme scheme, ForcedColors forced) {
-            this.width = width;
-            this.height = height;
-            this.media = new EmulateMediaOptions().setColorScheme(scheme).setForcedColors(forced);
-        }
-
-        void show(Page page) {
-            page.emulateMedia(media);
-            page.setViewportSize(width, height);
-        }
     }
 }

@@ -62,7 +62,8 @@ record PageState(Guest guest, String route, String after, int status, List<Step>
     }
 
     static Step press(String button) {
-        return (page, names) -> page.locator("main").getByText(names.fillIn(button), new Locator.GetByTextOptions().setExact(true)).first().click();
+        return (page, names) -> page.locator("main :is(button, a, summary)")
+                .filter(new Locator.FilterOptions().setHasText(names.fillIn(button))).first().click();
     }
 
     /** The form's own button, whatever it is called. */

@@ -85,7 +85,7 @@ final class PageStates {
                 see(TEACHER, log).after("opening the rest", press("Oxygen, another time or kit")),
                 see(TEACHER, log).after("impossible values", fill("Temperature", "fifty"), fill("Fish found dead", "2.5"),
                         fill("Water changed", "120"), send()).answered(422),
-                see(TEACHER, log).after("an unlikely value", fill("Temperature", "45"), press("°C"), send()).answered(422),
+                see(TEACHER, log).after("an unlikely value", fill("Temperature", "45"), choose("Scale", "°C"), send()).answered(422),
                 see(TEACHER, log).after("a second reading from one form",
                         meanwhile(set("submission_id", ONE_AND_THE_SAME), fill("Temperature", "51"), send()),
                         set("submission_id", ONE_AND_THE_SAME), fill("Temperature", "52"), send()).answered(409),
@@ -129,7 +129,7 @@ final class PageStates {
                 see(COORDINATOR, school),
                 sentEmpty(COORDINATOR, school),
                 see(BEGINNER, "/places/schools/{newSchool}").after("somebody else's change",
-                        meanwhile(fill("Name", "Alder Brook School"), send()), fill("Name", "Brook School"), send())
+                        meanwhile(fill("School", "Alder Brook School"), send()), fill("School", "Brook School"), send())
                         .answered(409),
                 see(COORDINATOR, school + "/rooms/new"),
                 sentEmpty(COORDINATOR, school + "/rooms/new"),
@@ -139,7 +139,7 @@ final class PageStates {
                 sentEmpty(COORDINATOR, school + "/tanks/new"),
                 see(COORDINATOR, "/places/tanks/{tank}"),
                 sentEmpty(COORDINATOR, "/places/tanks/{tank}"),
-                see(BEGINNER, "/places/tanks/{otherTank}").after("retiring it", press("Retire")),
+                see(BEGINNER, "/places/tanks/{otherTank}").after("retiring it", press("Retire this tank")),
                 see(BEGINNER, "/places/tanks/{otherTank}"),
                 see(COORDINATOR, "/places/kits"),
                 see(COORDINATOR, "/places/kits/new"),
