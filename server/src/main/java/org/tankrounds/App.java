@@ -188,7 +188,7 @@ public final class App implements AutoCloseable {
     }
 
     /** Writes the invented chapters, for the demo's command. */
-    DemoLoader demoLoader() {
+    public DemoLoader demoLoader() {
         return demoLoader;
     }
 
