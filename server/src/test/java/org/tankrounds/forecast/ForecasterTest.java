@@ -2,13 +2,13 @@ package org.tankrounds.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.tankrounds.forecast.Water.AS_OF;
-import static org.tankrounds.forecast.Water.FINE;
-import static org.tankrounds.forecast.Water.eggs;
-import static org.tankrounds.forecast.Water.feedingFish;
-import static org.tankrounds.forecast.Water.forecast;
-import static org.tankrounds.forecast.Water.read;
-import static org.tankrounds.forecast.Water.with;
+import static org.tankrounds.testing.Water.AS_OF;
+import static org.tankrounds.testing.Water.FINE;
+import static org.tankrounds.testing.Water.eggs;
+import static org.tankrounds.testing.Water.feedingFish;
+import static org.tankrounds.testing.Water.forecast;
+import static org.tankrounds.testing.Water.read;
+import static org.tankrounds.testing.Water.with;
 
 import java.util.Collections;
 import java.util.List;

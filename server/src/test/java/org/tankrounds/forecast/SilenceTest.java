@@ -1,14 +1,15 @@
 package org.tankrounds.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.tankrounds.forecast.Water.FINE;
-import static org.tankrounds.forecast.Water.feedingFish;
-import static org.tankrounds.forecast.Water.forecast;
+import static org.tankrounds.testing.Water.FINE;
+import static org.tankrounds.testing.Water.feedingFish;
+import static org.tankrounds.testing.Water.forecast;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tankrounds.testing.Water;
 
 /** A tank that nobody reads drifts in our eyes towards what tanks in general do, and never towards safe. */
 class SilenceTest {

@@ -1,4 +1,4 @@
-package org.tankrounds.forecast;
+package org.tankrounds.testing;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -6,38 +6,40 @@ import java.util.ArrayList;
 import java.util.List;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
+import org.tankrounds.forecast.Forecast;
+import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.water.Analyte;
 
 /** A tank as a class reads it, every other day for five weeks the same, to change one thing at a time. */
-record Water(double temperatureC, double totalAmmoniaMgPerL, double nitriteMgPerL, double ph, double oxygenMgPerL) {
-    static final Instant AS_OF = Instant.parse("2027-03-10T19:00:00Z");
+public record Water(double temperatureC, double totalAmmoniaMgPerL, double nitriteMgPerL, double ph, double oxygenMgPerL) {
+    public static final Instant AS_OF = Instant.parse("2027-03-10T19:00:00Z");
     /** Nothing is near a limit. */
-    static final Water FINE = new Water(11, 0.25, 0.02, 7.3, 10);
+    public static final Water FINE = new Water(11, 0.25, 0.02, 7.3, 10);
     private static final int EVERY_DAYS = 2;
     private static final int READINGS = 18;
 
-    Water withTemperatureC(double other) {
+    public Water withTemperatureC(double other) {
         return new Water(other, totalAmmoniaMgPerL, nitriteMgPerL, ph, oxygenMgPerL);
     }
 
-    Water withTotalAmmoniaMgPerL(double other) {
+    public Water withTotalAmmoniaMgPerL(double other) {
         return new Water(temperatureC, other, nitriteMgPerL, ph, oxygenMgPerL);
     }
 
-    Water withNitriteMgPerL(double other) {
+    public Water withNitriteMgPerL(double other) {
         return new Water(temperatureC, totalAmmoniaMgPerL, other, ph, oxygenMgPerL);
     }
 
-    Water withPh(double other) {
+    public Water withPh(double other) {
         return new Water(temperatureC, totalAmmoniaMgPerL, nitriteMgPerL, other, oxygenMgPerL);
     }
 
-    Water withOxygenMgPerL(double other) {
+    public Water withOxygenMgPerL(double other) {
         return new Water(temperatureC, totalAmmoniaMgPerL, nitriteMgPerL, ph, other);
     }
 
     /** Read for the last time so many days before {@link #AS_OF}. */
-    List<Observation> lastRead(double daysAgo) {
+    public List<Observation> lastRead(double daysAgo) {
         List<Observation> readings = new ArrayList<>();
         for (int i = 0; i < READINGS; i++) {
             double days = daysAgo + i * EVERY_DAYS;
@@ -50,28 +52,28 @@ record Water(double temperatureC, double totalAmmoniaMgPerL, double nitriteMgPer
         return readings;
     }
 
-    static Observation read(double daysAgo, Analyte analyte, double value, double halfStep) {
+    public static Observation read(double daysAgo, Analyte analyte, double value, double halfStep) {
         return Observation.of(AS_OF.minusSeconds(Math.round(daysAgo * 86_400)), analyte, value, halfStep);
     }
 
-    static List<Observation> with(List<Observation> readings, Observation... more) {
+    public static List<Observation> with(List<Observation> readings, Observation... more) {
         List<Observation> all = new ArrayList<>(readings);
         all.addAll(List.of(more));
         return all;
     }
 
     /** A hundred fish that have fed for four months, so that what tanks in general do hardly changes any more. */
-    static TankFacts.Builder feedingFish() {
+    public static TankFacts.Builder feedingFish() {
         return TankFacts.of("feeding").volumeL(190).eggs(100).eggsReceivedAt(AS_OF.minus(Duration.ofDays(145)))
                 .thermalUnitsC(250).sourceAlkalinityMgPerL(80).chlorideMgPerL(12);
     }
 
     /** A hundred eggs that came yesterday, three weeks from first feeding. */
-    static TankFacts.Builder eggs() {
+    public static TankFacts.Builder eggs() {
         return feedingFish().eggsReceivedAt(AS_OF.minus(Duration.ofDays(1)));
     }
 
-    static Forecast forecast(TankFacts.Builder facts, List<Observation> readings) {
+    public static Forecast forecast(TankFacts.Builder facts, List<Observation> readings) {
         return new Forecaster().forecast(facts.build(), readings, AS_OF);
     }
 }
