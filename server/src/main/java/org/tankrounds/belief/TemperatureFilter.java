@@ -15,8 +15,10 @@ import java.util.stream.IntStream;
  */
 final class TemperatureFilter {
 
-    /** Possible states that are followed. */
-    static final int STATES = 400;
+    /** Possible states that are followed: many, for few of them stop just when a chiller did. */
+    private static final int STATES = 2400;
+    /** States that a belief keeps of them. */
+    private static final int KEPT = 400;
     private static final double REPAIRS_PER_DAY = 0.25;
     /** Where nobody reads for days, nobody repairs either. */
     private static final double UNREAD_REPAIRS_PER_DAY = 0.08;
@@ -25,6 +27,7 @@ final class TemperatureFilter {
     private static final double HELD_SD_C = 1.4;
     private static final double HELD_SD_WITH_SET_POINT_C = 0.8;
     private static final double HELD_WALK_SD_C = 0.15;
+    private static final double CONSTANT_WALK_LOG_SD = 0.1;
     private static final double READER_SD_C = 0.25;
     private static final double TYPO_SHARE = 0.02;
     private static final double DOUBTFUL_SHARE = 0.5;
@@ -69,6 +72,7 @@ final class TemperatureFilter {
                     nowC[i] = heldC[i] + (nowC[i] - heldC[i]) * StrictMath.exp(-hours * uniform() / ChillerFailure.RUN_HOURS);
                 } else {
                     warm(i, hours);
+                    wander(i, days);
                 }
             } else if (uniform() < tried) {
                 weight[i] *= stops / tried;
@@ -140,14 +144,14 @@ final class TemperatureFilter {
         int[] order = IntStream.range(0, STATES).boxed()
                 .sorted(Comparator.comparingDouble((Integer i) -> nowC[i]).thenComparing(i -> i))
                 .mapToInt(Integer::intValue).toArray();
-        double[] now = new double[STATES];
-        double[] held = new double[STATES];
-        double[] end = new double[STATES];
-        double[] constant = new double[STATES];
-        boolean[] standing = new boolean[STATES];
+        double[] now = new double[KEPT];
+        double[] held = new double[KEPT];
+        double[] end = new double[KEPT];
+        double[] constant = new double[KEPT];
+        boolean[] standing = new boolean[KEPT];
         int count = 0;
-        for (int i = 0; i < STATES; i++) {
-            int from = order[i];
+        for (int i = 0; i < KEPT; i++) {
+            int from = order[i * (STATES / KEPT) + (int) (Draws.uniform(draw++) * (STATES / KEPT))];
             now[i] = nowC[from];
             held[i] = heldC[from];
             end[i] = endC[from];
@@ -155,7 +159,7 @@ final class TemperatureFilter {
             standing[i] = stopped[from];
             count += standing[i] ? 1 : 0;
         }
-        return new TemperatureBelief(now, held, end, constant, standing, (double) count / STATES,
+        return new TemperatureBelief(now, held, end, constant, standing, (double) count / KEPT,
                 List.copyOf(readings), setAside);
     }
 
@@ -169,6 +173,13 @@ final class TemperatureFilter {
 
     private void warm(int i, double hours) {
         nowC[i] = endC[i] - (endC[i] - nowC[i]) * StrictMath.exp(-hours / timeConstantH[i]);
+    }
+
+    /** Rooms are heated and aired, and no two states may stay alike: readings would leave one and its certainty. */
+    private void wander(int i, double days) {
+        double share = Math.sqrt(days);
+        endC[i] += ChillerFailure.ROOM_WALK_SD_C * share * normal();
+        timeConstantH[i] *= StrictMath.exp(CONSTANT_WALK_LOG_SD * share * normal());
     }
 
     /** Systematic resampling: states by their weight, then all equally likely. */
