@@ -37,6 +37,15 @@ class OddReadingsTest {
         assertThat(twice.hoursToLimit()).hasValue(0);
     }
 
+    /** Only tanks in general speak against it, and this one may be the exception. */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource({"TOTAL_AMMONIA, 3", "TOTAL_AMMONIA, 6", "NITRITE, 1", "NITRITE, 5"})
+    void firstReadingOfATank_isBelievedHoweverHigh(Analyte analyte, double value) {
+        Forecast forecast = forecast(feedingFish(), List.of(read(0.1, analyte, value, 0.25)));
+        assertThat(forecast.chance()).isGreaterThan(0.7);
+        assertThat(forecast.driver()).isIn(Driver.UN_IONISED_AMMONIA, Driver.NITRITE);
+    }
+
     @Test
     void twoThatDisagree_areNotBelieved() {
         Forecast forecast = forecast(feedingFish(), with(CALM, read(0.5, Analyte.TEMPERATURE, 30, 0.1),
