@@ -168,7 +168,8 @@ public final class App implements AutoCloseable {
 
         jobs = new Jobs(List.of(
                 new Job("keep forecasts", Duration.ofSeconds(30), new EachChapter(transactions, keeper::keep)),
-                new Job("housekeeping", Duration.ofDays(1), new Housekeeping(transactions, clock))));
+                new Job("housekeeping", Duration.ofDays(1),
+                        new Housekeeping(transactions, sessions::forgetEnded, clock))));
         demoLoader = new DemoLoader(transactions, storeBatch, passwords, dirtyTanks, keeper, clock);
 
         Routes routes = new Routes(health, peopleRoutes, placeRoutes, seasonRoutes, readingRoutes, roundsRoutes);
@@ -188,7 +189,7 @@ public final class App implements AutoCloseable {
     }
 
     /** Writes the invented chapters, for the demo's command. */
-    DemoLoader demoLoader() {
+    public DemoLoader demoLoader() {
         return demoLoader;
     }
 
