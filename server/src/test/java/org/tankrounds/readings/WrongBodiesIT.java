@@ -30,9 +30,6 @@ final class WrongBodiesIT {
     private static final TestApp APP = TestApp.shared();
     private static final Cast CAST = Cast.add(APP.transactions(), "Wrong bodies");
     private static final String PATH = "/api/v1/tanks/" + CAST.tankA().code() + "/readings";
-    private static final String LONG = "0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef"
-            + "0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef"
-            + "0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef";
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final String GOOD = "{\"measuredAt\": \"2026-01-12T14:05:00Z\", \"note\": \"x\"}";
 
@@ -77,11 +74,16 @@ final class WrongBodiesIT {
 
     @ParameterizedTest
     @NullSource
-    @ValueSource(strings = {"", " ", "\"\"", "\"open", "\"a\"b\"", "\"a\\x\"", LONG})
+    @ValueSource(strings = {"", " ", "\"\"", "\"open", "\"a\"b\"", "\"a\\x\""})
     void isRefused_withoutAUsableKey(String key) throws Exception {
         Answer answer = APP.bearer(CAST.tankA().token()).header("Idempotency-Key", key).postJson(PATH, GOOD);
         assertThat(answer.status()).isEqualTo(400);
         assertThat(JSON.readTree(answer.body()).at("/errors/0/pointer").asText()).isEqualTo("/Idempotency-Key");
+    }
+
+    @Test
+    void isRefused_withAnEndlessKey() throws Exception {
+        isRefused_withoutAUsableKey("k".repeat(256));
     }
 
     @Test

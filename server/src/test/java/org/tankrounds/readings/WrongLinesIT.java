@@ -21,14 +21,14 @@ final class WrongLinesIT {
     private static final TestApp APP = TestApp.shared();
     private static final Cast CAST = Cast.add(APP.transactions(), "Wrong lines");
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final String GOOD = "\"measuredAt\": \"2026-01-12T14:05:00Z\", \"note\": \"x\"}";
+    private static final String GOOD = "{\"measuredAt\": \"2026-01-12T14:05:00Z\", \"note\": \"x\"}";
 
     @Test
     void eachIsRefusedByItself_andTheGoodOnesBesideItAreStored() throws Exception {
         List<Wrong> wrong = WrongBodies.all().stream().filter(WrongLinesIT::isALineThatCannotBeTaken).toList();
         ByteArrayOutputStream lines = new ByteArrayOutputStream();
         for (int i = 0; i < wrong.size(); i++) {
-            lines.write(addressed(("{" + GOOD).getBytes(StandardCharsets.UTF_8), "good" + i));
+            lines.write(addressed(GOOD.getBytes(StandardCharsets.UTF_8), "good" + i));
             lines.write('\n');
             lines.write(addressed(wrong.get(i).body(), "wrong" + i));
             lines.write('\n');
@@ -41,7 +41,8 @@ final class WrongLinesIT {
             assertThat(answers.get(2 * i).get("status").asInt()).isEqualTo(201);
             JsonNode answer = answers.get(2 * i + 1);
             assertThat(answer.get("line").asInt()).isEqualTo(2 * i + 2);
-            assertThat(answer.get("status").asInt()).as("%s: %s", wrong.get(i), answer).isEqualTo(wrong.get(i).status());
+            assertThat(answer.get("status").asInt()).as("%s: %s", wrong.get(i), answer)
+                    .isEqualTo(wrong.get(i).status());
             if (wrong.get(i).status() == 422) {
                 assertThat(answer.get("problem").findValuesAsText("pointer")).contains(wrong.get(i).pointer());
             }
@@ -53,8 +54,9 @@ final class WrongLinesIT {
 
     @Test
     void anEncodedBatch_isRefusedAsAWhole() {
-        Answer answer = APP.bearer(CAST.chapterToken()).header("Content-Encoding", "gzip").send("POST",
-                "/api/v1/readings:batch", BatchApi.MEDIA_TYPE, addressed(("{" + GOOD).getBytes(StandardCharsets.UTF_8), "k"));
+        byte[] line = addressed(GOOD.getBytes(StandardCharsets.UTF_8), "k");
+        Answer answer = APP.bearer(CAST.chapterToken()).header("Content-Encoding", "gzip")
+                .send("POST", "/api/v1/readings:batch", BatchApi.MEDIA_TYPE, line);
         assertThat(answer.status()).isEqualTo(415);
     }
 
@@ -70,14 +72,15 @@ final class WrongLinesIT {
             return body;
         }
         ByteArrayOutputStream line = new ByteArrayOutputStream();
-        String address = "{\"tank\": \"" + CAST.tankA().code() + "\", \"key\": \"" + key + "\"" + (body[1] == '}' ? "" : ", ");
-        line.writeBytes(address.getBytes(StandardCharsets.UTF_8));
+        String address = "{\"tank\": \"" + CAST.tankA().code() + "\", \"key\": \"" + key + "\"";
+        line.writeBytes((address + (body[1] == '}' ? "" : ", ")).getBytes(StandardCharsets.UTF_8));
         line.write(body, 1, body.length - 1);
         return line.toByteArray();
     }
 
     private static List<JsonNode> batch(byte[] lines) throws Exception {
-        Answer answer = APP.bearer(CAST.chapterToken()).send("POST", "/api/v1/readings:batch", BatchApi.MEDIA_TYPE, lines);
+        Answer answer = APP.bearer(CAST.chapterToken())
+                .send("POST", "/api/v1/readings:batch", BatchApi.MEDIA_TYPE, lines);
         assertThat(answer.status()).isEqualTo(200);
         List<JsonNode> answers = new ArrayList<>();
         for (String line : answer.body().split("\n")) {

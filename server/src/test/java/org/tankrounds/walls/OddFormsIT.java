@@ -17,18 +17,22 @@ import org.tankrounds.testing.Browserless.Answer;
 import org.tankrounds.testing.Crawler;
 import org.tankrounds.testing.TestApp;
 
-/** Every form that there is, sent back with what nobody would type: refused or taken, never broken, and nothing of it runs. */
+/** Every form, sent back with what nobody would type: refused or taken, never broken, and nothing of it runs. */
 class OddFormsIT {
     private static final TestApp APP = TestApp.shared();
-    private static final Pattern FORM = Pattern.compile("<form[^>]* action=\"([^\"]+)\".*?</form>", Pattern.DOTALL);
-    private static final Pattern FIELD = Pattern.compile("<(?:input|select|textarea|button)[^>]* name=\"([^\"]+)\"[^>]*>");
+    private static final Pattern FORM =
+            Pattern.compile("<form[^>]* action=\"([^\"]+)\".*?</form>", Pattern.DOTALL);
+    private static final Pattern FIELD =
+            Pattern.compile("<(?:input|select|textarea|button)[^>]* name=\"([^\"]+)\"[^>]*>");
     private static final Pattern VALUE = Pattern.compile(" value=\"([^\"]*)\"");
     /** What makes one form another of the same kind: codes, which have no vowels, and numbers. */
-    private static final Pattern WHICH = Pattern.compile("/([2-9bcdfghjkmnpqrstvwxz]{6,12}|[0-9]+)(?=/|$|\\?)");
+    private static final Pattern WHICH =
+            Pattern.compile("/([2-9bcdfghjkmnpqrstvwxz]{6,12}|[0-9]+)(?=/|$|\\?)");
     private static final List<String> ODD = List.of(
-            "\u0000", "a\u0000b", "\ud83d\udc1f", "\ufffe\uffff", "x".repeat(5_000), "<script>alert(1)</script>", "-1",
-            "1e999", "NaN", "99999999999999999999", "0x1F", "1,2,3", "=1+1", "' OR 1=1 --", "../../x", "%00",
-            "71\t52\t53\n7.2\t7.0", "9999-12-31", "-292275055-05-16", "2026-02-30", "+999999999-12-31", "null", "\r\n\r\n");
+            "\u0000", "a\u0000b", "\ud83d\udc1f", "\ufffe\uffff", "x".repeat(5_000), "<script>alert(1)</script>",
+            "-1", "1e999", "NaN", "99999999999999999999", "0x1F", "1,2,3", "=1+1", "' OR 1=1 --", "../../x", "%00",
+            "71\t52\t53\n7.2\t7.0", "9999-12-31", "-292275055-05-16", "2026-02-30", "+999999999-12-31", "null",
+            "\r\n\r\n");
 
     private static Browserless browser;
     private static MarkedChapter chapter;

@@ -21,6 +21,7 @@ import org.tankrounds.testing.TestApp;
 /** What no browser sends, written by hand onto the wire: it is refused, and nothing breaks. */
 class HostileRequestsIT {
     private static final TestApp APP = TestApp.shared();
+    private static final String FORM = "application/x-www-form-urlencoded";
 
     static Stream<Route> pagesToGet() {
         return APP.routes().stream().filter(route -> route.method().equals("GET"));
@@ -29,14 +30,14 @@ class HostileRequestsIT {
     @ParameterizedTest
     @ValueSource(strings = {
         "/..", "/../../etc/passwd", "/%2e%2e/%2e%2e/etc/passwd", "/assets/../../server/pom.xml",
-        "/assets/%2e%2e/%2e%2e/etc/passwd", "/assets/x/..%2f..%2fetc%2fpasswd", "/assets/x/logback.xml", "//sign-in",
-        "/sign-in/", "/sign-in//", "/./sign-in", "/help;a=b", "/tanks%2fabc", "/%00", "/%", "/%zz", "/\\..\\", "/%c0%ae",
-        "/help?%", "/help?a=%zz", "/sign-in?next=%00", "/rounds?for=%ff", "/tanks/%F0%9F%90%9F", "*", "/api/v1/rounds/",
-        "/api/v1/%2e%2e/rounds", "http://elsewhere.example/sign-in", "/sign-in#fragment",
+        "/assets/%2e%2e/%2e%2e/etc/passwd", "/assets/x/..%2f..%2fetc%2fpasswd", "/assets/x/logback.xml",
+        "//sign-in", "/sign-in/", "/sign-in//", "/./sign-in", "/help;a=b", "/tanks%2fabc", "/%00", "/%", "/%zz",
+        "/\\..\\", "/%c0%ae", "/help?%", "/help?a=%zz", "/sign-in?next=%00", "/rounds?for=%ff", "/tanks/%F0%9F%90%9F",
+        "*", "/api/v1/rounds/", "/api/v1/%2e%2e/rounds", "http://elsewhere.example/sign-in", "/sign-in#fragment",
         "/favicon.ico", "/robots.txt", "/.well-known/security.txt", "/.git/config", "/WEB-INF/web.xml",
     })
     void strangeAddresses_neverBreakAnything(String address) throws IOException {
-        String answer = raw("GET " + address + " HTTP/1.1\r\nHost: here.example\r\nConnection: close\r\n\r\n");
+        String answer = raw("GET " + address + " HTTP/1.1\r\nHost: here.example\r\n\r\n");
         assertThat(status(answer)).as(answer).isBetween(200, 499);
         assertThat(answer).contains("Content-Security-Policy: default-src 'none'", "X-Content-Type-Options: nosniff",
                 "Cache-Control: private, no-store");
@@ -48,42 +49,49 @@ class HostileRequestsIT {
     @ValueSource(ints = {2_000, 7_000, 20_000, 200_000})
     void veryLongAddresses_areRefusedWithoutHarm(int length) throws IOException {
         for (String start : List.of("/", "/tanks/", "/help?a=", "/api/v1/tanks/")) {
-            String answer = raw("GET " + start + "a".repeat(length) + " HTTP/1.1\r\nHost: h\r\nConnection: close\r\n\r\n");
+            String answer = raw("GET " + start + "a".repeat(length) + " HTTP/1.1\r\nHost: h\r\n\r\n");
             assertThat(answer.isEmpty() || status(answer) < 500).as("%s…", start).isTrue();
         }
         assertThat(APP.browser().get("/healthz").status()).isEqualTo(200);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"elsewhere.example", "elsewhere.example:80", "\"><script>", "[::1", "a b", "", "127.0.0.1:99999"})
+    @ValueSource(strings = {
+        "elsewhere.example", "elsewhere.example:80", "\"><script>", "[::1", "a b", "", "127.0.0.1:99999"
+    })
     void aHostileHost_isNeverRepeated(String host) throws IOException {
         for (String path : List.of("/", "/sign-in", "/rounds", "/help", "/api/v1/rounds", "/nothing")) {
-            String answer = raw("GET " + path + " HTTP/1.1\r\nHost: " + host + "\r\nConnection: close\r\n\r\n");
+            String answer = raw("GET " + path + " HTTP/1.1\r\nHost: " + host + "\r\n\r\n");
             assertThat(status(answer)).as(path).isBetween(200, 499);
             assertThat(answer).as(path).doesNotContain("elsewhere").doesNotContain("<script>");
         }
     }
 
+    static Stream<String> malformedRequests() {
+        return Stream.of(
+                "GET / HTTP/9.9\r\nHost: h\r\n\r\n",
+                "GET /\r\n\r\n",
+                "GET / HTTP/1.1\r\n\r\n",
+                "\r\n\r\n\r\n",
+                "\u0016\u0003\u0001 hello",
+                get("Host: another"),
+                get("Content-Length: -1"),
+                get("Cookie: tkr=\u0001; =; ;;"),
+                get("no colon here"),
+                get("Expect: 200-maybe"),
+                get("Upgrade: websocket"),
+                form("Content-Length: 5\r\nContent-Length: 6", FORM, "abcdef"),
+                form("Content-Length: 4\r\nTransfer-Encoding: chunked", FORM, "0\r\n\r\n"),
+                form("Transfer-Encoding: chunked", FORM, "zz\r\n"),
+                form("Transfer-Encoding: chunked", FORM, "zz\r\nmore\r\n0\r\n\r\n"),
+                form("Content-Length: 50", FORM, "a=b"),
+                form("Content-Length: 5", FORM, "a=%zz"),
+                form("Content-Length: 3", FORM + "; charset=no-such", "a=b"),
+                form("Content-Length: 3", ";;;=", "a=b"));
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {
-        "GET / HTTP/9.9\r\nHost: h\r\n\r\n", "GET /\r\n\r\n", "GET / HTTP/1.1\r\n\r\n",
-        "GET / HTTP/1.1\r\nHost: h\r\nHost: i\r\n\r\n", "GET / HTTP/1.1\r\nHost: h\r\nContent-Length: -1\r\n\r\n",
-        "POST /sign-in HTTP/1.1\r\nHost: h\r\nContent-Length: 5\r\nContent-Length: 6\r\n\r\nabcdef",
-        "POST /sign-in HTTP/1.1\r\nHost: h\r\nContent-Length: 4\r\nTransfer-Encoding: chunked\r\n\r\n0\r\n\r\n",
-        "POST /sign-in HTTP/1.1\r\nHost: h\r\nTransfer-Encoding: chunked\r\nConnection: close\r\n\r\nzz\r\n",
-        "POST /sign-in HTTP/1.1\r\nHost: h\r\nContent-Type: application/x-www-form-urlencoded\r\nContent-Length: 50\r\n\r\na=b",
-        "POST /sign-in HTTP/1.1\r\nHost: h\r\nContent-Type: application/x-www-form-urlencoded\r\nTransfer-Encoding: chunked"
-                + "\r\nConnection: close\r\n\r\nzz\r\nmore\r\n0\r\n\r\n",
-        "POST /sign-in HTTP/1.1\r\nHost: h\r\nContent-Type: application/x-www-form-urlencoded; charset=no-such"
-                + "\r\nContent-Length: 3\r\nConnection: close\r\n\r\na=b",
-        "POST /sign-in HTTP/1.1\r\nHost: h\r\nContent-Type: application/x-www-form-urlencoded"
-                + "\r\nContent-Length: 5\r\nConnection: close\r\n\r\na=%zz",
-        "POST /sign-in HTTP/1.1\r\nHost: h\r\nContent-Type: ;;;=\r\nContent-Length: 3\r\nConnection: close\r\n\r\na=b",
-        "GET / HTTP/1.1\r\nHost: h\r\nExpect: 200-maybe\r\nConnection: close\r\n\r\n",
-        "GET / HTTP/1.1\r\nHost: h\r\nUpgrade: websocket\r\nConnection: Upgrade\r\n\r\n",
-        "GET / HTTP/1.1\r\nHost: h\r\nCookie: tkr=\u0001; =; ;;\r\nConnection: close\r\n\r\n",
-        "GET / HTTP/1.1\r\nHost: h\r\nno colon here\r\n\r\n", "\r\n\r\n\r\n", "\u0016\u0003\u0001 hello",
-    })
+    @MethodSource("malformedRequests")
     void malformedRequests_areRefused(String request) throws IOException {
         String answer = raw(request);
         assertThat(answer.isEmpty() || status(answer) < 500 || status(answer) == 505).as(answer).isTrue();
@@ -119,6 +127,15 @@ class HostileRequestsIT {
         assertThat(status(answer)).isEqualTo(431);
     }
 
+    private static String get(String header) {
+        return "GET / HTTP/1.1\r\nHost: h\r\n" + header + "\r\n\r\n";
+    }
+
+    /** @param length the headers that say how long it is, rightly or wrongly */
+    private static String form(String length, String type, String body) {
+        return "POST /sign-in HTTP/1.1\r\nHost: h\r\nContent-Type: " + type + "\r\n" + length + "\r\n\r\n" + body;
+    }
+
     private static int status(String answer) {
         return Integer.parseInt(answer.split(" ", 3)[1]);
     }
@@ -130,9 +147,7 @@ class HostileRequestsIT {
             socket.setSoTimeout(10_000);
             try {
                 socket.getOutputStream().write(request.getBytes(StandardCharsets.UTF_8));
-                if (!request.contains("Connection: close")) {
-                    socket.shutdownOutput();
-                }
+                socket.shutdownOutput();
                 return new String(socket.getInputStream().readAllBytes(), StandardCharsets.ISO_8859_1);
             } catch (SocketException hungUpOn) {
                 return "";

@@ -27,7 +27,8 @@ class WatchIT {
     private static final TestApp APP = TestApp.shared();
     private static final Pattern NAME = Pattern.compile("[a-zA-Z_:][a-zA-Z0-9_:]*");
     private static final Pattern SAMPLE = Pattern.compile("(" + NAME + ")(?:\\{(.*)})? (\\S+)(?: -?\\d+)?");
-    private static final Pattern LABEL = Pattern.compile("([a-zA-Z_][a-zA-Z0-9_]*)=\"((?:[^\"\\\\\\n]|\\\\[\\\\n\"])*)\",?");
+    private static final Pattern LABEL =
+            Pattern.compile("([a-zA-Z_][a-zA-Z0-9_]*)=\"((?:[^\"\\\\\\n]|\\\\[\\\\n\"])*)\",?");
     private static final Set<String> TYPES = Set.of("counter", "gauge", "histogram", "summary", "untyped");
 
     @TempDir
