@@ -102,7 +102,8 @@ class ForecasterTest {
 
     @Test
     void deathsCounted_leaveTheRestAlive() {
-        Forecast forecast = forecast(feedingFish(), with(FINE.lastRead(0.1), read(20, Analyte.DEATHS, 12, 0.5),
+        Forecast forecast = forecast(feedingFish(),
+                with(FINE.lastRead(0.1), read(20, Analyte.DEATHS, 12, 0.5),
                 read(40, Analyte.DEATHS, 3, 0.5)));
         assertThat(forecast.fishAlive()).isEqualTo(85);
     }
@@ -136,7 +137,8 @@ class ForecasterTest {
 
     @Test
     void readingAtTheMomentAskedAbout_counts() {
-        Forecast forecast = forecast(feedingFish(), with(FINE.lastRead(1), read(0, Analyte.CHLORINE, 0.5, 0.1)));
+        Forecast forecast = forecast(feedingFish(),
+                with(FINE.lastRead(1), read(0, Analyte.CHLORINE, 0.5, 0.1)));
         assertThat(forecast.driver()).isEqualTo(Driver.CHLORINE);
         assertThat(forecast.readingAgeHours()).hasValue(0);
     }
@@ -170,8 +172,8 @@ class ForecasterTest {
         assertThat(forecast.series()).hasSize(5).allSatisfy(series -> {
             assertThat(series.fan()).hasSize(13);
             assertThat(series.limit()).isPresent();
-            assertThat(series.fan()).allSatisfy(point -> assertThat(List.of(point.q05(), point.q25(), point.q50(),
-                    point.q75(), point.q95())).isSorted());
+            assertThat(series.fan()).allSatisfy(point -> assertThat(List.of(point.q05(), point.q25(),
+                    point.q50(), point.q75(), point.q95())).isSorted());
         });
         FanPoint temperature = forecast.series().get(0).fan().get(0);
         assertThat(temperature.q50()).isCloseTo(11, within(0.5));
