@@ -127,6 +127,28 @@ class ForecasterTest {
     }
 
     @Test
+    void waterChangeAfterTheReading_lowersTheRiskOfWhatWasRead() {
+        List<Observation> readings = FINE.withTotalAmmoniaMgPerL(3).lastRead(1);
+        Forecast changed = forecast(feedingFish(), with(readings, read(0.5, Analyte.WATER_CHANGE, 50, 0.5)));
+        assertThat(changed.exposure()).isLessThan(forecast(feedingFish(), readings).exposure() / 2);
+    }
+
+    @Test
+    void chlorine_isDrivenOutByAirWithinDays() {
+        Forecast fresh = forecast(feedingFish(), with(FINE.lastRead(0.1), read(0.1, Analyte.CHLORINE, 0.2, 0.1)));
+        Forecast old = forecast(feedingFish(), with(FINE.lastRead(0.1), read(6, Analyte.CHLORINE, 0.2, 0.1)));
+        assertThat(fresh.chance()).isGreaterThan(0.9);
+        assertThat(old.chance()).isLessThan(0.1);
+    }
+
+    @Test
+    void mistypedCountOfDeaths_leavesSomeFishAlive() {
+        Forecast forecast = forecast(feedingFish(), with(FINE.lastRead(0.1), read(9, Analyte.DEATHS, 5000, 0.5)));
+        assertThat(forecast.fishAlive()).isBetween(1, 100);
+        assertThat(forecast.exposure()).isPositive();
+    }
+
+    @Test
     void readingsAfterTheMomentAskedAbout_doNotCount() {
         List<Observation> known = FINE.lastRead(0.1);
         Forecast before = forecast(feedingFish(), known);
