@@ -107,7 +107,8 @@ public final class Advisor {
         double tooWarmK = Math.max(0, reason.value().orElse(holdC) - holdC);
         acts.add(facts.volumeL().isEmpty() ? Act.plain(Act.Kind.ICE, Driver.TEMPERATURE)
                 : Act.amount(Act.Kind.ICE, Driver.TEMPERATURE,
-                        iceKg(facts.volumeL().getAsDouble(), tooWarmK, holdC), "kg", "HeatBalance.iceToHoldKg"));
+                        iceKg(facts.volumeL().getAsDouble(), tooWarmK, holdC), "kg",
+                        "HeatBalance.iceToHoldKg"));
     }
 
     /** Down to what is to be held, then against the room. */

@@ -4,7 +4,6 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.Cookie;
 import java.util.List;
-import org.tankrounds.testing.Visitor;
 
 /**
  * One way that a page can look: who sees it, at which route, and what they have done on it.
@@ -38,9 +37,9 @@ record PageState(Guest guest, String route, String after, int status, List<Step>
         return route.split("\\?")[0];
     }
 
-    void bringAbout(Visitor visitor, Names names) {
-        visitor.page().navigate(names.fillIn(route));
-        steps.forEach(step -> step.on(visitor.page(), names));
+    /** On a page that is open at the state's address. */
+    void bringAbout(Page page, Names names) {
+        steps.forEach(step -> step.on(page, names));
     }
 
     @Override

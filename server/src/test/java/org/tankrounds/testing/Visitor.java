@@ -7,6 +7,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Request;
 import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.Cookie;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -44,11 +45,6 @@ public final class Visitor implements AutoCloseable {
         return new Visitor(new NewContextOptions().setBaseURL(baseUrl).setJavaScriptEnabled(false));
     }
 
-    /** @param cookies of somebody who has signed in before, from {@link #cookies} */
-    public static Visitor returning(String baseUrl, String cookies) {
-        return new Visitor(new NewContextOptions().setBaseURL(baseUrl).setStorageState(cookies));
-    }
-
     public Page page() {
         return page;
     }
@@ -58,8 +54,22 @@ public final class Visitor implements AutoCloseable {
         return status;
     }
 
-    public String cookies() {
-        return context.storageState();
+    public List<Cookie> cookies() {
+        return context.cookies();
+    }
+
+    /**
+     * Goes on as somebody else, with nothing to complain about.
+     *
+     * @param cookies of somebody who has signed in before, or none
+     */
+    public Visitor become(List<Cookie> cookies) {
+        page.navigate("about:blank");
+        context.clearCookies();
+        context.addCookies(cookies);
+        complaints.clear();
+        page.setViewportSize(LAPTOP_WIDTH, LAPTOP_HEIGHT);
+        return this;
     }
 
     public Visitor signIn(String email, String password) {
