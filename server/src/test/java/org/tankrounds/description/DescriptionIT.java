@@ -107,6 +107,20 @@ class DescriptionIT {
     }
 
     @Test
+    void roundsThatStand_areNotSentAgain() {
+        Operation rounds = new Operation("GET", "/api/v1/rounds");
+        String address = rounds.path() + "?asOf=2026-01-12T12:00:00Z";
+        Browserless script = APP.bearer(CAST.chapterToken());
+        String tag = script.get(address).header("etag").orElseThrow();
+
+        Answer again = script.header("If-None-Match", tag).get(address);
+
+        assertThat(again.status()).isEqualTo(304);
+        assertThat(again.body()).isEmpty();
+        assertThat(DESCRIPTION.differences(rounds, again)).isEmpty();
+    }
+
+    @Test
     void theService_handsOutThisVeryDescription() {
         Answer answer = APP.browser().get("/openapi.yaml");
 
