@@ -32,6 +32,10 @@ final class TemperatureFilter {
     private static final double TYPO_SHARE = 0.02;
     private static final double DOUBTFUL_SHARE = 0.5;
     private static final double TYPO_SPAN_C = 40;
+    /** Two readings so near each other within so many hours speak for each other. */
+    private static final double SAME_C = 1.5;
+    private static final double SAME_WITHIN_H = 96;
+    private static final double STANDING_ABOVE_HELD_C = 2;
 
     private final double[] nowC = new double[STATES];
     private final double[] heldC = new double[STATES];
@@ -83,8 +87,8 @@ final class TemperatureFilter {
 
     /** A reading; false when it fits none of the states. */
     boolean see(double readC, double halfStepC, boolean doubtful) {
-        double sd = Math.sqrt(halfStepC * halfStepC / 3 + READER_SD_C * READER_SD_C);
-        double typo = (doubtful ? DOUBTFUL_SHARE : TYPO_SHARE);
+        double sd = sd(halfStepC);
+        double typo = doubtful ? DOUBTFUL_SHARE : TYPO_SHARE;
         double sum = 0;
         double fitting = 0;
         for (int i = 0; i < STATES; i++) {
@@ -104,6 +108,35 @@ final class TemperatureFilter {
             resample();
         }
         return fitting > typoWeight;
+    }
+
+    /** Whether two readings that nothing held explains confirm each other. */
+    boolean isSame(Observation before, Observation reading) {
+        return Math.abs(reading.value() - before.value()) <= SAME_C
+                && hours(before.at(), reading.at()) <= SAME_WITHIN_H;
+    }
+
+    /**
+     * Believes a temperature that no state came to: either the chiller was set to it, or it stands, the more
+     * likely the further the water is above what was held.
+     */
+    void beginAgainAt(double readC, double halfStepC) {
+        double sd = sd(halfStepC);
+        for (int i = 0; i < STATES; i++) {
+            nowC[i] = readC + sd * normal();
+            stopped[i] = false;
+            if (readC > heldC[i] + STANDING_ABOVE_HELD_C && i % 4 != 0) {
+                stop(i);
+                endC[i] = Math.max(endC[i], nowC[i]);
+            } else {
+                heldC[i] = readC;
+            }
+            weight[i] = 1.0 / STATES;
+        }
+    }
+
+    private static double sd(double halfStepC) {
+        return Math.sqrt(halfStepC * halfStepC / 3 + READER_SD_C * READER_SD_C);
     }
 
     TemperatureBelief belief(List<Observation> readings, Optional<Observation> setAside) {
@@ -142,7 +175,10 @@ final class TemperatureFilter {
         nowC[i] = endC[i] - (endC[i] - nowC[i]) * StrictMath.exp(-hours / timeConstantH[i]);
     }
 
-    /** Rooms are heated and aired, and no two states may stay alike: readings would leave one and its certainty. */
+    /**
+     * Rooms are heated and aired, and no two states may stay alike: readings would leave one and its
+     * certainty.
+     */
     private void wander(int i, double days) {
         double share = Math.sqrt(days);
         endC[i] += ChillerFailure.ROOM_WALK_SD_C * share * normal();

@@ -11,8 +11,9 @@ import java.util.Objects;
  * @param chiller its chiller
  * @param ammoniaOxidisers first guild of the filter
  * @param nitriteOxidisers second guild
- * @param halfAlkalinityMgPerL alkalinity (as CaCO3) at which the first guild works at half speed for want of it; 0
- *         leaves this out. "Below 20 to 50 mg/L nitrification stalls" is practice without a formula: 10 is our choice
+ * @param halfAlkalinityMgPerL alkalinity (as CaCO3) at which the first guild works at half speed for want of
+ * it; 0
+ * leaves this out. "Below 20 to 50 mg/L nitrification stalls" is practice without a formula: 10 is our choice
  * @param carbonDioxideMgPerL dissolved CO2 that breathing and aeration settle at, mg/L; sets the pH
  */
 public record TankParameters(
@@ -43,9 +44,17 @@ public record TankParameters(
 
     /** A tank of a volume as classrooms have them, its loss scaled with its surface. */
     public static TankParameters ofVolume(double volumeL, Chiller chiller) {
-        double surfaceShare = StrictMath.cbrt(volumeL / 190 * (volumeL / 190));
-        return new TankParameters(volumeL, FOAM_BARE_LID_W_PER_K * surfaceShare, 15, chiller,
+        return new TankParameters(volumeL, FOAM_BARE_LID_W_PER_K * surfaceShare(volumeL), 15, chiller,
                 Nitrifiers.AMMONIA_OXIDISERS, Nitrifiers.NITRITE_OXIDISERS, 10, 3);
+    }
+
+    /** Loss of a bare glass tank of a volume, W/K. */
+    public static double bareGlassWPerK(double volumeL) {
+        return BARE_GLASS_W_PER_K * surfaceShare(volumeL);
+    }
+
+    private static double surfaceShare(double volumeL) {
+        return StrictMath.cbrt(volumeL / 190 * (volumeL / 190));
     }
 
     public TankParameters withLossWPerK(double newLossWPerK) {
