@@ -135,7 +135,8 @@ class ForecasterTest {
 
     @Test
     void chlorine_isDrivenOutByAirWithinDays() {
-        Forecast fresh = forecast(feedingFish(), with(FINE.lastRead(0.1), read(0.1, Analyte.CHLORINE, 0.2, 0.1)));
+        Forecast fresh = forecast(feedingFish(),
+                with(FINE.lastRead(0.1), read(0.1, Analyte.CHLORINE, 0.2, 0.1)));
         Forecast old = forecast(feedingFish(), with(FINE.lastRead(0.1), read(6, Analyte.CHLORINE, 0.2, 0.1)));
         assertThat(fresh.chance()).isGreaterThan(0.9);
         assertThat(old.chance()).isLessThan(0.1);
@@ -143,7 +144,8 @@ class ForecasterTest {
 
     @Test
     void mistypedCountOfDeaths_leavesSomeFishAlive() {
-        Forecast forecast = forecast(feedingFish(), with(FINE.lastRead(0.1), read(9, Analyte.DEATHS, 5000, 0.5)));
+        Forecast forecast = forecast(feedingFish(),
+                with(FINE.lastRead(0.1), read(9, Analyte.DEATHS, 5000, 0.5)));
         assertThat(forecast.fishAlive()).isBetween(1, 100);
         assertThat(forecast.exposure()).isPositive();
     }

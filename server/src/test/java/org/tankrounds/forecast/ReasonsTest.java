@@ -116,7 +116,7 @@ class ReasonsTest {
         Forecast forecast = forecast(eggs().thermalUnitsC(230), FINE.lastRead(0.1));
         Reason hatch = forecast.reasons().stream()
                 .filter(r -> r.kind() == Reason.Kind.HATCH_EXPECTED).findFirst().orElseThrow();
-        // 230 °C-days count as 0.715 of the way; at 11 °C the rest takes 28.324 × 0.285 = 8.1 d, one has passed.
+        // 230 °C-days count as 0.715 of the way; at 11 °C the rest takes 28.324 × 0.285 = 8.1 d, one is over.
         Instant expected = AS_OF.plus(Duration.ofHours(Math.round(7.07 * 24)));
         assertThat(hatch.earliest().get()).isBefore(expected);
         assertThat(hatch.latest().get()).isAfter(expected);
@@ -144,7 +144,8 @@ class ReasonsTest {
     }
 
     private static Reason only(Forecast forecast, Driver driver, Reason.Kind... kinds) {
-        List<Reason> found = forecast.reasons().stream().filter(reason -> List.of(kinds).contains(reason.kind()))
+        List<Reason> found = forecast.reasons().stream()
+                .filter(reason -> List.of(kinds).contains(reason.kind()))
                 .filter(reason -> reason.driver().filter(driver::equals).isPresent()).toList();
         assertThat(found).as("%s", forecast.reasons()).hasSize(1);
         return found.get(0);
