@@ -22,7 +22,7 @@ import org.tankrounds.testing.DemoService;
 import org.tankrounds.testing.Visitor;
 import org.tankrounds.web.Role;
 
-/** Every page in every state, for eyes, keyboards and readers, on a laptop and on a phone, by day and by night. */
+/** Every page in every state, for eyes, keyboards and readers, on laptop and phone, by day and by night. */
 class AccessibilityIT {
     private static final int PHONE_WIDTH = 390;
     private static final int PHONE_HEIGHT = 844;

@@ -111,8 +111,8 @@ final class Guests implements AutoCloseable {
         name("reading", classroom, "/tanks/" + values.get("tank"), "/readings/([\\w-]+)\"");
         Browserless office = browser();
         office.signIn(coordinator.email(), coordinator.password());
-        List<String> order = Pattern.compile("id=\"tank-(\\w+)\"").matcher(office.get("/rounds").body()).results()
-                .map(found -> found.group(1)).toList();
+        List<String> order = Pattern.compile("id=\"tank-(\\w+)\"").matcher(office.get("/rounds").body())
+                .results().map(found -> found.group(1)).toList();
         values.put("calmTank", order.get(order.size() - 1));
         name("school", office, "/places", "/places/schools/(\\w+)/room\\?");
         name("room", office, "/places", "/room\\?room=([^\"]+)\"");

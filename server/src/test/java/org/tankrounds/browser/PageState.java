@@ -13,8 +13,8 @@ import java.util.List;
  * @param status that the last page is answered with
  */
 record PageState(Guest guest, String route, String after, int status, List<Step> steps) {
-    private static final String BOXES =
-            "main form input:is([type=text],[type=email],[type=password],[type=date]):not([readonly]), main form textarea";
+    private static final String BOXES = "main form textarea, "
+            + "main form input:is([type=text], [type=email], [type=password], [type=date]):not([readonly])";
 
     /** Something that is done on the page. */
     interface Step {
@@ -52,7 +52,8 @@ record PageState(Guest guest, String route, String after, int status, List<Step>
     }
 
     static Step choose(String card, String step) {
-        return (page, names) -> page.locator("fieldset").filter(new Locator.FilterOptions().setHasText(card)).last()
+        return (page, names) -> page.locator("fieldset")
+                .filter(new Locator.FilterOptions().setHasText(card)).last()
                 .getByLabel(step, new Locator.GetByLabelOptions().setExact(true)).check();
     }
 
@@ -71,7 +72,8 @@ record PageState(Guest guest, String route, String after, int status, List<Step>
     }
 
     static Step emptyEveryBox() {
-        return (page, names) -> page.locator(BOXES).all().stream().filter(Locator::isVisible).forEach(Locator::clear);
+        return (page, names) -> page.locator(BOXES).all().stream()
+                .filter(Locator::isVisible).forEach(Locator::clear);
     }
 
     /** A field that the page keeps to itself. */

@@ -23,7 +23,8 @@ import org.tankrounds.testing.Visitor;
 class PressEverythingIT {
     private static final String LINKS = """
             () => [...document.querySelectorAll("a[href]")].map(link => new URL(link.href))
-              .filter(url => url.origin === location.origin && url.hash === "").map(url => url.pathname + url.search)
+              .filter(url => url.origin === location.origin && url.hash === "")
+              .map(url => url.pathname + url.search)
             """;
     /** Opened by links that are printed, not by pages. */
     private static final Set<String> BY_LINK_ONLY = Set.of("/set-up/{link}", "/invitations/{link}");
@@ -95,7 +96,7 @@ class PressEverythingIT {
                 .collect(Collectors.toSet());
     }
 
-    /** The route that an address belongs to, the most exact one first, with the query's names: they make another page. */
+    /** The most exact route that an address belongs to, with the names in its query. */
     private Optional<String> kind(String address) {
         String path = address.split("\\?")[0];
         String query = address.contains("?") ? "?" + address.split("\\?")[1].replaceAll("=[^&]*", "") : "";
@@ -111,7 +112,8 @@ class PressEverythingIT {
 
     private List<App.Route> routes(String... methods) {
         return demo.app().routes().stream()
-                .filter(route -> List.of(methods).contains(route.method()) && !route.path().startsWith("/api/"))
+                .filter(route -> List.of(methods).contains(route.method()))
+                .filter(route -> !route.path().startsWith("/api/"))
                 .toList();
     }
 }

@@ -12,8 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Somebody at a real browser, signed in or not, with cookies of their own; notes what goes wrong behind the pages.
- * To be kept within one thread.
+ * Somebody at a real browser, signed in or not, with cookies of their own; notes what goes wrong behind the
+ * pages. To be kept within one thread.
  */
 public final class Visitor implements AutoCloseable {
     /** What most schools' laptops have. */
@@ -84,7 +84,7 @@ public final class Visitor implements AutoCloseable {
         page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button).setExact(true)).click();
     }
 
-    /** Messages on the console, blocked styles and scripts among them, failed parts and answers of 500 and above. */
+    /** What the console says, blocked styles and scripts included, failed parts, answers of 500 and above. */
     public List<String> complaints() {
         return List.copyOf(complaints);
     }
@@ -96,7 +96,8 @@ public final class Visitor implements AutoCloseable {
 
     private void hear(ConsoleMessage message) {
         // A refused form is meant to be answered with 4xx, and the console says so of the page itself.
-        boolean ownStatus = message.text().startsWith("Failed to load resource") && status >= 400 && status < 500;
+        boolean refused = status >= 400 && status < 500;
+        boolean ownStatus = refused && message.text().startsWith("Failed to load resource");
         if (List.of("error", "warning").contains(message.type()) && !ownStatus) {
             complaints.add(message.type() + " on the console: " + message.text());
         }
