@@ -72,7 +72,7 @@ public final class Advisor {
     private void forReason(Reason reason, TankFacts facts, Forecast forecast,
             List<Observation> observations, List<Act> acts) {
         Driver driver = reason.driver().get();
-        if (reason.kind() == Reason.Kind.SERIES_NOT_READ) {
+        if (reason.kind() == Reason.Kind.SERIES_NOT_READ || reason.kind() == Reason.Kind.READING_SET_ASIDE) {
             acts.add(Act.ask(driver, analyteOf(driver)));
             return;
         }

@@ -18,6 +18,8 @@ final class Reasons {
     private static final double WORTH_NAMING = 0.1;
     private static final double LIKELY_ENOUGH = 0.05;
     private static final double STALE_HOURS = 24.0 * 7;
+    /** Later nobody can say any more what was in the tube. */
+    private static final double WORTH_CONFIRMING_HOURS = 24.0 * 7;
     private static final double CHILLER_STANDS = 0.5;
 
     private final TankBelief belief;
@@ -50,10 +52,10 @@ final class Reasons {
         }
         deaths();
         silence();
+        setAside();
         if (reasons.isEmpty()) {
             steady();
         }
-        setAside();
         stageAhead();
         reasons.sort(Comparator.comparingDouble(Reason::share).reversed());
         return reasons;
@@ -143,8 +145,9 @@ final class Reasons {
     }
 
     private void setAside(Optional<Observation> reading, Driver limit) {
-        reading.ifPresent(o -> reasons.add(Reason.of(Reason.Kind.READING_SET_ASIDE, limit, 0.005)
-                .withValue(o.value(), o.analyte().unitLabel()).withAt(o.at())));
+        reading.filter(o -> hoursSince(o.at()) <= WORTH_CONFIRMING_HOURS).ifPresent(o -> reasons.add(
+                Reason.of(Reason.Kind.READING_SET_ASIDE, limit, WORTH_NAMING)
+                        .withValue(o.value(), o.analyte().unitLabel()).withAt(o.at())));
     }
 
     private void stageAhead() {

@@ -29,6 +29,15 @@ class AdvisorTest {
         assertThat(advise(feedingFish(), FINE.lastRead(0.1))).isEmpty();
     }
 
+    @Test
+    void readingThatFitsNoOther_isAskedForAgain() {
+        List<Act> acts = advise(feedingFish(), with(FINE.lastRead(1), read(0.1, Analyte.TOTAL_AMMONIA, 10, 2.5)));
+        assertThat(acts).anySatisfy(act -> {
+            assertThat(act.kind()).isEqualTo(Act.Kind.ASK_FOR_READING);
+            assertThat(act.asks()).isEqualTo("total_ammonia");
+        });
+    }
+
     @ParameterizedTest(name = "{0} mg N/L")
     @ValueSource(doubles = {0.3, 0.36, 0.42})
     void waterChange_bringsNitriteUnderItsLimit(double nitriteMgPerL) {
