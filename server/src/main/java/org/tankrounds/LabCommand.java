@@ -1,13 +1,18 @@
 package org.tankrounds;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.tankrounds.forecast.Experience;
 import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.lab.Answer;
 import org.tankrounds.lab.Evaluation;
 import org.tankrounds.lab.LabSeason;
+import org.tankrounds.lab.Learning;
 import org.tankrounds.lab.ScoreRow;
 import org.tankrounds.lab.World;
 import picocli.CommandLine.Command;
@@ -32,12 +37,27 @@ final class LabCommand implements Callable<Integer> {
     @Option(names = "--drawn", defaultValue = "0", description = "So many worlds drawn at random besides.")
     private int drawn;
 
+    @Option(names = "--learn", paramLabel = "FILE", description = "Learn from drawn worlds instead, and write it here.")
+    private Path learn;
+
+    @Option(names = "--worlds", defaultValue = "160", description = "Worlds to learn from.")
+    private int worlds;
+
+    @Option(names = "--moments", defaultValue = "18", description = "Lessons from each tank.")
+    private int moments;
+
     @Spec
     private CommandSpec spec;
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
+        if (learn != null) {
+            Experience experience = Learning.from(worlds, tanks, moments, new Forecaster(),
+                    world -> spec.commandLine().getErr().println("world " + world + " of " + worlds));
+            Files.write(learn, experience.lines());
+            return 0;
+        }
         out.println("world           who    " + ScoreRow.HEADING);
         World.NAMED.forEach(world -> score(world, out));
         for (int number = 1; number <= drawn; number++) {

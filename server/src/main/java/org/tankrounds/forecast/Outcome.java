@@ -25,6 +25,8 @@ final class Outcome {
     private final double[] excessNow;
     /** Paths as the deaths found lately make them likely: all equally likely after picking. */
     private int[] picked;
+    /** What experience makes of it; NaN before that, then the paths speak. */
+    private double stated = Double.NaN;
 
     Outcome(Paths course, TankBelief belief, Limits limits) {
         paths = course.count();
@@ -104,12 +106,35 @@ final class Outcome {
         picked = chosen;
     }
 
+    /**
+     * Lets paths that go beyond a limit, and those that do not, count so that their share is a chance learned from
+     * experience. Where all paths are alike they stay, and the chance is stated against them.
+     */
+    void weighTo(double chance) {
+        stated = chance;
+        int[] beyond = Arrays.stream(picked).filter(i -> hoursBeyond[i] >= BEYOND_HOURS).toArray();
+        int[] within = Arrays.stream(picked).filter(i -> hoursBeyond[i] < BEYOND_HOURS).toArray();
+        if (beyond.length == 0 || within.length == 0) {
+            return;
+        }
+        int count = (int) Math.rint(chance * paths);
+        int[] chosen = new int[paths];
+        for (int i = 0; i < paths; i++) {
+            chosen[i] = i < count ? beyond[(int) ((long) i * beyond.length / count)]
+                    : within[(int) ((long) (i - count) * within.length / (paths - count))];
+        }
+        picked = chosen;
+    }
+
     int[] picked() {
         return picked;
     }
 
-    /** Share of paths beyond any limit for two hours or more, kept off 0 and 1 by half a path. */
+    /** Share of paths beyond any limit for two hours or more, kept off 0 and 1 by half a path; or as stated. */
     double chance() {
+        if (!Double.isNaN(stated)) {
+            return stated;
+        }
         int hits = 0;
         for (int i : picked) {
             hits += hoursBeyond[i] >= BEYOND_HOURS ? 1 : 0;
