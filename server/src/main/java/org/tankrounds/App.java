@@ -163,12 +163,13 @@ public final class App implements AutoCloseable {
                 new CorrectionHandlers(transactions, tanks, kits, people, correctReading, pages, clock));
 
         PlaceReads placeReads = new PlaceReads(new SchoolRepository(), new ClassroomRepository(), kits, tanks);
-        PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, keeper::stored, pages, clock);
-        SeasonPages seasonRoutes = SeasonPages.of(transactions, dirtyTanks, keeper::stored, pages, clock);
+        PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, keeper, pages, clock);
+        SeasonPages seasonRoutes = SeasonPages.of(transactions, dirtyTanks, keeper, pages, clock);
 
         jobs = new Jobs(List.of(
                 new Job("keep forecasts", Duration.ofSeconds(30), new EachChapter(transactions, keeper::keep)),
-                new Job("housekeeping", Duration.ofDays(1), new Housekeeping(transactions, clock))));
+                new Job("housekeeping", Duration.ofDays(1),
+                        new Housekeeping(transactions, sessions::forgetEnded, clock))));
         demoLoader = new DemoLoader(transactions, storeBatch, passwords, dirtyTanks, keeper, clock);
 
         Routes routes = new Routes(health, peopleRoutes, placeRoutes, seasonRoutes, readingRoutes, roundsRoutes);
@@ -188,7 +189,7 @@ public final class App implements AutoCloseable {
     }
 
     /** Writes the invented chapters, for the demo's command. */
-    DemoLoader demoLoader() {
+    public DemoLoader demoLoader() {
         return demoLoader;
     }
 

@@ -40,11 +40,8 @@ final class LabCommand implements Callable<Integer> {
     @Option(names = "--learn", paramLabel = "FILE", description = "Learn from drawn worlds instead, and write it here.")
     private Path learn;
 
-    @Option(names = "--worlds", defaultValue = "160", description = "Worlds to learn from.")
+    @Option(names = "--worlds", defaultValue = "200", description = "Worlds to learn from.")
     private int worlds;
-
-    @Option(names = "--moments", defaultValue = "18", description = "Lessons from each tank.")
-    private int moments;
 
     @Spec
     private CommandSpec spec;
@@ -53,9 +50,7 @@ final class LabCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         if (learn != null) {
-            Experience experience = Learning.from(worlds, tanks, moments, new Forecaster(),
-                    world -> spec.commandLine().getErr().println("world " + world + " of " + worlds));
-            Files.write(learn, experience.lines());
+            Files.write(learn, learnt().lines());
             return 0;
         }
         out.println("world           who    " + ScoreRow.HEADING);
@@ -64,6 +59,11 @@ final class LabCommand implements Callable<Integer> {
             score(World.drawn(number), out);
         }
         return 0;
+    }
+
+    private Experience learnt() {
+        PrintWriter err = spec.commandLine().getErr();
+        return Learning.from(worlds, new Forecaster(), world -> err.println("world " + world + " of " + worlds));
     }
 
     private void score(World world, PrintWriter out) {

@@ -2,8 +2,8 @@ package org.tankrounds;
 
 import java.time.Clock;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
-import org.tankrounds.places.AfterChange;
 import org.tankrounds.places.ClassroomHandlers;
 import org.tankrounds.places.KitHandlers;
 import org.tankrounds.places.PlaceReads;

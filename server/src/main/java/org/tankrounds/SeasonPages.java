@@ -2,9 +2,9 @@ package org.tankrounds;
 
 import java.time.Clock;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.people.ChapterRepository;
-import org.tankrounds.places.AfterChange;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.readings.ObservationRepository;
 import org.tankrounds.readings.ReadingTallies;

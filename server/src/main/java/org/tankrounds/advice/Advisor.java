@@ -16,6 +16,7 @@ import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.Limits;
 import org.tankrounds.forecast.Reason;
 import org.tankrounds.forecast.SeriesForecast;
+import org.tankrounds.tankmodel.TankParameters;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.Carbonate;
 import org.tankrounds.water.Chlorine;
@@ -40,11 +41,12 @@ public final class Advisor {
     private static final double MOST_ALKALINITY_A_DAY_MG_PER_L = 20;
     private static final double AMMONIA_TOO_HIGH_FOR_BICARBONATE = 0.5;
     private static final double ROOM_C = 21;
-    private static final double BARE_TANK_LOSS_W_PER_K_PER_L = 18.028 / 190;
     private static final double ICE_HOURS = 12;
     private static final double SKIP_FEED_HOURS = 24;
     private static final Duration ALKALINITY_AGE = Duration.ofDays(30);
     private static final double MATTERS = 0.1;
+    /** Trouble with pH is that of a lack of alkalinity below, not above. */
+    private static final double MIDDLE_PH = 7.5;
 
     private final Limits limits;
 
@@ -83,7 +85,7 @@ public final class Advisor {
             }
             case NITRITE -> nitrite(facts, forecast, observations, acts);
             case DISSOLVED_OXYGEN -> acts.add(Act.plain(Act.Kind.MORE_AIR, driver));
-            case PH -> alkalinity(facts, forecast, observations, acts);
+            case PH -> ph(facts, forecast, observations, acts);
             case CHLORINE -> chlorine(reason, facts, acts);
             case DEATHS -> {
                 acts.add(Act.plain(Act.Kind.LOOK_AT_FISH, driver));
@@ -102,10 +104,16 @@ public final class Advisor {
             return;
         }
         double holdC = reason.limit().getAsDouble() - 1;
+        double tooWarmK = Math.max(0, reason.value().orElse(holdC) - holdC);
         acts.add(facts.volumeL().isEmpty() ? Act.plain(Act.Kind.ICE, Driver.TEMPERATURE)
-                : Act.amount(Act.Kind.ICE, Driver.TEMPERATURE, HeatBalance.iceToHoldKg(
-                        facts.volumeL().getAsDouble() * BARE_TANK_LOSS_W_PER_K_PER_L, ROOM_C, holdC,
-                        ICE_HOURS), "kg", "HeatBalance.iceToHoldKg"));
+                : Act.amount(Act.Kind.ICE, Driver.TEMPERATURE,
+                        iceKg(facts.volumeL().getAsDouble(), tooWarmK, holdC), "kg", "HeatBalance.iceToHoldKg"));
+    }
+
+    /** Down to what is to be held, then against the room. */
+    private static double iceKg(double volumeL, double tooWarmK, double holdC) {
+        return HeatBalance.iceToCoolKg(volumeL, tooWarmK, holdC)
+                + HeatBalance.iceToHoldKg(TankParameters.bareGlassWPerK(volumeL), ROOM_C, holdC, ICE_HOURS);
     }
 
     private void nitrite(
@@ -123,8 +131,7 @@ public final class Advisor {
 
     /** The share that brings the level held likely in a day well under its limit. */
     private void change(Driver driver, TankFacts facts, Forecast forecast, List<Act> acts) {
-        Optional<SeriesForecast> series =
-                forecast.series().stream().filter(s -> s.series() == driver).findFirst();
+        Optional<SeriesForecast> series = series(forecast, driver);
         if (series.isEmpty() || series.get().limit().isEmpty()) {
             return;
         }
@@ -139,6 +146,15 @@ public final class Advisor {
                 : OptionalDouble.of(facts.volumeL().getAsDouble() * percent / 100);
         acts.add(new Act(Act.Kind.WATER_CHANGE, Optional.of(driver), OptionalDouble.of(percent), "%",
                 litres, "L", "", "WaterChange.shareFor"));
+    }
+
+    private void ph(TankFacts facts, Forecast forecast, List<Observation> observations, List<Act> acts) {
+        boolean low = series(forecast, Driver.PH).map(s -> s.fan().get(0).q50() < MIDDLE_PH).orElse(false);
+        if (low) {
+            alkalinity(facts, forecast, observations, acts);
+        } else {
+            acts.add(Act.ask(Driver.PH, Analyte.PH));
+        }
     }
 
     private void alkalinity(
@@ -170,6 +186,10 @@ public final class Advisor {
             acts.add(Act.plain(Act.Kind.THIOSULFATE, Driver.CHLORINE));
         }
         acts.add(Act.plain(Act.Kind.MORE_AIR, Driver.CHLORINE));
+    }
+
+    private static Optional<SeriesForecast> series(Forecast forecast, Driver driver) {
+        return forecast.series().stream().filter(s -> s.series() == driver).findFirst();
     }
 
     private static Optional<Observation> newest(

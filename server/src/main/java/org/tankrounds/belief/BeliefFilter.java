@@ -113,6 +113,11 @@ public final class BeliefFilter {
             if (filter.see(reading.value(), half, reading.doubtful())) {
                 fitting.add(reading);
                 setAside = null;
+            } else if (setAside != null && filter.isSame(setAside, reading)) {
+                filter.beginAgainAt(reading.value(), half);
+                fitting.add(setAside);
+                fitting.add(reading);
+                setAside = null;
             } else {
                 setAside = reading;
             }

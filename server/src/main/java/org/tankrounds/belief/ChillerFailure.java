@@ -16,6 +16,8 @@ public record ChillerFailure(double endC, double timeConstantH) {
     public static final double RUN_SD_C = 0.35;
     /** How fast a running chiller returns to it, h. */
     public static final double RUN_HOURS = 6;
+    /** How far the room that warms a tank wanders in a day, °C. */
+    public static final double ROOM_WALK_SD_C = 0.6;
 
     private static final double ROOM_C = 21;
     private static final double ROOM_SD_C = 1.5;

@@ -5,7 +5,7 @@ package org.tankrounds.belief;
  *
  * <p>The level is the distance from what tanks in general show; it forgets with {@code tauLevel}. The slope fades with
  * {@code tauSlope}. Per step of dt days: {@code d' = φ d + g b}, {@code b' = ψ b}, {@code φ = e^(−dt/τL)},
- * {@code ψ = e^(−dt/τb)}, {@code g = τb (1 − ψ)}. Source of the filter: Durbin and Koopman 2012, Time Series Analysis
+ * {@code ψ = e^(−dt/τb)}, {@code g = (φ − ψ) / (1/τb − 1/τL)}: what the slope added is forgotten too. Source of the filter: Durbin and Koopman 2012, Time Series Analysis
  * by State Space Methods, chapters 2 and 4. Without slope and forgetting it is their local level model.
  *
  * @param level distance from the population, on the model's scale
@@ -20,7 +20,7 @@ public record LocalTrend(double level, double slope, double levelVar, double cov
     public LocalTrend after(double days, TrendModel model) {
         double forget = StrictMath.exp(-days / model.levelDays());
         double fade = StrictMath.exp(-days / model.slopeDays());
-        double carry = model.slopeDays() * (1 - fade);
+        double carry = (forget - fade) / (1 / model.slopeDays() - 1 / model.levelDays());
         double newLevelVar = forget * forget * levelVar + 2 * forget * carry * cov
                 + carry * carry * slopeVar + model.levelNoise(days, forget);
         double newCov = fade * (forget * cov + carry * slopeVar);

@@ -8,7 +8,8 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * Follows one series through its readings. A reading far from what is expected is set aside; when the next one
- * agrees with it both are believed, else it is forgotten.
+ * agrees with it both are believed, else it is forgotten. A first reading has only tanks in general against it, and
+ * is believed.
  */
 final class SeriesFilter {
 
@@ -48,7 +49,9 @@ final class SeriesFilter {
         double variance = model.readingVariance(scaledLow, scaledHigh);
         double distance = (scaledLow + scaledHigh) / 2 - population.applyAsDouble(reading.at());
         double surprise = Math.abs(state.surprise(distance, variance));
-        boolean fits = surprise < (isOdd(reading) ? DOUBTFUL_SURPRISE_SDS : SURPRISE_SDS);
+        boolean nothingSpeaksAgainst = believed.isEmpty() && pending == null && !isOdd(reading);
+        boolean fits = nothingSpeaksAgainst
+                || surprise < (isOdd(reading) ? DOUBTFUL_SURPRISE_SDS : SURPRISE_SDS);
         if (pending != null && agrees(distance, variance)) {
             state = jumped(pending).seeing(distance, variance);
             believed.add(pending.reading);

@@ -15,8 +15,10 @@ import java.util.stream.IntStream;
  */
 final class TemperatureFilter {
 
-    /** Possible states that are followed. */
-    static final int STATES = 400;
+    /** Possible states that are followed: many, for few of them stop just when a chiller did. */
+    private static final int STATES = 2400;
+    /** States that a belief keeps of them. */
+    private static final int KEPT = 400;
     private static final double REPAIRS_PER_DAY = 0.25;
     /** Where nobody reads for days, nobody repairs either. */
     private static final double UNREAD_REPAIRS_PER_DAY = 0.08;
@@ -25,10 +27,15 @@ final class TemperatureFilter {
     private static final double HELD_SD_C = 1.4;
     private static final double HELD_SD_WITH_SET_POINT_C = 0.8;
     private static final double HELD_WALK_SD_C = 0.15;
+    private static final double CONSTANT_WALK_LOG_SD = 0.1;
     private static final double READER_SD_C = 0.25;
     private static final double TYPO_SHARE = 0.02;
     private static final double DOUBTFUL_SHARE = 0.5;
     private static final double TYPO_SPAN_C = 40;
+    /** Two readings so near each other within so many hours speak for each other. */
+    private static final double SAME_C = 1.5;
+    private static final double SAME_WITHIN_H = 96;
+    private static final double STANDING_ABOVE_HELD_C = 2;
 
     private final double[] nowC = new double[STATES];
     private final double[] heldC = new double[STATES];
@@ -62,9 +69,10 @@ final class TemperatureFilter {
             if (stopped[i]) {
                 if (uniform() < repaired) {
                     stopped[i] = false;
-                    nowC[i] = heldC[i] + (nowC[i] - heldC[i]) * StrictMath.exp(-hours * uniform() / ChillerFailure.RUN_HOURS);
+                    nowC[i] = heldC[i] + (nowC[i] - heldC[i]) * Decay.after(hours * uniform() / ChillerFailure.RUN_HOURS);
                 } else {
                     warm(i, hours);
+                    wander(i, days);
                 }
             } else if (uniform() < tried) {
                 weight[i] *= stops / tried;
@@ -79,13 +87,13 @@ final class TemperatureFilter {
 
     /** A reading; false when it fits none of the states. */
     boolean see(double readC, double halfStepC, boolean doubtful) {
-        double sd = Math.sqrt(halfStepC * halfStepC / 3 + READER_SD_C * READER_SD_C);
-        double typo = (doubtful ? DOUBTFUL_SHARE : TYPO_SHARE);
+        double sd = sd(halfStepC);
+        double typo = doubtful ? DOUBTFUL_SHARE : TYPO_SHARE;
         double sum = 0;
         double fitting = 0;
         for (int i = 0; i < STATES; i++) {
             double z = (readC - nowC[i]) / sd;
-            double fit = (1 - typo) * StrictMath.exp(-z * z / 2) / (sd * 2.506628274631);
+            double fit = (1 - typo) * Decay.after(z * z / 2) / (sd * 2.506628274631);
             fitting += weight[i] * fit;
             weight[i] *= fit + typo / TYPO_SPAN_C;
             sum += weight[i];
@@ -102,19 +110,48 @@ final class TemperatureFilter {
         return fitting > typoWeight;
     }
 
+    /** Whether two readings that nothing held explains confirm each other. */
+    boolean isSame(Observation before, Observation reading) {
+        return Math.abs(reading.value() - before.value()) <= SAME_C
+                && hours(before.at(), reading.at()) <= SAME_WITHIN_H;
+    }
+
+    /**
+     * Believes a temperature that no state came to: either the chiller was set to it, or it stands, the more likely the
+     * further the water is above what was held.
+     */
+    void beginAgainAt(double readC, double halfStepC) {
+        double sd = sd(halfStepC);
+        for (int i = 0; i < STATES; i++) {
+            nowC[i] = readC + sd * normal();
+            stopped[i] = false;
+            if (readC > heldC[i] + STANDING_ABOVE_HELD_C && i % 4 != 0) {
+                stop(i);
+                endC[i] = Math.max(endC[i], nowC[i]);
+            } else {
+                heldC[i] = readC;
+            }
+            weight[i] = 1.0 / STATES;
+        }
+    }
+
+    private static double sd(double halfStepC) {
+        return Math.sqrt(halfStepC * halfStepC / 3 + READER_SD_C * READER_SD_C);
+    }
+
     TemperatureBelief belief(List<Observation> readings, Optional<Observation> setAside) {
         resample();
         int[] order = IntStream.range(0, STATES).boxed()
                 .sorted(Comparator.comparingDouble((Integer i) -> nowC[i]).thenComparing(i -> i))
                 .mapToInt(Integer::intValue).toArray();
-        double[] now = new double[STATES];
-        double[] held = new double[STATES];
-        double[] end = new double[STATES];
-        double[] constant = new double[STATES];
-        boolean[] standing = new boolean[STATES];
+        double[] now = new double[KEPT];
+        double[] held = new double[KEPT];
+        double[] end = new double[KEPT];
+        double[] constant = new double[KEPT];
+        boolean[] standing = new boolean[KEPT];
         int count = 0;
-        for (int i = 0; i < STATES; i++) {
-            int from = order[i];
+        for (int i = 0; i < KEPT; i++) {
+            int from = order[i * (STATES / KEPT) + (int) (Draws.uniform(draw++) * (STATES / KEPT))];
             now[i] = nowC[from];
             held[i] = heldC[from];
             end[i] = endC[from];
@@ -122,7 +159,7 @@ final class TemperatureFilter {
             standing[i] = stopped[from];
             count += standing[i] ? 1 : 0;
         }
-        return new TemperatureBelief(now, held, end, constant, standing, (double) count / STATES,
+        return new TemperatureBelief(now, held, end, constant, standing, (double) count / KEPT,
                 List.copyOf(readings), setAside);
     }
 
@@ -135,7 +172,14 @@ final class TemperatureFilter {
     }
 
     private void warm(int i, double hours) {
-        nowC[i] = endC[i] - (endC[i] - nowC[i]) * StrictMath.exp(-hours / timeConstantH[i]);
+        nowC[i] = endC[i] - (endC[i] - nowC[i]) * Decay.after(hours / timeConstantH[i]);
+    }
+
+    /** Rooms are heated and aired, and no two states may stay alike: readings would leave one and its certainty. */
+    private void wander(int i, double days) {
+        double share = Math.sqrt(days);
+        endC[i] += ChillerFailure.ROOM_WALK_SD_C * share * normal();
+        timeConstantH[i] *= StrictMath.exp(CONSTANT_WALK_LOG_SD * share * normal());
     }
 
     /** Systematic resampling: states by their weight, then all equally likely. */

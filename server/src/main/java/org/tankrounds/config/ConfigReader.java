@@ -17,8 +17,8 @@ import org.tankrounds.config.Config.OutsideDatabase;
 /** Reads {@code TANKROUNDS_*} from the environment; every secret may come from a file named by {@code …_FILE}. */
 public final class ConfigReader {
     static final String PREFIX = "TANKROUNDS_";
-    private static final Set<String> SECRETS = Set.of("DATABASE_PASSWORD", "METRICS_TOKEN");
-    private static final Set<String> KNOWN = Set.of(
+    static final Set<String> SECRETS = Set.of("DATABASE_PASSWORD", "METRICS_TOKEN");
+    static final Set<String> KNOWN = Set.of(
             "HOST", "PORT", "DATA", "DATABASE_URL", "DATABASE_USER", "DATABASE_PASSWORD", "BASE_URL", "LOG",
             "METRICS_TOKEN", "JAVA_OPTS", "TEST_DATABASE_URL", "CHROMIUM");
 

@@ -12,6 +12,7 @@ import java.util.concurrent.CompletableFuture;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.demo.DemoAccess.ChapterAccess;
 import org.tankrounds.demo.DemoPlaces.WrittenChapter;
+import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.people.Chapter;
 import org.tankrounds.people.ChapterRepository;
@@ -23,7 +24,6 @@ import org.tankrounds.places.KitRepository;
 import org.tankrounds.places.SchoolRepository;
 import org.tankrounds.places.TankEdits;
 import org.tankrounds.places.TankRepository;
-import org.tankrounds.readings.AfterStore;
 import org.tankrounds.readings.StoreBatch;
 import org.tankrounds.season.LotEdits;
 import org.tankrounds.season.SeasonRepository;
@@ -37,17 +37,17 @@ public final class DemoLoader {
 
     private final Transactions transactions;
     private final StoreBatch storeBatch;
-    private final AfterStore afterStore;
+    private final AfterChange afterChange;
     private final Clock clock;
     private final ChapterRepository chapters = new ChapterRepository();
     private final DemoPlaces places;
     private final DemoKeys keys;
 
     public DemoLoader(Transactions transactions, StoreBatch storeBatch, PasswordHashes passwords,
-            DirtyTanks dirtyTanks, AfterStore afterStore, Clock clock) {
+            DirtyTanks dirtyTanks, AfterChange afterChange, Clock clock) {
         this.transactions = transactions;
         this.storeBatch = storeBatch;
-        this.afterStore = afterStore;
+        this.afterChange = afterChange;
         this.clock = clock;
         PersonRepository people = new PersonRepository();
         TankRepository tanks = new TankRepository();
@@ -78,7 +78,7 @@ public final class DemoLoader {
     private ChapterAccess load(DemoChapter demo, Optional<DemoAccess> known, ZoneId zone, Instant now) {
         Optional<Chapter> found = find(demo);
         // What was moved to today is out of date until it is forecast again.
-        found.ifPresent(chapter -> afterStore.stored(chapter.chapterId()));
+        found.ifPresent(chapter -> afterChange.changed(chapter.chapterId()));
         Optional<ChapterAccess> opened = known.flatMap(access -> access.chapters().stream()
                 .filter(chapter -> chapter.code().equals(demo.code())).findFirst());
         if (found.isPresent() && opened.isPresent()) {

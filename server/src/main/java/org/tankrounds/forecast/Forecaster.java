@@ -48,12 +48,13 @@ public final class Forecaster {
         weighByDeaths(outcome, belief);
         double chanceAfterDeaths = outcome.chance();
         double[] signs = Signs.of(belief, outcome, observations, limits);
+        double exposurePerFish = experience.exposurePerFish(signs) + outcome.unlearnedExcess();
         outcome.weighTo(experience.chance(signs));
         Stage stage = course.stage()[0];
         Judgement judgement = Judgement.of(
                 belief, outcome, 1 - chanceBeforeDeaths / chanceAfterDeaths, limits, stage);
         return new Forecast(facts.tank(), asOf, rounded(outcome.chance(), 1e4),
-                rounded(experience.exposurePerFish(signs) * belief.fishAlive(), 1e3),
+                rounded(exposurePerFish * belief.fishAlive(), 1e3),
                 judgement.driver(), outcome.hoursToLimit(), judgement.ageIfAny(), stage,
                 belief.fishAlive(), Reasons.of(belief, outcome, judgement, limits, stage),
                 Fans.of(course, outcome.picked(), belief, limits));

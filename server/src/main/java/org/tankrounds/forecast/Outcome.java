@@ -15,6 +15,14 @@ final class Outcome {
     private static final Driver[] LIMITS = {Driver.TEMPERATURE, Driver.UN_IONISED_AMMONIA,
         Driver.NITRITE, Driver.DISSOLVED_OXYGEN, Driver.PH, Driver.CHLORINE};
     private static final int NEVER = HOURS + 1;
+    private static final int MOST_DEATHS_COUNTED = 30;
+    /** Trouble that no reading shows, such as a night without air: how often, and what it means (the project's choice). */
+    private static final double UNSEEN_CHANCE = 0.01;
+    private static final double UNSEEN_EXCESS = 1;
+    private static final double UNSEEN_EXCESS_HOURS = 6;
+    /** Illness or handling: how often, and the share of the fish it takes (the project's choice). */
+    private static final double OTHER_CAUSE = 0.05;
+    private static final double OTHER_CAUSE_SHARE = 0.03;
 
     private final int paths;
     private final double[][] excess;
@@ -27,6 +35,8 @@ final class Outcome {
     private int[] picked;
     /** What experience makes of it; NaN before that, then the paths speak. */
     private double stated = Double.NaN;
+    /** How much likelier the deaths made trouble that no reading shows. */
+    private double unseenChance;
 
     Outcome(Paths course, TankBelief belief, Limits limits) {
         paths = course.count();
@@ -77,8 +87,9 @@ final class Outcome {
     }
 
     /**
-     * Lets deaths speak: paths whose water is bad now make the deaths found likelier, and count more. Deaths as a
-     * geometric count about an expected number, because they come in clusters.
+     * Lets deaths speak: paths whose water is bad now make the deaths found likelier, and count more; where none is, the
+     * deaths speak for what nobody has read. Deaths as a geometric count about an expected number, because they come in
+     * clusters.
      */
     void weighByDeaths(RecentDeaths deaths, int fishAlive, double usualPerFishDay, double perExcess) {
         if (!deaths.isCounted()) {
@@ -88,11 +99,24 @@ final class Outcome {
         double total = 0;
         double fishDays = Math.max(1, fishAlive) * deaths.overHours() / 24;
         for (int i = 0; i < paths; i++) {
-            double expected = fishDays * (usualPerFishDay + perExcess * Math.min(3, excessNow[i]));
-            double stay = expected / (1 + expected);
-            weight[i] = (1 - stay) * StrictMath.pow(stay, Math.min(deaths.count(), 30));
+            double hazard = usualPerFishDay + perExcess * Math.min(3, excessNow[i]);
+            weight[i] = likelihood(deaths.count(), fishDays * hazard);
             total += weight[i];
         }
+        double seen = (1 - OTHER_CAUSE) * total / paths
+                + OTHER_CAUSE * likelihood(deaths.count(), OTHER_CAUSE_SHARE * Math.max(1, fishAlive));
+        double unseen = likelihood(deaths.count(), fishDays * (usualPerFishDay + perExcess * UNSEEN_EXCESS));
+        double share = UNSEEN_CHANCE * unseen / (UNSEEN_CHANCE * unseen + (1 - UNSEEN_CHANCE) * seen);
+        unseenChance = Math.max(0, share - UNSEEN_CHANCE);
+        picked = resampled(weight, total);
+    }
+
+    private static double likelihood(int deaths, double expected) {
+        double stay = expected / (1 + expected);
+        return (1 - stay) * StrictMath.pow(stay, Math.min(deaths, MOST_DEATHS_COUNTED));
+    }
+
+    private int[] resampled(double[] weight, double total) {
         int[] chosen = new int[paths];
         int from = 0;
         double reached = weight[0];
@@ -103,7 +127,7 @@ final class Outcome {
             }
             chosen[i] = from;
         }
-        picked = chosen;
+        return chosen;
     }
 
     /**
@@ -130,16 +154,24 @@ final class Outcome {
         return picked;
     }
 
-    /** Share of paths beyond any limit for two hours or more, kept off 0 and 1 by half a path; or as stated. */
-    double chance() {
-        if (!Double.isNaN(stated)) {
-            return stated;
-        }
+    /** Share of paths beyond any limit for two hours or more, kept off 0 and 1 by half a path. */
+    double chanceOnPaths() {
         int hits = 0;
         for (int i : picked) {
             hits += hoursBeyond[i] >= BEYOND_HOURS ? 1 : 0;
         }
         return (hits + 0.5) / (paths + 1);
+    }
+
+    /** By the paths or as stated, and what neither paths nor experience know: trouble that only deaths tell of. */
+    double chance() {
+        double known = Double.isNaN(stated) ? chanceOnPaths() : stated;
+        return known + (1 - known) * unseenChance;
+    }
+
+    /** Hours beyond a limit, each by how far beyond, of what experience does not know; per fish. */
+    double unlearnedExcess() {
+        return excess(Driver.CHLORINE) + unseenChance * UNSEEN_EXCESS_HOURS;
     }
 
     /** Mean hours beyond a limit, each by how far beyond; per fish. */
@@ -150,14 +182,6 @@ final class Outcome {
             sum += excess[k][i];
         }
         return sum / paths;
-    }
-
-    double excess() {
-        double sum = 0;
-        for (Driver limit : LIMITS) {
-            sum += excess(limit);
-        }
-        return sum;
     }
 
     /** Share of paths on which a limit is passed at all. */

@@ -11,31 +11,33 @@ public enum Sign {
     /** Natural logarithm of 1 + its hours beyond each limit, each by how far, per fish. */
     TEMPERATURE_EXCESS(1), AMMONIA_EXCESS(1), NITRITE_EXCESS(1), OXYGEN_EXCESS(1), PH_EXCESS(1),
     /** Share of its paths that pass each limit. */
-    TEMPERATURE_CHANCE(1), AMMONIA_CHANCE(1), NITRITE_CHANCE(1), OXYGEN_CHANCE(1), PH_CHANCE(1), CHLORINE_CHANCE(1),
+    TEMPERATURE_CHANCE(1), AMMONIA_CHANCE(1), NITRITE_CHANCE(1), OXYGEN_CHANCE(1), PH_CHANCE(1),
 
     /** What is held of the water now. */
-    CHILLER_STANDS_CHANCE(1), TEMPERATURE_U(1), AMMONIA_MG_PER_L(1), UN_IONISED_U(1), NITRITE_U(1), PH(0),
+    CHILLER_STANDS_CHANCE(1), TEMPERATURE_U(1), AMMONIA_MG_PER_L(1), UN_IONISED_U(1), NITRITE_U(1),
     OXYGEN_SHARE(-1),
+    /** How far the pH lies below 7: too sour. Too high shows in the un-ionised ammonia. */
+    ACIDITY(1),
     /** Its movement, per day on the model's scale. */
-    AMMONIA_SLOPE(1), NITRITE_SLOPE(1), PH_SLOPE(0),
+    AMMONIA_SLOPE(1), NITRITE_SLOPE(1),
     /** How much is open about it, standard deviation on the model's scale. */
     AMMONIA_SD(0), NITRITE_SD(0), PH_SD(0),
 
     /** The newest readings that can be, as they were read; ages in days. */
-    TEMPERATURE_READ_U(1), AMMONIA_READ_MG_PER_L(1), NITRITE_READ_U(1), PH_READ(0),
+    TEMPERATURE_READ_U(1), AMMONIA_READ_MG_PER_L(1), UN_IONISED_READ_U(1), NITRITE_READ_U(1), ACIDITY_READ(1),
     TEMPERATURE_AGE(0), AMMONIA_AGE(0), PH_AGE(0),
     AMMONIA_READ_BEFORE_MG_PER_L(1), NITRITE_READ_BEFORE_U(1),
     NITRATE_READ_MG_PER_L(0), NITRATE_AGE(0), ALKALINITY_READ_MG_PER_L(0), ALKALINITY_AGE(0), OXYGEN_READ_MG_PER_L(-1),
     /** Mean of the readings of ten days. */
-    TEMPERATURE_MEAN_U(1), AMMONIA_MEAN_MG_PER_L(1), NITRITE_MEAN_U(1), PH_MEAN(0),
+    TEMPERATURE_MEAN_U(1), AMMONIA_MEAN_MG_PER_L(1), UN_IONISED_MEAN_U(1), NITRITE_MEAN_U(1), ACIDITY_MEAN(1),
     /** Median of the season. */
-    TEMPERATURE_MEDIAN_U(1), AMMONIA_MEDIAN_MG_PER_L(1), NITRITE_MEDIAN_U(1), PH_MEDIAN(0),
-    /** Highest reading of the season but one, so that one slip of the pen does not stick; pH also lowest. */
-    TEMPERATURE_HIGHEST_U(1), AMMONIA_HIGHEST_MG_PER_L(1), NITRITE_HIGHEST_U(1), PH_HIGHEST(0), PH_LOWEST(0),
+    TEMPERATURE_MEDIAN_U(1), AMMONIA_MEDIAN_MG_PER_L(1), UN_IONISED_MEDIAN_U(1), NITRITE_MEDIAN_U(1), ACIDITY_MEDIAN(1),
+    /** Highest reading of the season but one, so that one slip of the pen does not stick. */
+    TEMPERATURE_HIGHEST_U(1), AMMONIA_HIGHEST_MG_PER_L(1), NITRITE_HIGHEST_U(1), ACIDITY_HIGHEST(1),
     /** What the card can tell apart, half of it. */
     AMMONIA_HALF_STEP_MG_PER_L(0), NITRITE_HALF_STEP_U(0),
 
-    NITRITE_LIMIT_MG_PER_L(0), SOURCE_ALKALINITY_MG_PER_L(0), VOLUME_L(0), FISH_ALIVE(0), DAYS_FEEDING(0),
+    NITRITE_LIMIT_MG_PER_L(0), SOURCE_ALKALINITY_MG_PER_L(0), VOLUME_L(0), DAYS_FEEDING(0),
     /** 1 Monday to 7 Sunday, at the school. */
     WEEKDAY(0),
     /** Days since anything was heard; days of the last fourteen with a reading. */

@@ -19,6 +19,11 @@ final class Signs {
 
     private static final double FORTNIGHT_DAYS = 14;
     private static final double HABIT_DAYS = 28;
+    private static final double NEUTRAL_PH = 7;
+    /** As far as a forecast sees: earlier than that before first feeding, all are alike. */
+    private static final double SOON_DAYS = 3;
+    /** From then on a filter is as ripe as it gets. */
+    private static final double LONG_FED_DAYS = 90;
 
     private final double[] values = new double[Sign.values().length];
     private final TankBelief belief;
@@ -60,13 +65,12 @@ final class Signs {
     }
 
     private void ahead(Outcome outcome) {
-        put(Sign.LOOK_AHEAD_CHANCE, outcome.chance());
+        put(Sign.LOOK_AHEAD_CHANCE, outcome.chanceOnPaths());
         ahead(outcome, Driver.TEMPERATURE, Sign.TEMPERATURE_EXCESS, Sign.TEMPERATURE_CHANCE);
         ahead(outcome, Driver.UN_IONISED_AMMONIA, Sign.AMMONIA_EXCESS, Sign.AMMONIA_CHANCE);
         ahead(outcome, Driver.NITRITE, Sign.NITRITE_EXCESS, Sign.NITRITE_CHANCE);
         ahead(outcome, Driver.DISSOLVED_OXYGEN, Sign.OXYGEN_EXCESS, Sign.OXYGEN_CHANCE);
         ahead(outcome, Driver.PH, Sign.PH_EXCESS, Sign.PH_CHANCE);
-        put(Sign.CHLORINE_CHANCE, outcome.chanceOf(Driver.CHLORINE));
     }
 
     private void ahead(Outcome outcome, Driver limit, Sign excess, Sign chance) {
@@ -81,18 +85,27 @@ final class Signs {
         put(Sign.CHILLER_STANDS_CHANCE, belief.temperature().stoppedChance());
         put(Sign.TEMPERATURE_U, limits.ofTemperature(stage, temperatureC));
         put(Sign.AMMONIA_MG_PER_L, ammonia);
-        put(Sign.UN_IONISED_U, limits.ofUnIonisedAmmonia(Ammonia.unIonisedMgPerL(ammonia, ph, temperatureC)));
+        put(Sign.UN_IONISED_U, unIonisedU(ammonia, ph));
         put(Sign.NITRITE_U, nitriteU(belief.nitrite().valueNow()));
-        put(Sign.PH, ph);
+        put(Sign.ACIDITY, acidity(ph));
         put(Sign.OXYGEN_SHARE, belief.oxygenShare().valueNow());
         movement(belief.totalAmmonia(), Sign.AMMONIA_SLOPE, Sign.AMMONIA_SD);
         movement(belief.nitrite(), Sign.NITRITE_SLOPE, Sign.NITRITE_SD);
-        movement(belief.ph(), Sign.PH_SLOPE, Sign.PH_SD);
+        put(Sign.PH_SD, Math.sqrt(belief.ph().state().levelVar()));
     }
 
     private void movement(SeriesBelief series, Sign slope, Sign sd) {
         put(slope, series.state().slope());
         put(sd, Math.sqrt(series.state().levelVar()));
+    }
+
+    private double unIonisedU(double totalMgPerL, double ph) {
+        return limits.ofUnIonisedAmmonia(
+                Ammonia.unIonisedMgPerL(totalMgPerL, ph, belief.temperature().medianC()));
+    }
+
+    private static double acidity(double ph) {
+        return Math.max(0, NEUTRAL_PH - ph);
     }
 
     private double nitriteU(double mgPerL) {
@@ -101,6 +114,12 @@ final class Signs {
 
     private ReadSeries of(Analyte analyte) {
         return new ReadSeries(readings.getOrDefault(analyte, List.of()), asOf);
+    }
+
+    /** Without the newest one where that is set aside until another agrees with it. */
+    private ReadSeries of(Analyte analyte, SeriesBelief series) {
+        return new ReadSeries(readings.getOrDefault(analyte, List.of()).stream()
+                .filter(o -> series.setAside().filter(o::equals).isEmpty()).toList(), asOf);
     }
 
     private void temperature() {
@@ -113,7 +132,7 @@ final class Signs {
     }
 
     private void ammonia() {
-        ReadSeries read = of(Analyte.TOTAL_AMMONIA);
+        ReadSeries read = of(Analyte.TOTAL_AMMONIA, belief.totalAmmonia());
         put(Sign.AMMONIA_READ_MG_PER_L, read.newest(0));
         put(Sign.AMMONIA_READ_BEFORE_MG_PER_L, read.newest(1));
         put(Sign.AMMONIA_MEAN_MG_PER_L, read.recentMean());
@@ -124,7 +143,7 @@ final class Signs {
     }
 
     private void nitrite() {
-        ReadSeries read = of(Analyte.NITRITE);
+        ReadSeries read = of(Analyte.NITRITE, belief.nitrite());
         put(Sign.NITRITE_READ_U, nitriteU(read.newest(0)));
         put(Sign.NITRITE_READ_BEFORE_U, nitriteU(read.newest(1)));
         put(Sign.NITRITE_MEAN_U, nitriteU(read.recentMean()));
@@ -134,12 +153,15 @@ final class Signs {
     }
 
     private void ph() {
-        ReadSeries read = of(Analyte.PH);
-        put(Sign.PH_READ, read.newest(0));
-        put(Sign.PH_MEAN, read.recentMean());
-        put(Sign.PH_MEDIAN, read.median());
-        put(Sign.PH_HIGHEST, read.highestButOne());
-        put(Sign.PH_LOWEST, read.lowestButOne());
+        ReadSeries read = of(Analyte.PH, belief.ph());
+        ReadSeries ammonia = of(Analyte.TOTAL_AMMONIA, belief.totalAmmonia());
+        put(Sign.ACIDITY_READ, acidity(read.newest(0)));
+        put(Sign.ACIDITY_MEAN, acidity(read.recentMean()));
+        put(Sign.ACIDITY_MEDIAN, acidity(read.median()));
+        put(Sign.ACIDITY_HIGHEST, acidity(read.lowestButOne()));
+        put(Sign.UN_IONISED_READ_U, unIonisedU(ammonia.newest(0), read.newest(0)));
+        put(Sign.UN_IONISED_MEAN_U, unIonisedU(ammonia.recentMean(), read.recentMean()));
+        put(Sign.UN_IONISED_MEDIAN_U, unIonisedU(ammonia.median(), read.median()));
         put(Sign.PH_AGE, read.ageDays());
     }
 
@@ -150,15 +172,15 @@ final class Signs {
         ReadSeries alkalinity = of(Analyte.ALKALINITY);
         put(Sign.ALKALINITY_READ_MG_PER_L, alkalinity.newest(0));
         put(Sign.ALKALINITY_AGE, alkalinity.ageDays());
-        put(Sign.OXYGEN_READ_MG_PER_L, of(Analyte.DISSOLVED_OXYGEN).newest(0));
+        put(Sign.OXYGEN_READ_MG_PER_L, of(Analyte.DISSOLVED_OXYGEN, belief.oxygenShare()).newest(0));
     }
 
     private void tank() {
         put(Sign.NITRITE_LIMIT_MG_PER_L, limits.nitriteMgPerL(belief.chlorideMgPerL()));
         put(Sign.SOURCE_ALKALINITY_MG_PER_L, belief.facts().sourceAlkalinityMgPerL().orElse(Double.NaN));
         put(Sign.VOLUME_L, belief.facts().volumeL().orElse(Double.NaN));
-        put(Sign.FISH_ALIVE, belief.fishAlive());
-        put(Sign.DAYS_FEEDING, belief.development().daysFeedingAt(asOf));
+        put(Sign.DAYS_FEEDING,
+                Math.min(LONG_FED_DAYS, Math.max(-SOON_DAYS, belief.development().daysFeedingAt(asOf))));
         put(Sign.WEEKDAY, asOf.atZone(belief.facts().zone()).getDayOfWeek().getValue());
     }
 

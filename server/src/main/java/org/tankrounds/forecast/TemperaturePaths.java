@@ -21,6 +21,7 @@ final class TemperaturePaths {
         double[] constantDraw = Draws.spreadNormal(paths, STREAM + 2);
         double fails = ChillerFailure.chanceWithin(hours / 24.0);
         double settle = StrictMath.exp(-1 / ChillerFailure.RUN_HOURS);
+        double roomSd = ChillerFailure.ROOM_WALK_SD_C / Math.sqrt(24);
         double settleSd = ChillerFailure.RUN_SD_C * Math.sqrt(1 - settle * settle);
         for (int i = 0; i < paths; i++) {
             double now = belief.nowC()[i];
@@ -39,9 +40,13 @@ final class TemperaturePaths {
             }
             values[0][i] = now;
             for (int h = 1; h <= hours; h++) {
-                now = h > failsAt ? end - (end - now) * keep
-                        : held + (now - held) * settle
-                                + settleSd * Draws.normal(i * hours + h);
+                double drawn = Draws.normal(i * hours + h);
+                if (h > failsAt) {
+                    end += roomSd * drawn;
+                    now = end - (end - now) * keep;
+                } else {
+                    now = held + (now - held) * settle + settleSd * drawn;
+                }
                 values[h][i] = now;
             }
         }

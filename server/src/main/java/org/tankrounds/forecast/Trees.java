@@ -5,11 +5,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A sum of small decision trees over the signs (Friedman 2001, Annals of Statistics 29:1189–1232).
  *
- * <p>Written one tree a line, each question before its answers: {@code NITRITE_U<0.62 -0.05 0.11} adds −0.05 below
+ * <p>Written one tree an entry, each question before its answers: {@code NITRITE_U<0.62 -0.05 0.11} adds −0.05 below
  * 0.62 and 0.11 from there on; {@code <?} instead of {@code <} counts an unknown sign as below.
  *
  * @param start what the sum begins with
@@ -72,21 +73,27 @@ public record Trees(double start, List<Node> trees) {
         return sum;
     }
 
-    /** The lines that {@link #read} takes: the start, then the trees. */
-    public List<String> lines() {
+    /** As entries of a properties file under a name: the start, then the trees by number. */
+    List<String> lines(String name) {
         List<String> lines = new ArrayList<>();
-        lines.add(Double.toString(start));
-        for (Node tree : trees) {
-            StringBuilder line = new StringBuilder();
-            tree.write(line);
+        lines.add(name + "=" + start);
+        for (int i = 0; i < trees.size(); i++) {
+            StringBuilder line = new StringBuilder(key(name, i)).append('=');
+            trees.get(i).write(line);
             lines.add(line.toString());
         }
         return lines;
     }
 
-    public static Trees read(List<String> lines) {
-        List<Node> trees = lines.stream().skip(1)
-                .map(line -> Node.read(new ArrayDeque<>(Arrays.asList(line.split(" "))))).toList();
-        return new Trees(Double.parseDouble(lines.get(0)), trees);
+    static Trees read(Map<String, String> entries, String name) {
+        List<Node> trees = new ArrayList<>();
+        for (String line; (line = entries.get(key(name, trees.size()))) != null;) {
+            trees.add(Node.read(new ArrayDeque<>(Arrays.asList(line.split(" ")))));
+        }
+        return new Trees(Double.parseDouble(entries.get(name)), trees);
+    }
+
+    private static String key(String name, int number) {
+        return name + "." + number;
     }
 }

@@ -3,7 +3,7 @@ package org.tankrounds.lab;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 import org.tankrounds.forecast.Experience;
 import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.forecast.Trees;
@@ -12,8 +12,10 @@ import org.tankrounds.forecast.Trees.Node;
 /** Makes experience from seasons in worlds drawn at random. The same numbers give the same experience. */
 public final class Learning {
 
-    private static final int CHANCE_TREES = 160;
-    private static final int HARM_TREES = 100;
+    private static final int TANKS = 16;
+    private static final int MOMENTS = 14;
+    private static final int CHANCE_TREES = 240;
+    private static final int HARM_TREES = 120;
     /** Keeps the logarithm of small harm from drowning the rest, fish-hours per fish. */
     private static final double LEAST_HARM = 0.05;
 
@@ -29,35 +31,32 @@ public final class Learning {
     /**
      * Plays the worlds 1 to {@code worlds} and learns from them.
      *
-     * @param moments lessons from each tank
      * @param progress told after each world
      */
-    public static Experience from(
-            int worlds, int tanks, int moments, Forecaster forecaster, Consumer<Integer> progress) {
+    public static Experience from(int worlds, Forecaster forecaster, IntConsumer progress) {
         List<Lesson> lessons = new ArrayList<>();
         for (int world = 1; world <= worlds; world++) {
-            lessons.addAll(Lesson.of(world, tanks, moments, forecaster));
+            lessons.addAll(Lesson.of(world, TANKS, MOMENTS, forecaster));
             progress.accept(world);
         }
         return of(lessons);
     }
 
     static Experience of(List<Lesson> lessons) {
-        Trees chance = new Learning(lessons).chance();
-        List<Lesson> harmed = lessons.stream().filter(Lesson::beyond).toList();
-        Trees harm = new Learning(harmed).harm();
-        Experience unscaled = new Experience(chance, harm, 1);
+        double[] lookAhead = lessons.stream().mapToDouble(l -> Experience.lookAheadLogOdds(l.signs())).toArray();
+        double[] line = Line.through(lookAhead, lessons);
+        Trees chance = new Learning(lessons).chance(line, lookAhead);
+        Trees harm = new Learning(lessons.stream().filter(Lesson::beyond).toList()).harm();
+        Experience unscaled = new Experience(line[1], chance, harm, 1);
         double said = lessons.stream().mapToDouble(lesson -> unscaled.exposurePerFish(lesson.signs())).sum();
         double came = lessons.stream().mapToDouble(Lesson::harm).sum();
-        return new Experience(chance, harm, Rounded.toFigures(came / said, 4));
+        return new Experience(line[1], chance, harm, Rounded.toFigures(came / said, 4));
     }
 
-    /** Log-odds of being beyond, by Newton steps on the logistic loss. */
-    private Trees chance() {
-        double base = lessons.stream().filter(Lesson::beyond).count() / (double) lessons.size();
-        double start = Rounded.toFigures(StrictMath.log(base / (1 - base)), 4);
-        return grown(start, CHANCE_TREES, (i, sum) -> {
-            double chance = 1 / (1 + StrictMath.exp(-sum));
+    /** What to add to a line through the look ahead's log-odds, by Newton steps on the logistic loss. */
+    private Trees chance(double[] line, double[] lookAhead) {
+        return grown(line[0], CHANCE_TREES, (i, sum) -> {
+            double chance = 1 / (1 + StrictMath.exp(-sum - line[1] * lookAhead[i]));
             return new double[] {chance - (lessons.get(i).beyond() ? 1 : 0), chance * (1 - chance)};
         });
     }

@@ -16,7 +16,7 @@ record Lesson(double[] signs, boolean beyond, double harm) {
 
     private static final int HORIZON_HOURS = 72;
     /** Share of the lessons in which the class is taken to have said nothing for up to ten weeks, or nothing at all. */
-    private static final double HUSHED = 0.06;
+    private static final double HUSHED = 0.12;
     private static final double NEVER_HEARD = 0.015;
 
     /** Lessons from tanks of one drawn world, at moments of any hour. */

@@ -1,7 +1,6 @@
 package org.tankrounds.lab;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
+import java.util.Locale;
 
 /** Numbers as people like to read them. */
 final class Rounded {
@@ -10,6 +9,6 @@ final class Rounded {
     }
 
     static double toFigures(double value, int figures) {
-        return new BigDecimal(value).round(new MathContext(figures)).doubleValue();
+        return Double.parseDouble(String.format(Locale.ROOT, "%." + (figures - 1) + "e", value));
     }
 }

@@ -45,7 +45,7 @@ final class TankWater {
     private double chlorineMgPerL;
     private double drift;
     private double excessOfDay;
-    private double weightRoot = Math.cbrt(SWIM_UP_G);
+    private double weightRoot = StrictMath.cbrt(SWIM_UP_G);
     private double thermalUnitsC;
     private int alive;
 

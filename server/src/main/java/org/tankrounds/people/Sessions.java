@@ -33,9 +33,7 @@ public final class Sessions {
     String open(DSLContext tx, int chapterId, int personId, Role role) {
         String secret = Secrets.next();
         Instant now = clock.instant();
-        tx.deleteFrom(SESSIONS)
-                .where(SESSIONS.CHAPTER_ID.eq(chapterId)).and(SESSIONS.EXPIRES_AT.le(now))
-                .execute();
+        forgetEnded(tx, chapterId, now);
         tx.insertInto(SESSIONS)
                 .set(SESSIONS.CHAPTER_ID, chapterId)
                 .set(SESSIONS.SESSION_HASH, Secrets.sha256(secret))
@@ -45,6 +43,17 @@ public final class Sessions {
                 .set(SESSIONS.EXPIRES_AT, now.plus(SessionLimits.of(role).atMost()))
                 .execute();
         return secret;
+    }
+
+    /** Deletes a chapter's sessions that are over. */
+    public void forgetEnded(int chapterId) {
+        transactions.inChapter(chapterId, tx -> forgetEnded(tx, chapterId, clock.instant()));
+    }
+
+    private static int forgetEnded(DSLContext tx, int chapterId, Instant now) {
+        return tx.deleteFrom(SESSIONS)
+                .where(SESSIONS.CHAPTER_ID.eq(chapterId)).and(SESSIONS.EXPIRES_AT.le(now))
+                .execute();
     }
 
     /** The person behind a cookie's value; empty when the session is over or the person is disabled. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jooq.DSLContext;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.pages.FormPage;
 import org.tankrounds.web.Caller;

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.jooq.DSLContext;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.places.Tank;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.web.Caller;
@@ -34,17 +35,17 @@ public final class CorrectReading {
     private final TankRepository tanks;
     private final ReadingRepository readings;
     private final StoreReading storeReading;
-    private final AfterStore afterStore;
+    private final AfterChange afterChange;
     private final Clock clock;
     private final MeasurementRepository measurements = new MeasurementRepository();
 
     public CorrectReading(Transactions transactions, TankRepository tanks, ReadingRepository readings,
-            StoreReading storeReading, AfterStore afterStore, Clock clock) {
+            StoreReading storeReading, AfterChange afterChange, Clock clock) {
         this.transactions = transactions;
         this.tanks = tanks;
         this.readings = readings;
         this.storeReading = storeReading;
-        this.afterStore = afterStore;
+        this.afterChange = afterChange;
         this.clock = clock;
     }
 
@@ -57,7 +58,7 @@ public final class CorrectReading {
             return inside(tx, caller, tank, holding, correction.apply(holding));
         });
         if (result == Result.STORED) {
-            afterStore.stored(caller.chapterId());
+            afterChange.changed(caller.chapterId());
         }
         return result;
     }

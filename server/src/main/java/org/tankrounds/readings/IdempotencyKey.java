@@ -55,6 +55,6 @@ final class IdempotencyKey {
     }
 
     private static RefusedException refused(String title) {
-        return new RefusedException(400, title, List.of(new FieldError(HEADER, title)));
+        return new RefusedException(400, title, List.of(new FieldError("/" + HEADER, title)));
     }
 }

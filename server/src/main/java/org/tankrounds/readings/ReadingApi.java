@@ -87,7 +87,7 @@ public final class ReadingApi {
         Optional<Position> position =
                 ReadingCursor.read(caller.chapterId(), tank.tankId(), query.cursor().get());
         if (position.isEmpty()) {
-            ReadingQuery.refuse(List.of(new FieldError("cursor",
+            ReadingQuery.refuse(List.of(new FieldError("/cursor",
                     "cursor is what the Link header of this tank's page before said. Leave it out to begin anew.")));
         }
         return position;

@@ -23,17 +23,17 @@ record ReadingQuery(Optional<Instant> from, Optional<Instant> to, Optional<Strin
         List<FieldError> errors = new ArrayList<>();
         ctx.queryParamMap().forEach((name, given) -> {
             if (!KNOWN.contains(name)) {
-                errors.add(new FieldError(name, "There is no such parameter; the parameters are "
+                errors.add(new FieldError("/" + name, "There is no such parameter; the parameters are "
                         + String.join(", ", KNOWN) + "."));
             } else if (given.size() > 1) {
-                errors.add(new FieldError(name, name + " occurs more than once."));
+                errors.add(new FieldError("/" + name, name + " occurs more than once."));
             }
         });
         Optional<Instant> from = time(ctx, "from", errors);
         Optional<Instant> to = time(ctx, "to", errors);
         int limit = limit(ctx.queryParam("limit"), errors);
         if (from.isPresent() && to.isPresent() && !from.get().isBefore(to.get())) {
-            errors.add(new FieldError("to", "to is later than from."));
+            errors.add(new FieldError("/to", "to is later than from."));
         }
         refuse(errors);
         return new ReadingQuery(from, to, Optional.ofNullable(ctx.queryParam("cursor")), limit);
@@ -65,7 +65,7 @@ record ReadingQuery(Optional<Instant> from, Optional<Instant> to, Optional<Strin
         // A plus sign that was not escaped arrives as a space.
         Optional<Instant> time = Times.parse(given.replace(' ', '+')).filter(ReadingQuery::isInCalendar);
         if (time.isEmpty()) {
-            errors.add(new FieldError(name, name + " is " + Times.ALLOWED + "."));
+            errors.add(new FieldError("/" + name, name + " is " + Times.ALLOWED + "."));
         }
         return time;
     }
@@ -82,7 +82,7 @@ record ReadingQuery(Optional<Instant> from, Optional<Instant> to, Optional<Strin
         if (given.matches("[0-9]{1,6}") && Integer.parseInt(given) >= 1 && Integer.parseInt(given) <= MOST) {
             return Integer.parseInt(given);
         }
-        errors.add(new FieldError("limit", "limit is a whole number from 1 to " + MOST + "."));
+        errors.add(new FieldError("/limit", "limit is a whole number from 1 to " + MOST + "."));
         return USUAL;
     }
 }

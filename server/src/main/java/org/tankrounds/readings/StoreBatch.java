@@ -8,6 +8,7 @@ import org.jooq.exception.DataAccessException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.places.KitRepository;
 import org.tankrounds.places.TankRepository;
@@ -27,17 +28,17 @@ public final class StoreBatch {
     private final KitRepository kits;
     private final ReadingRepository readings;
     private final DirtyTanks dirtyTanks;
-    private final AfterStore afterStore;
+    private final AfterChange afterChange;
     private final Clock clock;
 
     public StoreBatch(Transactions transactions, TankRepository tanks, KitRepository kits,
-            ReadingRepository readings, DirtyTanks dirtyTanks, AfterStore afterStore, Clock clock) {
+            ReadingRepository readings, DirtyTanks dirtyTanks, AfterChange afterChange, Clock clock) {
         this.transactions = transactions;
         this.tanks = tanks;
         this.kits = kits;
         this.readings = readings;
         this.dirtyTanks = dirtyTanks;
-        this.afterStore = afterStore;
+        this.afterChange = afterChange;
         this.clock = clock;
     }
 
@@ -46,7 +47,7 @@ public final class StoreBatch {
     }
 
     void finished(Caller caller) {
-        afterStore.stored(caller.chapterId());
+        afterChange.changed(caller.chapterId());
     }
 
     /**

@@ -12,6 +12,7 @@ import java.util.function.BiFunction;
 import org.jooq.DSLContext;
 import org.jooq.exception.DataAccessException;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.places.Kit;
 import org.tankrounds.places.KitRepository;
@@ -50,20 +51,20 @@ public final class StoreReading {
     private final TankRepository tanks;
     private final KitRepository kits;
     private final ReadingRepository readings;
-    private final AfterStore afterStore;
+    private final AfterChange afterChange;
     private final Clock clock;
     private final SubmissionRepository submissions = new SubmissionRepository();
     private final MeasurementRepository measurements = new MeasurementRepository();
     private final DirtyTanks dirtyTanks;
 
     public StoreReading(Transactions transactions, TankRepository tanks, KitRepository kits,
-            ReadingRepository readings, DirtyTanks dirtyTanks, AfterStore afterStore, Clock clock) {
+            ReadingRepository readings, DirtyTanks dirtyTanks, AfterChange afterChange, Clock clock) {
         this.transactions = transactions;
         this.tanks = tanks;
         this.kits = kits;
         this.readings = readings;
         this.dirtyTanks = dirtyTanks;
-        this.afterStore = afterStore;
+        this.afterChange = afterChange;
         this.clock = clock;
     }
 
@@ -89,7 +90,7 @@ public final class StoreReading {
             throw e;
         }
         if (outcome.isPresent() && outcome.get().isNew()) {
-            afterStore.stored(caller.chapterId());
+            afterChange.changed(caller.chapterId());
         }
         return outcome;
     }

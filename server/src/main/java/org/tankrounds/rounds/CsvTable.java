@@ -38,7 +38,7 @@ final class CsvTable {
     /** Hands over every row that is not blank; refuses the whole file with a sentence at the first fault. */
     static void read(Path path, List<String> required, Consumer<CsvRow> each) {
         CsvTable table = new CsvTable(path);
-        try (Reader text = open(path); CsvReader<CsvRecord> records = CsvReader.builder().ofCsvRecord(text)) {
+        try (Reader text = open(path); CsvReader<CsvRecord> records = rowsOf(text)) {
             boolean header = true;
             for (CsvRecord row : records) {
                 if (row.getFields().stream().allMatch(String::isBlank)) {
@@ -63,6 +63,11 @@ final class CsvTable {
         } catch (IOException e) {
             throw table.unreadable(path, e);
         }
+    }
+
+    /** Rows of any length: spreadsheets leave out empty cells at the end, and what is too long is refused in our words. */
+    private static CsvReader<CsvRecord> rowsOf(Reader text) {
+        return CsvReader.builder().allowMissingFields(true).allowExtraFields(true).ofCsvRecord(text);
     }
 
     private static Reader open(Path path) throws IOException {

@@ -9,17 +9,17 @@ import org.jooq.DSLContext;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.places.Tank;
 import org.tankrounds.places.TankRepository;
-import org.tankrounds.readings.AfterStore;
 
 /**
  * Keeps one forecast a tank up to date. A tank is marked by whoever learns something of it; the marks are taken,
  * computed and stored in one transaction under the chapter's lock, so that of two threads or nodes the later one
  * sees what the earlier one knew, and a crash loses no mark.
  */
-public final class ForecastKeeper implements AfterStore {
+public final class ForecastKeeper implements AfterChange {
     /** After an hour a forecast has drifted enough that "by tonight" may no longer be true. */
     static final Duration MOVE_ON_AFTER = Duration.ofHours(1);
     /** So few in one transaction that nobody waits long for the lock. */
@@ -51,7 +51,7 @@ public final class ForecastKeeper implements AfterStore {
 
     /** Forecasts every marked tank anew, now. What fails stays marked, and the next round of the jobs tries again. */
     @Override
-    public void stored(int chapterId) {
+    public void changed(int chapterId) {
         try {
             drain(chapterId);
         } catch (RuntimeException e) {

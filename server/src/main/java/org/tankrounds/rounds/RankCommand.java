@@ -29,6 +29,9 @@ import picocli.CommandLine.Option;
         description = "Ranks tanks from two CSV files; no server, no database. Writes CSV.")
 public final class RankCommand implements Callable<Integer> {
 
+    private static final int FIRST_YEAR = 2000;
+    private static final int LAST_YEAR = 9999;
+
     @Option(names = "--tanks", required = true, paramLabel = "FILE",
             description = "CSV with a line per tank; only the column tank is needed.")
     private Path tanks;
@@ -105,7 +108,12 @@ public final class RankCommand implements Callable<Integer> {
 
     private static Instant time(String text, String where) {
         try {
-            return OffsetDateTime.parse(text.replace("\uFEFF", "").strip()).toInstant();
+            OffsetDateTime time = OffsetDateTime.parse(text.replace("\uFEFF", "").strip());
+            if (time.getYear() < FIRST_YEAR || time.getYear() > LAST_YEAR) {
+                throw CommandException.wrongCall(where + ": '" + text.strip() + "' is out of range; allowed are the years "
+                        + FIRST_YEAR + " to " + LAST_YEAR + ".");
+            }
+            return time.toInstant();
         } catch (DateTimeParseException e) {
             throw CommandException.wrongCall(
                     where + ": '" + text.strip() + "' is no such time; " + CsvRow.timeAllowed());

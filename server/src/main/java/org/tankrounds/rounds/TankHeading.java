@@ -24,7 +24,7 @@ final class TankHeading {
         Forecast forecast = row.get().forecast();
         String what = switch (Tier.of(forecast)) {
             case GO_TODAY, GO_THIS_WEEK -> trouble(forecast) + ", " + Formats.odds(forecast.chance());
-            case ASK_FOR_A_READING -> silence(forecast);
+            case ASK_FOR_A_READING -> Tier.diesUnexplained(forecast) ? deaths(forecast) : silence(forecast);
             case NOTHING_NEEDED -> "nothing needed";
         };
         return tank.classroom() + ": " + what;
@@ -35,7 +35,7 @@ final class TankHeading {
                 .filter(candidate -> candidate.driver().equals(Optional.of(forecast.driver())))
                 .findFirst();
         if (forecast.driver() == Driver.DEATHS) {
-            return reason.map(deaths -> deaths.count().orElse(0) + " found dead").orElse("deaths");
+            return deaths(forecast);
         }
         String name = Levels.inSentence(forecast.driver());
         if (reason.isEmpty() || reason.get().limit().isEmpty()) {
@@ -52,6 +52,11 @@ final class TankHeading {
         return reason.get().hoursToLimit().isPresent()
                 ? level + " by " + formats.by(ahead(reason.get().hoursToLimit().getAsDouble()))
                 : level + " possible within three days";
+    }
+
+    private static String deaths(Forecast forecast) {
+        return forecast.reasons().stream().filter(reason -> reason.kind() == Reason.Kind.DEATHS).findFirst()
+                .map(reason -> reason.count().orElse(0) + " found dead").orElse("deaths");
     }
 
     private static String silence(Forecast forecast) {

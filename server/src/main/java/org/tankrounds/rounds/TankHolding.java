@@ -39,6 +39,9 @@ final class TankHolding {
     /** A sentence, or empty where nothing in particular is missing. */
     String narrows(TankInput input, Optional<TankForecast> row) {
         List<String> wanted = new ArrayList<>();
+        if (input.lot().isEmpty()) {
+            wanted.add("how many eggs came, and when");
+        }
         row.ifPresent(forecast -> forecast.forecast().reasons().forEach(reason -> {
             if (reason.kind() == Reason.Kind.NO_READINGS || reason.kind() == Reason.Kind.SILENCE) {
                 wanted.add("a reading of anything");
@@ -60,8 +63,9 @@ final class TankHolding {
 
     private static String fish(Forecast forecast, TankInput input) {
         String kind = forecast.stage() == Stage.EGG ? "eggs" : "fish";
-        return forecast.fishAlive() + " " + kind + " believed alive"
-                + input.lot().map(lot -> ", of " + lot.eggs() + " eggs").orElse("");
+        String alive = forecast.fishAlive() + " " + kind;
+        return input.lot().map(lot -> alive + " believed alive, of " + lot.eggs() + " eggs")
+                .orElse("no eggs written down yet, counted as " + alive);
     }
 
     private String stage(Development lot) {

@@ -2,6 +2,7 @@ package org.tankrounds.rounds;
 
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
+import org.tankrounds.forecast.Reason;
 
 /** What the volunteer does about a tank. */
 enum Tier {
@@ -16,6 +17,9 @@ enum Tier {
     static final double THIS_WEEK_CHANCE = 0.2;
     /** From Friday to Wednesday without a look: somebody forgot, or nobody is there. */
     static final double SILENT_HOURS = 5 * 24;
+    /** One in twenty in a week: more than chance takes from a healthy tank (common practice, no source). */
+    static final double MANY_DEATHS_PER_FISH_DAY = 0.05 / 7;
+    static final int FEWEST_DEATHS = 3;
 
     private final String key;
     private final String title;
@@ -40,7 +44,15 @@ enum Tier {
         if (forecast.chance() >= THIS_WEEK_CHANCE) {
             return GO_THIS_WEEK;
         }
-        return silent ? ASK_FOR_A_READING : NOTHING_NEEDED;
+        return silent || diesUnexplained(forecast) ? ASK_FOR_A_READING : NOTHING_NEEDED;
+    }
+
+    /** Fish die although what was read is fine, so something was not read. */
+    static boolean diesUnexplained(Forecast forecast) {
+        return forecast.reasons().stream().anyMatch(reason -> reason.kind() == Reason.Kind.DEATHS
+                && reason.count().orElse(0) >= FEWEST_DEATHS
+                && reason.count().getAsInt() * 24 >= MANY_DEATHS_PER_FISH_DAY
+                        * reason.overHours().orElse(24) * forecast.fishAlive());
     }
 
     String key() {

@@ -43,9 +43,17 @@ public record TankParameters(
 
     /** A tank of a volume as classrooms have them, its loss scaled with its surface. */
     public static TankParameters ofVolume(double volumeL, Chiller chiller) {
-        double surfaceShare = StrictMath.cbrt(volumeL / 190 * (volumeL / 190));
-        return new TankParameters(volumeL, FOAM_BARE_LID_W_PER_K * surfaceShare, 15, chiller,
+        return new TankParameters(volumeL, FOAM_BARE_LID_W_PER_K * surfaceShare(volumeL), 15, chiller,
                 Nitrifiers.AMMONIA_OXIDISERS, Nitrifiers.NITRITE_OXIDISERS, 10, 3);
+    }
+
+    /** Loss of a bare glass tank of a volume, W/K. */
+    public static double bareGlassWPerK(double volumeL) {
+        return BARE_GLASS_W_PER_K * surfaceShare(volumeL);
+    }
+
+    private static double surfaceShare(double volumeL) {
+        return StrictMath.cbrt(volumeL / 190 * (volumeL / 190));
     }
 
     public TankParameters withLossWPerK(double newLossWPerK) {

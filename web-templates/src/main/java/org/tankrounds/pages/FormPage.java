@@ -14,7 +14,7 @@ import java.util.List;
  * @param acts what else can be done with the thing, each a button of its own
  */
 public record FormPage(
-        String title,
+        String heading,
         List<Link> trail,
         String lead,
         String action,
@@ -32,6 +32,11 @@ public record FormPage(
     public record Clash(String label, String yours, String theirs) {}
 
     public record Act(String heading, String explanation, String action, String button) {}
+
+    @Override
+    public String title() {
+        return (wrong().isEmpty() && clashes.isEmpty() ? "" : "Error: ") + heading;
+    }
 
     public List<FormField> wrong() {
         return groups.stream()

@@ -1,0 +1,177 @@
+package org.tankrounds.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.tankrounds.testing.Water.FINE;
+import static org.tankrounds.testing.Water.eggs;
+import static org.tankrounds.testing.Water.feedingFish;
+import static org.tankrounds.testing.Water.read;
+import static org.tankrounds.testing.Water.with;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.TankFacts;
+import org.tankrounds.forecast.Driver;
+import org.tankrounds.forecast.Forecast;
+import org.tankrounds.forecast.SeriesForecast;
+import org.tankrounds.testing.Water;
+import org.tankrounds.water.Analyte;
+
+/** Amounts against the formulas worked by hand for a tank of 190 L in a room of 21 °C. */
+class AdvisorTest {
+
+    @Test
+    void steadyTank_needsNothing() {
+        assertThat(advise(feedingFish(), FINE.lastRead(0.1))).isEmpty();
+    }
+
+    @ParameterizedTest(name = "{0} mg N/L")
+    @ValueSource(doubles = {0.3, 0.36, 0.42})
+    void waterChange_bringsNitriteUnderItsLimit(double nitriteMgPerL) {
+        List<Observation> readings = FINE.withNitriteMgPerL(nitriteMgPerL).lastRead(0.1);
+        Forecast forecast = Water.forecast(feedingFish(), readings);
+        Act change = only(advise(feedingFish(), readings), Act.Kind.WATER_CHANGE);
+        SeriesForecast nitrite = forecast.series().get(2);
+        double held = nitrite.fan().get(0).q50();
+        double left = held * (1 - change.amount().getAsDouble() / 100);
+        assertThat(left).isLessThan(nitrite.limit().getAsDouble());
+        assertThat(change.amount().getAsDouble()).isBetween(10.0, 50.0);
+        assertThat(change.amount().getAsDouble() % 5).isZero();
+        assertThat(change.secondAmount().getAsDouble())
+                .isCloseTo(190 * change.amount().getAsDouble() / 100, within(1e-9));
+    }
+
+    @Test
+    void hopelessWater_isChangedByHalfAtOnceAndNoMore() {
+        List<Act> acts = advise(feedingFish(), FINE.withTotalAmmoniaMgPerL(8).lastRead(0.1));
+        assertThat(only(acts, Act.Kind.WATER_CHANGE).amount()).hasValue(50);
+        assertThat(only(acts, Act.Kind.SKIP_FEED).amount()).hasValue(24);
+    }
+
+    /** NaCl per chloride 1.648458: from 12 to 60 mg/L in 190 L. */
+    @Test
+    void salt_bringsChlorideTo60() {
+        List<Act> acts = advise(feedingFish(), FINE.withNitriteMgPerL(0.4).lastRead(0.1));
+        assertThat(only(acts, Act.Kind.SALT).amount().getAsDouble())
+                .isCloseTo(48 * 1.648458 * 190 / 1000, within(1e-6));
+    }
+
+    @Test
+    void salt_whereMeasuredChlorideIsEnough_isNotAskedFor() {
+        List<Act> acts = advise(feedingFish().chlorideMgPerL(2),
+                with(FINE.withNitriteMgPerL(2).lastRead(0.1), read(0.2, Analyte.CHLORIDE, 80, 5)));
+        assertThat(acts).extracting(Act::kind).contains(Act.Kind.WATER_CHANGE).doesNotContain(Act.Kind.SALT);
+    }
+
+    /**
+     * Bare glass, 18.028 W/K, to hold 17 °C for 12 h: 18.028 × 4 K × 43 200 s / (334 000 + 4186 × 17) J/kg = 7.69 kg; from
+     * 19.5 °C, as of its last reading, first down to it: 190 × 4186 × 2.5 / 405 162 = 4.91 kg more.
+     */
+    @Test
+    void ice_meltsForTheRoomsHeatAndForWhatTheWaterHasTooMuch() {
+        List<Act> acts = advise(feedingFish(), FINE.withTemperatureC(19.5).lastRead(0.1));
+        assertThat(only(acts, Act.Kind.ICE).amount().getAsDouble()).isCloseTo(7.69 + 4.91, within(0.01));
+        assertThat(acts.get(0).kind()).isEqualTo(Act.Kind.CHECK_CHILLER);
+    }
+
+    /** Eggs are held at 12 °C: 18.028 × 9 × 43 200 / (334 000 + 4186 × 12) + 190 × 4186 × 2 / 384 232 kg. */
+    @Test
+    void ice_forEggs_holdsThemColder() {
+        List<Act> acts = advise(eggs(), FINE.withTemperatureC(14).lastRead(0.1));
+        assertThat(only(acts, Act.Kind.ICE).amount().getAsDouble()).isCloseTo(18.24 + 4.14, within(0.01));
+    }
+
+    /** A smaller tank has the surface of its size: 18.028 × (95 / 190)^(2/3) W/K. */
+    @Test
+    void ice_forHalfTheVolume_isMoreThanHalf() {
+        double whole = only(advise(feedingFish(), FINE.withTemperatureC(19.5).lastRead(0.1)), Act.Kind.ICE)
+                .amount().getAsDouble();
+        double half = only(advise(feedingFish().volumeL(95), FINE.withTemperatureC(19.5).lastRead(0.1)),
+                Act.Kind.ICE).amount().getAsDouble();
+        assertThat(half).isCloseTo(7.69 * 0.63 + 4.91 / 2, within(0.01));
+        assertThat(half).isGreaterThan(whole / 2);
+    }
+
+    /** Baking soda 1.678673 per CaCO3, at most 20 mg/L a day: 6.379 g in 190 L. */
+    @Test
+    void bicarbonate_raisesLowAlkalinityByWhatADayBears() {
+        List<Act> acts = advise(feedingFish(),
+                with(FINE.withPh(5.7).lastRead(0.1), read(1, Analyte.ALKALINITY, 15, 5)));
+        assertThat(only(acts, Act.Kind.BICARBONATE).amount().getAsDouble())
+                .isCloseTo(20 * 1.678673 * 190 / 1000, within(1e-6));
+    }
+
+    @Test
+    void bicarbonate_whileAmmoniaIsHigh_isWithheld() {
+        List<Act> acts = advise(feedingFish(), with(FINE.withPh(5.7).withTotalAmmoniaMgPerL(2).lastRead(0.1),
+                read(1, Analyte.ALKALINITY, 15, 5)));
+        assertThat(acts).extracting(Act::kind).doesNotContain(Act.Kind.BICARBONATE);
+    }
+
+    @Test
+    void bicarbonate_whereThePhIsTooHigh_isNotGiven() {
+        List<Act> acts = advise(feedingFish(), with(FINE.withPh(9.4).withTotalAmmoniaMgPerL(0).lastRead(0.1),
+                read(1, Analyte.ALKALINITY, 15, 5)));
+        assertThat(acts).extracting(Act::kind).doesNotContain(Act.Kind.BICARBONATE);
+        assertThat(acts).isNotEmpty();
+    }
+
+    @Test
+    void lowPhWithoutAlkalinity_asksForIt() {
+        List<Act> acts = advise(feedingFish(), FINE.withPh(5.7).lastRead(0.1));
+        assertThat(acts).extracting(Act::asks).contains("alkalinity");
+    }
+
+    /** "7 to 1": 0.5 mg/L in 190 L. */
+    @Test
+    void chlorine_isNeutralisedSevenToOne() {
+        List<Act> acts = advise(feedingFish(), with(FINE.lastRead(0.1), read(0.05, Analyte.CHLORINE, 0.5, 0.1)));
+        assertThat(only(acts, Act.Kind.THIOSULFATE).amount().getAsDouble())
+                .isCloseTo(0.5 * 7.000371 * 190 / 1000, within(1e-6));
+    }
+
+    @Test
+    void littleOxygen_needsMoreAir() {
+        assertThat(advise(feedingFish(), FINE.withOxygenMgPerL(4.5).lastRead(0.1)))
+                .extracting(Act::kind).contains(Act.Kind.MORE_AIR);
+    }
+
+    @Test
+    void unknownVolume_givesTheActWithoutAnAmount() {
+        Act salt = only(advise(feedingFish().volumeL(null), FINE.withNitriteMgPerL(0.4).lastRead(0.1)),
+                Act.Kind.SALT);
+        assertThat(salt.amount()).isEmpty();
+        Act change = only(advise(feedingFish().volumeL(null), FINE.withNitriteMgPerL(0.4).lastRead(0.1)),
+                Act.Kind.WATER_CHANGE);
+        assertThat(change.amount()).isPresent();
+        assertThat(change.secondAmount()).isEmpty();
+    }
+
+    @Test
+    void silentTank_isAskedForReadings() {
+        List<Act> acts = advise(feedingFish(), FINE.lastRead(10));
+        assertThat(acts).extracting(Act::kind).contains(Act.Kind.ASK_FOR_READING);
+        assertThat(acts).extracting(Act::asks).contains("temperature", "nitrite");
+    }
+
+    @Test
+    void deaths_callForALookAtTheFish() {
+        List<Act> acts = advise(feedingFish(), with(FINE.lastRead(0.1), read(0.1, Analyte.DEATHS, 12, 0.5)));
+        assertThat(acts.get(0).kind()).isEqualTo(Act.Kind.LOOK_AT_FISH);
+        assertThat(acts.get(0).driver()).isEqualTo(Optional.of(Driver.DEATHS));
+    }
+
+    private static Act only(List<Act> acts, Act.Kind kind) {
+        List<Act> found = acts.stream().filter(act -> act.kind() == kind).toList();
+        assertThat(found).as("%s in %s", kind, acts).hasSize(1);
+        return found.get(0);
+    }
+
+    private static List<Act> advise(TankFacts.Builder facts, List<Observation> readings) {
+        return new Advisor().advise(facts.build(), Water.forecast(facts, readings), readings);
+    }
+}

@@ -1,0 +1,117 @@
+package org.tankrounds.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Page.EmulateMediaOptions;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.tankrounds.App;
+import org.tankrounds.testing.DemoService;
+import org.tankrounds.testing.Visitor;
+import org.tankrounds.web.Role;
+
+/** Every page in every state, for eyes, keyboards and readers, on a laptop and on a phone, by day and by night. */
+class AccessibilityIT {
+    private static final int PHONE_WIDTH = 390;
+    private static final int PHONE_HEIGHT = 844;
+    /** A laptop's page at 400 %: WCAG 2.2, 1.4.10. */
+    private static final int NARROWEST = 320;
+
+    private static final Set<Integer> REFUSED = Set.of(409, 422, 429);
+
+    @TempDir
+    private static Path folder;
+
+    private static Guests guests;
+
+    @BeforeAll
+    static void gather() {
+        DemoService.shared();
+        guests = new Guests(folder);
+    }
+
+    @AfterAll
+    static void leave() {
+        if (guests != null) {
+            guests.close();
+        }
+    }
+
+    static List<PageState> states() {
+        return PageStates.all();
+    }
+
+    @ParameterizedTest
+    @MethodSource("states")
+    void page_canBeUsedByEverybody(PageState state) {
+        try (Visitor visitor = guests.visit(state.guest())) {
+            state.bringAbout(visitor, guests.names());
+            List<String> faults = faults(state, visitor);
+            faults.addAll(visitor.complaints());
+            assertThat(faults).as(state.toString()).isEmpty();
+            assertThat(visitor.status()).as(state.toString()).isEqualTo(state.status());
+        }
+    }
+
+    @Test
+    void everyPageRoute_isAmongTheStates() {
+        Set<String> shown = states().stream().map(PageState::path)
+                .map(path -> path.replaceAll("\\{\\w+}", "{}")).collect(Collectors.toSet());
+        List<String> missing = DemoService.shared().app().routes().stream().filter(AccessibilityIT::isPage)
+                .map(App.Route::path)
+                .filter(path -> !shown.contains(path.replaceAll("\\{\\w+}", "{}"))).toList();
+        assertThat(missing).as("page routes without a state in PageStates").isEmpty();
+    }
+
+    private static List<String> faults(PageState state, Visitor visitor) {
+        Page page = visitor.page();
+        Scanner scanner = new Scanner(page);
+        List<String> faults = new ArrayList<>();
+        if (REFUSED.contains(state.status())) {
+            faults.addAll(scanner.check("failure"));
+        }
+        if (state.steps().isEmpty()) {
+            faults.addAll(scanner.walk());
+        }
+        faults.addAll(by("laptop", lookOver(scanner, page, Visitor.LAPTOP_WIDTH, Visitor.LAPTOP_HEIGHT)));
+        faults.addAll(by("phone", lookOver(scanner, page, PHONE_WIDTH, PHONE_HEIGHT)));
+        page.setViewportSize(NARROWEST, PHONE_HEIGHT);
+        faults.addAll(scanner.check("overflow"));
+        return faults;
+    }
+
+    private static List<String> lookOver(Scanner scanner, Page page, int width, int height) {
+        page.setViewportSize(width, height);
+        List<String> faults = new ArrayList<>(scanner.violations());
+        faults.addAll(scanner.check("smallTargets"));
+        faults.addAll(scanner.check("overflow"));
+        page.emulateMedia(new EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+        faults.addAll(by("night", scanner.violationsOfColour()));
+        page.emulateMedia(new EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
+        return faults;
+    }
+
+    private static List<String> by(String view, List<String> faults) {
+        return faults.stream().map(fault -> view + ": " + fault).toList();
+    }
+
+    /** People's own, and no file that is downloaded or read by a script. */
+    private static boolean isPage(App.Route route) {
+        Set<String> people = Set.of(Role.ANYBODY, Role.COORDINATOR, Role.MENTOR, Role.TEACHER).stream()
+                .map(Role::name).collect(Collectors.toCollection(TreeSet::new));
+        return route.method().equals("GET") && !route.path().matches(".*\\.(csv|xlsx|pdf|json)")
+                && route.roles().stream().anyMatch(role -> people.contains(role.toString()));
+    }
+}

@@ -1,0 +1,154 @@
+package org.tankrounds.browser;
+
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jooq.DSLContext;
+import org.tankrounds.App;
+import org.tankrounds.demo.DemoAccess.PersonAccess;
+import org.tankrounds.migrations.EmbeddedPostgres;
+import org.tankrounds.people.Chapter;
+import org.tankrounds.people.ChapterRepository;
+import org.tankrounds.people.PasswordHashes;
+import org.tankrounds.people.PersonRepository;
+import org.tankrounds.people.PersonRepository.Details;
+import org.tankrounds.places.KitRepository;
+import org.tankrounds.testing.Browserless;
+import org.tankrounds.testing.Cast;
+import org.tankrounds.testing.DemoService;
+import org.tankrounds.testing.TestApp;
+import org.tankrounds.testing.TestClock;
+import org.tankrounds.testing.TestDatabase;
+import org.tankrounds.testing.Visitor;
+import org.tankrounds.web.Role;
+
+/** Everybody who looks at pages, signed in once, and what there is for them to look at. */
+final class Guests implements AutoCloseable {
+    /** Somebody at whose account has been guessed. */
+    static final String SLOWED_DOWN = "slowed.down@hollinbeck.example";
+    private static final int GUESSES = 5;
+    private static final String NEW_TEACHER = "teacher@empty.example";
+    private static final String NEWCOMER = "coordinator@empty.example";
+
+    private final DemoService demo = DemoService.shared();
+    private final Cast beginners = Cast.add(demo.transactions(), "Beginners' chapter");
+    private final EmbeddedPostgres emptyDatabase;
+    private final App emptyApp;
+    private final String emptyUrl;
+    private final Map<String, String> values = new HashMap<>();
+    private final Map<Guest, String> cookies = new EnumMap<>(Guest.class);
+
+    Guests(Path folder) {
+        emptyDatabase = TestDatabase.startEmpty(folder);
+        emptyApp = TestApp.bare(emptyDatabase.logins(), TestClock.atStart());
+        emptyUrl = "http://127.0.0.1:" + emptyApp.start();
+        values.put("setUp", emptyApp.setUpPath().orElseThrow().replace("/set-up/", ""));
+        demo.transactions().outside(tx -> addEmptyChapter(tx));
+        nameThingsOfTheDemo();
+        nameThingsOfTheBeginners();
+        for (int i = 0; i < GUESSES; i++) {
+            browser().signIn(SLOWED_DOWN, "is not this one");
+        }
+    }
+
+    /** Somebody at a page, without anything left over from the page before. */
+    Visitor visit(Guest guest) {
+        return switch (guest) {
+            case FIRST -> Visitor.of(emptyUrl);
+            case NOBODY -> Visitor.of(demo.baseUrl());
+            default -> Visitor.returning(demo.baseUrl(), cookies.computeIfAbsent(guest, this::signIn));
+        };
+    }
+
+    Names names() {
+        return new Names(values);
+    }
+
+    @Override
+    public void close() {
+        emptyApp.close();
+        emptyDatabase.close();
+    }
+
+    private String signIn(Guest guest) {
+        PersonAccess person = switch (guest) {
+            case COORDINATOR, MENTOR, TEACHER -> DemoService.person(demo.first(), guest.name().toLowerCase());
+            case BEGINNER -> new PersonAccess(beginners.coordinator().email(), Cast.PASSWORD, "");
+            case NEWCOMER -> new PersonAccess(NEWCOMER, Cast.PASSWORD, "");
+            case NEW_TEACHER -> new PersonAccess(NEW_TEACHER, Cast.PASSWORD, "");
+            default -> throw new IllegalArgumentException(guest + " does not sign in");
+        };
+        try (Visitor visitor = demo.signedIn(person)) {
+            return visitor.cookies();
+        }
+    }
+
+    private static Chapter addEmptyChapter(DSLContext tx) {
+        Chapter chapter = new ChapterRepository().add(tx, "Empty chapter", ZoneId.of("America/New_York"));
+        new KitRepository().addGeneric(tx, chapter.chapterId());
+        Optional<String> hash = Optional.of(new PasswordHashes().hash(Cast.PASSWORD));
+        PersonRepository people = new PersonRepository();
+        people.add(tx, chapter.chapterId(), new Details(NEWCOMER, "Cora Weir", Role.COORDINATOR), hash);
+        people.add(tx, chapter.chapterId(), new Details(NEW_TEACHER, "Ada Field", Role.TEACHER), hash);
+        return chapter;
+    }
+
+    private void nameThingsOfTheDemo() {
+        PersonAccess teacher = DemoService.person(demo.first(), "teacher");
+        PersonAccess coordinator = DemoService.person(demo.first(), "coordinator");
+        values.put("teacherEmail", teacher.email());
+        values.put("teacherPassword", teacher.password());
+        Browserless classroom = browser();
+        classroom.signIn(teacher.email(), teacher.password());
+        name("tank", classroom, "/tanks", "/tanks/(\\w+)\"");
+        name("reading", classroom, "/tanks/" + values.get("tank"), "/readings/([\\w-]+)\"");
+        Browserless office = browser();
+        office.signIn(coordinator.email(), coordinator.password());
+        List<String> order = Pattern.compile("id=\"tank-(\\w+)\"").matcher(office.get("/rounds").body()).results()
+                .map(found -> found.group(1)).toList();
+        values.put("calmTank", order.get(order.size() - 1));
+        name("school", office, "/places", "/places/schools/(\\w+)/room\\?");
+        name("room", office, "/places", "/room\\?room=([^\"]+)\"");
+        name("kit", office, "/places/kits", "kit\\?kit=([^\"]+)\"");
+        name("person", office, "/people", "/people/(?!new)(\\w+)\"");
+        values.put("lot", "1");
+        values.put("season", demo.first().seasons().get(0).code());
+    }
+
+    private void nameThingsOfTheBeginners() {
+        values.put("newTank", beginners.tankA().code());
+        values.put("otherTank", beginners.tankB().code());
+        values.put("newSeason", beginners.season());
+        values.put("newPerson", beginners.teacherB().code());
+        values.put("newPersonName", beginners.teacherB().name());
+        Browserless office = browser();
+        office.signIn(beginners.coordinator());
+        name("newSchool", office, "/places", "/places/schools/(\\w+)/room\\?");
+        office.get("/people/new");
+        Browserless.Answer invited = office.post(
+                "/people", "name", "Ivy Brook", "email", "ivy@beginners.example", "role", "teacher");
+        values.put("link", find(invited, "/invitations/([\\w-]+)"));
+    }
+
+    private void name(String name, Browserless browser, String path, String pattern) {
+        values.put(name, find(browser.get(path), pattern));
+    }
+
+    private static String find(Browserless.Answer answer, String pattern) {
+        Matcher found = Pattern.compile(pattern).matcher(answer.body());
+        if (!found.find()) {
+            throw new IllegalStateException(pattern + " is not on the page: " + answer);
+        }
+        return found.group(1);
+    }
+
+    private Browserless browser() {
+        return new Browserless(demo.baseUrl());
+    }
+}

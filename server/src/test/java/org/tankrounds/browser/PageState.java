@@ -1,0 +1,103 @@
+package org.tankrounds.browser;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.Cookie;
+import java.util.List;
+import org.tankrounds.testing.Visitor;
+
+/**
+ * One way that a page can look: who sees it, at which route, and what they have done on it.
+ *
+ * @param route as in the list of routes, names in braces, with a query where it needs one
+ * @param after what was done, in words; empty for the page as it opens
+ * @param status that the last page is answered with
+ */
+record PageState(Guest guest, String route, String after, int status, List<Step> steps) {
+    private static final String BOXES =
+            "main form input:is([type=text],[type=email],[type=password],[type=date]):not([readonly]), main form textarea";
+
+    /** Something that is done on the page. */
+    interface Step {
+        void on(Page page, Names names);
+    }
+
+    static PageState see(Guest guest, String route) {
+        return new PageState(guest, route, "", 200, List.of());
+    }
+
+    PageState after(String what, Step... done) {
+        return new PageState(guest, route, what, status, List.of(done));
+    }
+
+    PageState answered(int newStatus) {
+        return new PageState(guest, route, after, newStatus, steps);
+    }
+
+    String path() {
+        return route.split("\\?")[0];
+    }
+
+    void bringAbout(Visitor visitor, Names names) {
+        visitor.page().navigate(names.fillIn(route));
+        steps.forEach(step -> step.on(visitor.page(), names));
+    }
+
+    @Override
+    public String toString() {
+        return guest.name().toLowerCase() + ": " + route + (after.isEmpty() ? "" : " after " + after);
+    }
+
+    static Step fill(String label, String text) {
+        return (page, names) -> page.locator("main").getByLabel(label).first().fill(names.fillIn(text));
+    }
+
+    static Step choose(String card, String step) {
+        return (page, names) -> page.locator("fieldset").filter(new Locator.FilterOptions().setHasText(card)).last()
+                .getByLabel(step, new Locator.GetByLabelOptions().setExact(true)).check();
+    }
+
+    static Step select(String label, String option) {
+        return (page, names) -> page.locator("main").getByLabel(label).selectOption(option);
+    }
+
+    static Step press(String button) {
+        return (page, names) -> page.locator("main :is(button, a, summary)")
+                .filter(new Locator.FilterOptions().setHasText(names.fillIn(button))).first().click();
+    }
+
+    /** The form's own button, whatever it is called. */
+    static Step send() {
+        return (page, names) -> page.locator("main form .button--main[type=submit]").last().click();
+    }
+
+    static Step emptyEveryBox() {
+        return (page, names) -> page.locator(BOXES).all().stream().filter(Locator::isVisible).forEach(Locator::clear);
+    }
+
+    /** A field that the page keeps to itself. */
+    static Step set(String field, String value) {
+        return (page, names) -> page.locator("main form [name=" + field + "]").last()
+                .evaluate("(field, value) => { field.value = value; }", value);
+    }
+
+    /** As when nobody has touched the page for a while. */
+    static Step loseTheSession() {
+        return (page, names) -> {
+            Cookie session = page.context().cookies().stream()
+                    .filter(cookie -> cookie.name.equals("tkr")).findFirst().orElseThrow();
+            session.value = "x".repeat(43);
+            page.context().addCookies(List.of(session));
+        };
+    }
+
+    /** The same page in a second window, where something is done. */
+    static Step meanwhile(Step... done) {
+        return (page, names) -> {
+            Page other = page.context().newPage();
+            other.navigate(page.url());
+            List.of(done).forEach(step -> step.on(other, names));
+            other.close();
+        };
+    }
+}

@@ -1,0 +1,187 @@
+package org.tankrounds.browser;
+
+import static org.tankrounds.browser.Guest.BEGINNER;
+import static org.tankrounds.browser.Guest.COORDINATOR;
+import static org.tankrounds.browser.Guest.FIRST;
+import static org.tankrounds.browser.Guest.MENTOR;
+import static org.tankrounds.browser.Guest.NEWCOMER;
+import static org.tankrounds.browser.Guest.NEW_TEACHER;
+import static org.tankrounds.browser.Guest.NOBODY;
+import static org.tankrounds.browser.Guest.TEACHER;
+import static org.tankrounds.browser.PageState.choose;
+import static org.tankrounds.browser.PageState.emptyEveryBox;
+import static org.tankrounds.browser.PageState.fill;
+import static org.tankrounds.browser.PageState.loseTheSession;
+import static org.tankrounds.browser.PageState.meanwhile;
+import static org.tankrounds.browser.PageState.press;
+import static org.tankrounds.browser.PageState.see;
+import static org.tankrounds.browser.PageState.select;
+import static org.tankrounds.browser.PageState.send;
+import static org.tankrounds.browser.PageState.set;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Every state that a page can be in. A new page, or a new way for one to look, is one more line here. */
+final class PageStates {
+    private static final String ONE_AND_THE_SAME = "0b0f3f0e-6d1c-4c1e-9a55-5f2d1c7f4b11";
+
+    private PageStates() {}
+
+    static List<PageState> all() {
+        return Stream.of(signingIn(), rounds(), readings(), people(), places(), season(), beginnings())
+                .flatMap(List::stream).toList();
+    }
+
+    private static List<PageState> signingIn() {
+        return List.of(
+                see(FIRST, "/set-up/{setUp}"),
+                sentEmpty(FIRST, "/set-up/{setUp}"),
+                see(NOBODY, "/"),
+                see(NOBODY, "/sign-in"),
+                sentEmpty(NOBODY, "/sign-in"),
+                see(NOBODY, "/sign-in").after("a wrong password", fill("E-mail address", "somebody@hollinbeck.example"),
+                        fill("Password", "is not this one"), send()).answered(422),
+                see(NOBODY, "/sign-in").after("many wrong passwords", fill("E-mail address", Guests.SLOWED_DOWN),
+                        fill("Password", "is not this one"), send()).answered(429),
+                see(NOBODY, "/help"),
+                see(NOBODY, "/invitations/{link}"),
+                sentEmpty(NOBODY, "/invitations/{link}"),
+                see(NOBODY, "/invitations/opens-nothing").answered(404),
+                see(NOBODY, "/set-up/opens-nothing").answered(404),
+                see(NOBODY, "/nowhere").answered(404),
+                see(TEACHER, "/account"),
+                sentEmpty(TEACHER, "/account"),
+                see(TEACHER, "/tanks/{tank}/log").after("the session ended",
+                        fill("Temperature", "52"), loseTheSession(), send()).answered(403),
+                see(TEACHER, "/tanks/{tank}/log").after("the session ended and a new one began",
+                        fill("Temperature", "52"), loseTheSession(), send(), fill("E-mail address", "{teacherEmail}"),
+                        fill("Password", "{teacherPassword}"), send()));
+    }
+
+    private static List<PageState> rounds() {
+        return List.of(
+                see(COORDINATOR, "/rounds"),
+                see(COORDINATOR, "/rounds?for=car"),
+                see(COORDINATOR, "/help"),
+                see(MENTOR, "/rounds"),
+                see(TEACHER, "/tanks"),
+                see(COORDINATOR, "/tanks/{tank}"),
+                see(TEACHER, "/tanks/{tank}"),
+                see(MENTOR, "/tanks/{calmTank}"),
+                see(TEACHER, "/tanks/{tank}").after("asking for the numbers", press("The same in numbers")),
+                see(TEACHER, "/tanks/{tank}").after("exploring", press("Explore"),
+                        (page, names) -> page.locator(".explore__chart canvas").first().waitFor()),
+                see(TEACHER, "/tanks/{calmTank}").answered(404));
+    }
+
+    private static List<PageState> readings() {
+        String log = "/tanks/{tank}/log";
+        String reading = "/tanks/{tank}/readings/{reading}";
+        return List.of(
+                see(TEACHER, log),
+                see(MENTOR, log),
+                sentEmpty(TEACHER, log),
+                see(TEACHER, log).after("opening the rest", press("Oxygen, another time or kit")),
+                see(TEACHER, log).after("impossible values", fill("Temperature", "fifty"), fill("Fish found dead", "2.5"),
+                        fill("Water changed", "120"), send()).answered(422),
+                see(TEACHER, log).after("an unlikely value", fill("Temperature", "45"), choose("Scale", "°C"), send()).answered(422),
+                see(TEACHER, log).after("a second reading from one form",
+                        meanwhile(set("submission_id", ONE_AND_THE_SAME), fill("Temperature", "51"), send()),
+                        set("submission_id", ONE_AND_THE_SAME), fill("Temperature", "52"), send()).answered(409),
+                see(TEACHER, log).after("a sound reading", fill("Temperature", "52"), choose("pH", "7.5"), send()),
+                see(TEACHER, reading),
+                see(COORDINATOR, reading),
+                sentEmpty(TEACHER, reading),
+                see(TEACHER, reading).after("a correction", fill("Note", "the filter hums"),
+                        fill("Why", "the note was missing"), send()),
+                see(TEACHER, reading).after("somebody else's correction", fill("Note", "and bubbles"),
+                        fill("Why", "seen later"),
+                        meanwhile(fill("Note", "the filter is still"), fill("Why", "it has stopped"), send()),
+                        send()).answered(409));
+    }
+
+    private static List<PageState> people() {
+        return List.of(
+                see(COORDINATOR, "/people"),
+                see(COORDINATOR, "/people/new"),
+                sentEmpty(COORDINATOR, "/people/new"),
+                see(COORDINATOR, "/people/new").after("the form was not ours", set("form_token", "x"), send()).answered(403),
+                see(COORDINATOR, "/people/{person}"),
+                sentEmpty(COORDINATOR, "/people/{person}"),
+                see(BEGINNER, "/people/{newPerson}").after("switched off", press("Switch off"), press("{newPersonName}")),
+                see(BEGINNER, "/people/{newPerson}").after("asking for a link", press("Let them in again"),
+                        press("{newPersonName}"), press("Make a link")),
+                see(COORDINATOR, "/tokens"),
+                sentEmpty(COORDINATOR, "/tokens"),
+                see(BEGINNER, "/tokens").after("issuing one", fill("What it is for", "probe of room 12"),
+                        select("What it opens", "chapter"), send()),
+                see(BEGINNER, "/tokens").after("revoking one", press("revoke")),
+                see(TEACHER, "/people").answered(404));
+    }
+
+    private static List<PageState> places() {
+        String school = "/places/schools/{school}";
+        return List.of(
+                see(COORDINATOR, "/places"),
+                see(COORDINATOR, "/places/schools/new"),
+                sentEmpty(COORDINATOR, "/places/schools/new"),
+                see(COORDINATOR, school),
+                sentEmpty(COORDINATOR, school),
+                see(BEGINNER, "/places/schools/{newSchool}").after("somebody else's change",
+                        meanwhile(fill("School", "Alder Brook School"), send()), fill("School", "Brook School"), send())
+                        .answered(409),
+                see(COORDINATOR, school + "/rooms/new"),
+                sentEmpty(COORDINATOR, school + "/rooms/new"),
+                see(COORDINATOR, school + "/room?room={room}"),
+                sentEmpty(COORDINATOR, school + "/room?room={room}"),
+                see(COORDINATOR, school + "/tanks/new"),
+                sentEmpty(COORDINATOR, school + "/tanks/new"),
+                see(COORDINATOR, "/places/tanks/{tank}"),
+                sentEmpty(COORDINATOR, "/places/tanks/{tank}"),
+                see(BEGINNER, "/places/tanks/{otherTank}").after("retiring it", press("Retire this tank")),
+                see(BEGINNER, "/places/tanks/{otherTank}"),
+                see(COORDINATOR, "/places/kits"),
+                see(COORDINATOR, "/places/kits/new"),
+                sentEmpty(COORDINATOR, "/places/kits/new"),
+                see(COORDINATOR, "/places/kits/kit?kit={kit}"),
+                sentEmpty(COORDINATOR, "/places/kits/kit?kit={kit}"));
+    }
+
+    private static List<PageState> season() {
+        String lots = "/season/{season}/tanks/{tank}/lots";
+        return List.of(
+                see(COORDINATOR, "/season"),
+                see(COORDINATOR, "/season/new"),
+                sentEmpty(COORDINATOR, "/season/new"),
+                see(COORDINATOR, "/season/{season}"),
+                see(COORDINATOR, "/season/{season}/edit"),
+                sentEmpty(COORDINATOR, "/season/{season}/edit"),
+                see(COORDINATOR, lots + "/new"),
+                sentEmpty(COORDINATOR, lots + "/new"),
+                see(COORDINATOR, lots + "/{lot}"),
+                sentEmpty(COORDINATOR, lots + "/{lot}"),
+                see(COORDINATOR, "/season/{season}/summary"));
+    }
+
+    /** Nothing there yet: no school, no tank, no reading, no season. */
+    private static List<PageState> beginnings() {
+        return List.of(
+                see(NEWCOMER, "/rounds"),
+                see(NEWCOMER, "/rounds?for=car"),
+                see(NEWCOMER, "/places"),
+                see(NEWCOMER, "/people/new"),
+                see(NEWCOMER, "/tokens"),
+                see(NEWCOMER, "/season"),
+                see(NEW_TEACHER, "/tanks"),
+                see(BEGINNER, "/rounds"),
+                see(BEGINNER, "/places"),
+                see(BEGINNER, "/season"),
+                see(BEGINNER, "/season/{newSeason}/summary"),
+                see(BEGINNER, "/tanks/{newTank}"));
+    }
+
+    private static PageState sentEmpty(Guest guest, String route) {
+        return see(guest, route).after("sending it empty", emptyEveryBox(), send()).answered(422);
+    }
+}

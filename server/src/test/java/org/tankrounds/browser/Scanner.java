@@ -1,0 +1,72 @@
+package org.tankrounds.browser;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Page;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Looks over a page that is open: by the rules of WCAG 2.2 A and AA, as far as a program can, and by our own checks. */
+final class Scanner {
+    private static final List<String> EVERYTHING =
+            List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
+    private static final List<String> COLOURS = List.of("color-contrast", "link-in-text-block");
+    private static final String RUN = """
+            runOnly => axe.run(document, { resultTypes: ["violations"], runOnly, preload: false }).then(found => found.violations.flatMap(rule => rule.nodes.map(node =>
+              rule.id + " at " + node.target.join(" ") + ": " + node.any.concat(node.all, node.none)
+                .map(check => check.message).join("; "))))
+            """;
+    private static final String CHECKS = read("/browser/checks.js");
+
+    private final Page page;
+
+    /** Puts the rules into the page; they go with it. */
+    Scanner(Page page) {
+        this.page = page;
+        page.evaluate(AxeBuilder.getAxeScript());
+        page.evaluate(CHECKS);
+    }
+
+    List<String> violations() {
+        return sentences(page.evaluate(RUN, Map.of("type", "tag", "values", EVERYTHING)));
+    }
+
+    /** The only rules that another colour scheme can break. */
+    List<String> violationsOfColour() {
+        return sentences(page.evaluate(RUN, Map.of("type", "rule", "values", COLOURS)));
+    }
+
+    /** @param name of one of our own checks */
+    List<String> check(String name) {
+        return sentences(page.evaluate("name => window.checks[name]()", name));
+    }
+
+    /** Presses Tab from the top to the end of the page. */
+    List<String> walk() {
+        List<String> faults = new ArrayList<>();
+        page.evaluate("() => window.checks.startWalk()");
+        page.keyboard().press("Tab");
+        while (page.evaluate("() => window.checks.step()") instanceof List<?> found) {
+            faults.addAll(sentences(found));
+            page.keyboard().press("Tab");
+        }
+        faults.addAll(check("endWalk"));
+        return faults;
+    }
+
+    private static List<String> sentences(Object found) {
+        return ((List<?>) found).stream().map(String::valueOf).toList();
+    }
+
+    private static String read(String resource) {
+        try (InputStream in = Scanner.class.getResourceAsStream(resource)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package org.tankrounds.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.tankrounds.testing.Water.FINE;
+import static org.tankrounds.testing.Water.feedingFish;
+import static org.tankrounds.testing.Water.forecast;
+import static org.tankrounds.testing.Water.read;
+import static org.tankrounds.testing.Water.with;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.water.Analyte;
+
+/** Slips of the pen: one odd number is not believed at once, two that agree are. */
+class OddReadingsTest {
+    private static final List<Observation> CALM = FINE.lastRead(1);
+
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource({"TEMPERATURE, 54", "TEMPERATURE, 30", "NITRITE, 3", "PH, 9.6", "TOTAL_AMMONIA, 8",
+        "DISSOLVED_OXYGEN, 2"})
+    void loneOutlier_movesTheChanceLittle(Analyte analyte, double value) {
+        Forecast once = forecast(feedingFish(), with(CALM, read(0.2, analyte, value, 0.1)));
+        assertThat(once.chance()).isLessThan(0.25);
+    }
+
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource({"TEMPERATURE, 30", "TEMPERATURE, 19.5", "NITRITE, 3", "PH, 9.6", "TOTAL_AMMONIA, 8",
+        "DISSOLVED_OXYGEN, 2"})
+    void twoThatAgree_areBelieved(Analyte analyte, double value) {
+        Forecast twice = forecast(feedingFish(), with(CALM, read(0.5, analyte, value, 0.1),
+                read(0.1, analyte, value, 0.1)));
+        assertThat(twice.chance()).isGreaterThan(0.7);
+        assertThat(twice.hoursToLimit()).hasValue(0);
+    }
+
+    /** Only tanks in general speak against it, and this one may be the exception. */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource({"TOTAL_AMMONIA, 3", "TOTAL_AMMONIA, 6", "NITRITE, 1", "NITRITE, 5"})
+    void firstReadingOfATank_isBelievedHoweverHigh(Analyte analyte, double value) {
+        Forecast forecast = forecast(feedingFish(), List.of(read(0.1, analyte, value, 0.25)));
+        assertThat(forecast.chance()).isGreaterThan(0.7);
+        assertThat(forecast.driver()).isIn(Driver.UN_IONISED_AMMONIA, Driver.NITRITE);
+    }
+
+    @Test
+    void twoThatDisagree_areNotBelieved() {
+        Forecast forecast = forecast(feedingFish(), with(CALM, read(0.5, Analyte.TEMPERATURE, 30, 0.1),
+                read(0.1, Analyte.TEMPERATURE, 1, 0.1)));
+        assertThat(forecast.chance()).isLessThan(0.25);
+    }
+
+    @Test
+    void fahrenheitInACelsiusField_isTakenAsFahrenheit() {
+        Forecast forecast = forecast(feedingFish(), with(CALM, read(0.1, Analyte.TEMPERATURE, 54, 0.5)));
+        assertThat(forecast.chance()).isLessThan(0.05);
+        assertThat(forecast.series().get(0).fan().get(0).q50()).isCloseTo(12.2, within(1.0));
+    }
+
+    @Test
+    void readingSetAside_isNamedAmongTheReasons() {
+        Forecast forecast = forecast(feedingFish(), with(CALM, read(0.1, Analyte.NITRITE, 3, 0.05)));
+        assertThat(forecast.reasons()).anySatisfy(reason -> {
+            assertThat(reason.kind()).isEqualTo(Reason.Kind.READING_SET_ASIDE);
+            assertThat(reason.value()).hasValue(3);
+        });
+    }
+
+    @Test
+    void markedAsDoubtful_countsForLess() {
+        Observation plain = read(0.1, Analyte.NITRITE, 0.6, 0.05);
+        Observation doubtful = new Observation(plain.at(), plain.analyte(), plain.value(), 0.05, false, true);
+        assertThat(forecast(feedingFish(), with(CALM, doubtful)).chance())
+                .isLessThan(forecast(feedingFish(), with(CALM, plain)).chance());
+    }
+}

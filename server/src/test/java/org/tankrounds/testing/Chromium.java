@@ -1,0 +1,55 @@
+package org.tankrounds.testing;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserType.LaunchOptions;
+import com.microsoft.playwright.Playwright;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Assumptions;
+
+/**
+ * The one real browser of the JVM: the Chromium that {@code TANKROUNDS_CHROMIUM} names. Where that is not set, its tests
+ * are skipped and one line says so.
+ */
+public final class Chromium {
+    private static final String PROGRAM = System.getenv().getOrDefault("TANKROUNDS_CHROMIUM", "");
+    private static final String MISSING =
+            "!!! NO BROWSER TESTS: set TANKROUNDS_CHROMIUM to a Chromium, such as /usr/bin/chromium. !!!";
+    /** Root has no sandbox; the rest keeps a browser in a test from calling home or from wanting a screen. */
+    private static final List<String> ARGUMENTS = List.of(
+            "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--disable-background-networking",
+            "--disable-component-update", "--no-first-run");
+
+    private static boolean told;
+    private static Browser shared;
+
+    private Chromium() {}
+
+    /** The browser, started with the first that asks; without one, the test that asks is skipped. */
+    public static synchronized Browser shared() {
+        if (PROGRAM.isBlank()) {
+            skip();
+        }
+        if (shared == null) {
+            shared = start();
+        }
+        return shared;
+    }
+
+    private static void skip() {
+        if (!told) {
+            told = true;
+            System.err.println(MISSING);
+        }
+        Assumptions.abort(MISSING);
+    }
+
+    private static Browser start() {
+        Playwright playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        Runtime.getRuntime().addShutdownHook(new Thread(playwright::close, "stop browser"));
+        return playwright.chromium().launch(
+                new LaunchOptions().setExecutablePath(Path.of(PROGRAM)).setArgs(ARGUMENTS));
+    }
+}

@@ -1,0 +1,111 @@
+package org.tankrounds.testing;
+
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.ConsoleMessage;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Request;
+import com.microsoft.playwright.Response;
+import com.microsoft.playwright.options.AriaRole;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Somebody at a real browser, signed in or not, with cookies of their own; notes what goes wrong behind the pages.
+ * To be kept within one thread.
+ */
+public final class Visitor implements AutoCloseable {
+    /** What most schools' laptops have. */
+    public static final int LAPTOP_WIDTH = 1366;
+    public static final int LAPTOP_HEIGHT = 768;
+
+    private static final double PATIENCE_MS = 5000;
+
+    private final BrowserContext context;
+    private final Page page;
+    private final List<String> complaints = new ArrayList<>();
+    private int status;
+
+    private Visitor(NewContextOptions options) {
+        context = Chromium.shared().newContext(options.setViewportSize(LAPTOP_WIDTH, LAPTOP_HEIGHT));
+        context.setDefaultTimeout(PATIENCE_MS);
+        page = context.newPage();
+        page.onConsoleMessage(this::hear);
+        page.onPageError(error -> complaints.add("script failed: " + error));
+        context.onResponse(this::judge);
+        context.onRequestFailed(this::miss);
+    }
+
+    public static Visitor of(String baseUrl) {
+        return new Visitor(new NewContextOptions().setBaseURL(baseUrl));
+    }
+
+    public static Visitor withoutScripts(String baseUrl) {
+        return new Visitor(new NewContextOptions().setBaseURL(baseUrl).setJavaScriptEnabled(false));
+    }
+
+    /** @param cookies of somebody who has signed in before, from {@link #cookies} */
+    public static Visitor returning(String baseUrl, String cookies) {
+        return new Visitor(new NewContextOptions().setBaseURL(baseUrl).setStorageState(cookies));
+    }
+
+    public Page page() {
+        return page;
+    }
+
+    /** Of the last page that was asked for. */
+    public int status() {
+        return status;
+    }
+
+    public String cookies() {
+        return context.storageState();
+    }
+
+    public Visitor signIn(String email, String password) {
+        page.navigate("/sign-in");
+        page.getByLabel("E-mail address").fill(email);
+        page.getByLabel("Password").fill(password);
+        press("Sign in");
+        return this;
+    }
+
+    public void press(String button) {
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button).setExact(true)).click();
+    }
+
+    /** Messages on the console, blocked styles and scripts among them, failed parts and answers of 500 and above. */
+    public List<String> complaints() {
+        return List.copyOf(complaints);
+    }
+
+    @Override
+    public void close() {
+        context.close();
+    }
+
+    private void hear(ConsoleMessage message) {
+        // A refused form is meant to be answered with 4xx, and the console says so of the page itself.
+        boolean ownStatus = message.text().startsWith("Failed to load resource") && status >= 400 && status < 500;
+        if (List.of("error", "warning").contains(message.type()) && !ownStatus) {
+            complaints.add(message.type() + " on the console: " + message.text());
+        }
+    }
+
+    private void judge(Response response) {
+        boolean navigation = response.request().isNavigationRequest();
+        if (navigation) {
+            status = response.status();
+        }
+        if (response.status() >= 500 || response.status() >= 400 && !navigation) {
+            complaints.add("answer " + response.status() + " from " + response.url());
+        }
+    }
+
+    private void miss(Request request) {
+        // A page that is left takes its last question along, and a download is no page.
+        if (!request.failure().contains("ERR_ABORTED")) {
+            complaints.add(request.url() + " failed: " + request.failure());
+        }
+    }
+}

@@ -1,0 +1,170 @@
+package org.tankrounds.walls;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Who may have what: first the kinds of address by caller, then every address with its kind. An address that is missing
+ * here fails the matrix.
+ */
+final class Expectations {
+
+    /** In the order of the table's columns. Those elsewhere belong to another chapter than the things asked for. */
+    enum Visitor {
+        NOBODY, DISABLED, TEACHER, OTHER_TEACHER, MENTOR, COORDINATOR,
+        TEACHER_ELSEWHERE, MENTOR_ELSEWHERE, COORDINATOR_ELSEWHERE,
+        TANK_TOKEN, OTHER_TANKS_TOKEN, TANK_TOKEN_ELSEWHERE,
+        CHAPTER_TOKEN, CHAPTER_TOKEN_ELSEWHERE, REVOKED_TOKEN
+    }
+
+    /** "own" is an answer about the caller's own chapter; "door" asks to sign in; "-" is not found. */
+    private static final String KINDS = """
+            kind                 | no   dis  | tea  t2   men  coo  | tea  men  coo  | tank tan2 tank | chap chap | rev
+            for everybody        | yes  yes  | yes  yes  yes  yes  | yes  yes  yes  | yes  yes  yes  | yes  yes  | yes
+            behind a secret link | -    -    | -    -    -    -    | -    -    -    | -    -    -    | -    -    | -
+            one's own page       | door door | own  own  own  own  | own  own  own  | door door door | door door | door
+            teacher's page       | door door | own  own  -    -    | own  -    -    | door door door | door door | door
+            rounds' page         | door door | -    -    own  own  | -    own  own  | door door door | door door | door
+            coordinator's page   | door door | -    -    -    own  | -    -    own  | door door door | door door | door
+            coordinator's thing  | door door | -    -    -    own  | -    -    -    | door door door | door door | door
+            tank's page          | door door | own  -    own  own  | -    -    -    | door door door | door door | door
+            tank for scripts     | 401  401  | 401  401  401  401  | 401  401  401  | own  -    -    | own  -    | 401
+            chapter for scripts  | 401  401  | 401  401  401  401  | 401  401  401  | 403  403  403  | own  own  | 401
+            season for scripts   | 401  401  | 401  401  401  401  | 401  401  401  | 403  403  403  | own  -    | 401
+            """;
+
+    private static final String ROUTES = """
+            GET  /healthz                                          | for everybody
+            HEAD /healthz                                          | for everybody
+            GET  /readyz                                           | for everybody
+            HEAD /readyz                                           | for everybody
+            GET  /metrics                                          | for everybody
+            GET  /openapi.yaml                                     | for everybody
+            GET  /assets/{hash}/{file}                             | for everybody
+            GET  /                                                 | for everybody
+            GET  /help                                             | for everybody
+            GET  /sign-in                                          | for everybody
+            POST /sign-in                                          | for everybody
+            POST /sign-out                                         | for everybody
+
+            GET  /set-up/{link}                                    | behind a secret link
+            POST /set-up/{link}                                    | behind a secret link
+            GET  /invitations/{link}                               | behind a secret link
+            POST /invitations/{link}                               | behind a secret link
+
+            GET  /account                                          | one's own page
+            POST /account/password                                 | one's own page
+
+            GET  /tanks                                            | teacher's page
+            GET  /rounds                                           | rounds' page
+
+            GET  /tanks/{tank}                                     | tank's page
+            GET  /tanks/{tank}/series.json                         | tank's page
+            GET  /tanks/{tank}/log                                 | tank's page
+            POST /tanks/{tank}/log                                 | tank's page
+            GET  /tanks/{tank}/readings/{reading}                  | tank's page
+            POST /tanks/{tank}/readings/{reading}                  | tank's page
+
+            GET  /people                                           | coordinator's page
+            POST /people                                           | coordinator's page
+            GET  /people/new                                       | coordinator's page
+            GET  /people/{person}                                  | coordinator's thing
+            POST /people/{person}                                  | coordinator's thing
+            POST /people/{person}/invitation                       | coordinator's thing
+            POST /people/{person}/disabled                         | coordinator's thing
+            POST /people/{person}/enabled                          | coordinator's thing
+            GET  /tokens                                           | coordinator's page
+            POST /tokens                                           | coordinator's page
+            POST /tokens/{token}/revoked                           | coordinator's thing
+
+            GET  /places                                           | coordinator's page
+            GET  /places/schools/new                               | coordinator's page
+            POST /places/schools                                   | coordinator's page
+            GET  /places/schools/{school}                          | coordinator's thing
+            POST /places/schools/{school}                          | coordinator's thing
+            GET  /places/schools/{school}/rooms/new                | coordinator's thing
+            POST /places/schools/{school}/rooms                    | coordinator's thing
+            GET  /places/schools/{school}/room                     | coordinator's thing
+            POST /places/schools/{school}/room                     | coordinator's thing
+            GET  /places/schools/{school}/tanks/new                | coordinator's thing
+            POST /places/schools/{school}/tanks                    | coordinator's thing
+            GET  /places/tanks/{tank}                              | coordinator's thing
+            POST /places/tanks/{tank}                              | coordinator's thing
+            POST /places/tanks/{tank}/retirement                   | coordinator's thing
+            POST /places/tanks/{tank}/return                       | coordinator's thing
+            GET  /places/kits                                      | coordinator's page
+            GET  /places/kits/new                                  | coordinator's page
+            POST /places/kits                                      | coordinator's page
+            GET  /places/kits/kit                                  | coordinator's thing
+            POST /places/kits/kit                                  | coordinator's thing
+
+            GET  /season                                           | coordinator's page
+            GET  /season/new                                       | coordinator's page
+            POST /season                                           | coordinator's page
+            GET  /season/{season}                                  | coordinator's thing
+            GET  /season/{season}/edit                             | coordinator's thing
+            POST /season/{season}                                  | coordinator's thing
+            GET  /season/{season}/tanks/{tank}/lots/new            | coordinator's thing
+            POST /season/{season}/tanks/{tank}/lots                | coordinator's thing
+            GET  /season/{season}/tanks/{tank}/lots/{lot}          | coordinator's thing
+            POST /season/{season}/tanks/{tank}/lots/{lot}          | coordinator's thing
+            GET  /season/{season}/summary                          | coordinator's thing
+            GET  /season/{season}/summary.csv                      | coordinator's thing
+            GET  /season/{season}/summary.xlsx                     | coordinator's thing
+            GET  /season/{season}/summary.pdf                      | coordinator's thing
+            GET  /season/{season}/summary.json                     | coordinator's thing
+
+            POST /api/v1/tanks/{tank}/readings                     | tank for scripts
+            GET  /api/v1/tanks/{tank}/readings                     | tank for scripts
+            GET  /api/v1/tanks/{tank}/readings/{reading}           | tank for scripts
+            POST /api/v1/readings:batch                            | chapter for scripts
+            GET  /api/v1/rounds                                    | chapter for scripts
+            GET  /api/v1/seasons/{season}/summary                  | season for scripts
+            GET  /api/v1/seasons/{season}/summary.csv              | season for scripts
+            GET  /api/v1/seasons/{season}/summary.xlsx             | season for scripts
+            GET  /api/v1/seasons/{season}/summary.pdf              | season for scripts
+            GET  /api/v1/seasons/{season}/summary.json             | season for scripts
+            """;
+
+    private static final Map<String, Map<Visitor, String>> BY_KIND = kinds();
+    private static final Map<String, String> KIND_OF_ROUTE = routes();
+
+    private Expectations() {}
+
+    /** @return yes, own, door, -, 401 or 403 by visitor; empty for a route that is not in the table */
+    static Optional<Map<Visitor, String>> of(String method, String path) {
+        return Optional.ofNullable(KIND_OF_ROUTE.get(method + " " + path)).map(BY_KIND::get);
+    }
+
+    /** Method, a space and the path with its parameters in braces. */
+    static List<String> known() {
+        return List.copyOf(KIND_OF_ROUTE.keySet());
+    }
+
+    private static Map<String, Map<Visitor, String>> kinds() {
+        Map<String, Map<Visitor, String>> kinds = new LinkedHashMap<>();
+        KINDS.lines().skip(1).forEach(line -> {
+            String[] parts = line.split("\\|", 2);
+            List<String> cells = new ArrayList<>(List.of(parts[1].replace("|", " ").strip().split("\\s+")));
+            Map<Visitor, String> row = new EnumMap<>(Visitor.class);
+            for (Visitor visitor : Visitor.values()) {
+                row.put(visitor, cells.remove(0));
+            }
+            kinds.put(parts[0].strip(), row);
+        });
+        return kinds;
+    }
+
+    private static Map<String, String> routes() {
+        Map<String, String> routes = new LinkedHashMap<>();
+        ROUTES.lines().filter(line -> !line.isBlank()).forEach(line -> {
+            String[] parts = line.split("\\|");
+            routes.put(parts[0].strip().replaceAll("\\s+", " "), parts[1].strip());
+        });
+        return routes;
+    }
+}

@@ -1,0 +1,118 @@
+package org.tankrounds.walls;
+
+import static org.tankrounds.db.schema.Tables.CLASSROOMS;
+import static org.tankrounds.db.schema.Tables.KITS;
+import static org.tankrounds.db.schema.Tables.PEOPLE;
+import static org.tankrounds.db.schema.Tables.SCHOOLS;
+import static org.tankrounds.db.schema.Tables.SEASONS;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.jooq.DSLContext;
+import org.jooq.Field;
+import org.jooq.Table;
+import org.jooq.impl.DSL;
+import org.tankrounds.people.PasswordHashes;
+import org.tankrounds.people.Person;
+import org.tankrounds.people.PersonRepository;
+import org.tankrounds.people.PersonRepository.Details;
+import org.tankrounds.people.TokenRepository;
+import org.tankrounds.testing.Cast;
+import org.tankrounds.testing.TestApp;
+import org.tankrounds.testing.TestClock;
+import org.tankrounds.web.Role;
+
+/**
+ * A chapter with one of everything, in which every name carries the same word and every code is known: wherever one of them
+ * turns up, something of this chapter does.
+ *
+ * @param things by the name that an address gives them
+ */
+record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Member disabled, String revokedToken) {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    static MarkedChapter add(TestApp app, String word) {
+        Cast cast = Cast.add(app.transactions(), word + " Chapter");
+        MarkedChapter chapter = app.transactions().inChapter(cast.chapterId(), tx -> furnish(tx, cast, word));
+        chapter.things.put("reading", post(app, cast, cast.tankA(), word));
+        chapter.things.put("readingB", post(app, cast, cast.tankB(), word));
+        return chapter;
+    }
+
+    /** Whatever nobody outside may read. */
+    Set<String> marks() {
+        Set<String> marks = new LinkedHashSet<>();
+        marks.add(word);
+        marks.add(cast.tankA().code());
+        marks.add(cast.tankB().code());
+        for (String name : Set.of("reading", "readingB", "school", "person", "season")) {
+            marks.add(things.get(name));
+        }
+        cast.members().forEach(member -> marks.add(member.code()));
+        cast.members().forEach(member -> marks.add(member.email()));
+        return marks;
+    }
+
+    /** What tells of one tank and not of the other. */
+    Set<String> marksOfTankA() {
+        return Set.of(cast.tankA().code(), things.get("reading"));
+    }
+
+    Set<String> marksOfTankB() {
+        return Set.of(cast.tankB().code(), things.get("readingB"));
+    }
+
+    private static MarkedChapter furnish(DSLContext tx, Cast cast, String word) {
+        mark(tx, SCHOOLS, SCHOOLS.NAME, SCHOOLS.CHAPTER_ID, cast, word);
+        mark(tx, CLASSROOMS, CLASSROOMS.NAME, CLASSROOMS.CHAPTER_ID, cast, word);
+        mark(tx, KITS, KITS.NAME, KITS.CHAPTER_ID, cast, word);
+        mark(tx, PEOPLE, PEOPLE.NAME, PEOPLE.CHAPTER_ID, cast, word);
+        mark(tx, SEASONS, SEASONS.NAME, SEASONS.CHAPTER_ID, cast, word);
+        Cast.Member target = person(tx, cast, word, "target", Role.MENTOR);
+        Cast.Member disabled = person(tx, cast, word, "disabled", Role.COORDINATOR);
+        TokenRepository tokens = new TokenRepository();
+        var spare = tokens.issue(tx, cast.chapterId(), OptionalInt.empty(), word, TestClock.START);
+        var revoked = tokens.issue(tx, cast.chapterId(), OptionalInt.empty(), word, TestClock.START);
+        tokens.revoke(tx, cast.chapterId(), revoked.tokenId(), TestClock.START);
+        Map<String, String> things = new HashMap<>(Map.of(
+                "tank", cast.tankA().code(), "season", cast.season(), "lot", "1", "link", "no-such-link",
+                "person", target.code(), "token", Integer.toString(spare.tokenId())));
+        things.put("school", tx.select(SCHOOLS.CODE).from(SCHOOLS).where(SCHOOLS.CHAPTER_ID.eq(cast.chapterId()))
+                .orderBy(SCHOOLS.SCHOOL_ID).limit(1).fetchSingle(SCHOOLS.CODE));
+        things.put("room", tx.select(CLASSROOMS.NAME).from(CLASSROOMS)
+                .where(CLASSROOMS.CHAPTER_ID.eq(cast.chapterId())).limit(1).fetchSingle(CLASSROOMS.NAME));
+        things.put("kit", tx.select(KITS.NAME).from(KITS).where(KITS.CHAPTER_ID.eq(cast.chapterId()))
+                .limit(1).fetchSingle(KITS.NAME));
+        return new MarkedChapter(cast, word, things, disabled, revoked.secret());
+    }
+
+    private static void mark(DSLContext tx, Table<?> table, Field<String> name, Field<Integer> chapter, Cast cast, String word) {
+        tx.update(table).set(name, DSL.concat(name, DSL.val(" " + word))).where(chapter.eq(cast.chapterId())).execute();
+    }
+
+    private static Cast.Member person(DSLContext tx, Cast cast, String word, String address, Role role) {
+        String email = address + "@" + cast.chapter().code() + ".example";
+        Person person = new PersonRepository().add(tx, cast.chapterId(), new Details(email, "Pat " + word, role),
+                Optional.of(new PasswordHashes().hash(Cast.PASSWORD)));
+        return new Cast.Member(person.personId(), person.code(), email, person.name(), role);
+    }
+
+    private static String post(TestApp app, Cast cast, Cast.TankOfCast tank, String word) {
+        String body = """
+                {"measuredAt": "2026-01-12T14:05:00Z", "by": "%s", "note": "A %s pebble.",
+                 "values": [{"analyte": "ph", "value": 7.2, "unit": "[pH]"}]}""".formatted(word, word);
+        try {
+            return JSON.readTree(app.bearer(tank.token()).header("Idempotency-Key", "marked")
+                    .postJson("/api/v1/tanks/" + tank.code() + "/readings", body).body()).get("id").asText();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
