@@ -15,14 +15,16 @@ import java.util.ResourceBundle;
  * @param trust how much of the log-odds of the look ahead counts
  * @param chance what is added to them
  * @param harm sum in natural logarithms of fish-hours per fish, where the tank does go beyond a limit
+ * @param harmTrust how much of that sum counts: the mean harm of tanks it knows little of is nearer to all tanks'
  * @param harmScale makes the mean of the exposures said that of the true ones
  */
-public record Experience(double trust, Trees chance, Trees harm, double harmScale) {
+public record Experience(double trust, Trees chance, Trees harm, double harmTrust, double harmScale) {
 
     private static final String RESOURCE = "org.tankrounds.forecast.experience";
     private static final String TRUST = "trust_in_look_ahead";
     private static final String CHANCE = "chance";
     private static final String HARM = "harm";
+    private static final String HARM_TRUST = "trust_in_harm";
     private static final String HARM_SCALE = "harm_scale";
     /** Nobody is ever surer than this. */
     private static final double LEAST_CHANCE = 0.002;
@@ -47,13 +49,18 @@ public record Experience(double trust, Trees chance, Trees harm, double harmScal
 
     /** Expected fish-hours beyond a limit per fish, each hour by how far beyond. */
     public double exposurePerFish(double[] signs) {
-        return chance(signs) * harmScale * StrictMath.exp(harm().of(signs));
+        return chance(signs) * harmScale * StrictMath.exp(harmTrust * harm.of(signs));
+    }
+
+    public Experience scaledBy(double scale) {
+        return new Experience(trust, chance, harm, harmTrust, harmScale * scale);
     }
 
     /** The lines of its properties file. */
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add(HARM_SCALE + "=" + harmScale);
+        lines.add(HARM_TRUST + "=" + harmTrust);
         lines.add(TRUST + "=" + trust);
         lines.addAll(chance.lines(CHANCE));
         lines.addAll(harm.lines(HARM));
@@ -62,8 +69,12 @@ public record Experience(double trust, Trees chance, Trees harm, double harmScal
 
     /** From the entries of its properties file. */
     public static Experience read(Map<String, String> entries) {
-        return new Experience(Double.parseDouble(entries.get(TRUST)), Trees.read(entries, CHANCE),
-                Trees.read(entries, HARM), Double.parseDouble(entries.get(HARM_SCALE)));
+        return new Experience(number(entries, TRUST), Trees.read(entries, CHANCE), Trees.read(entries, HARM),
+                number(entries, HARM_TRUST), number(entries, HARM_SCALE));
+    }
+
+    private static double number(Map<String, String> entries, String key) {
+        return Double.parseDouble(entries.get(key));
     }
 
     /** Read once, when first needed. */

@@ -184,6 +184,14 @@ final class Outcome {
         return sum / paths;
     }
 
+    double excess() {
+        double sum = 0;
+        for (Driver limit : LIMITS) {
+            sum += excess(limit);
+        }
+        return sum + unseenChance * UNSEEN_EXCESS_HOURS;
+    }
+
     /** Share of paths on which a limit is passed at all. */
     double chanceOf(Driver limit) {
         int k = index(limit);

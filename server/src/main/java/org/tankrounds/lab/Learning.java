@@ -44,13 +44,23 @@ public final class Learning {
 
     static Experience of(List<Lesson> lessons) {
         double[] lookAhead = lessons.stream().mapToDouble(l -> Experience.lookAheadLogOdds(l.signs())).toArray();
-        double[] line = Line.through(lookAhead, lessons);
+        double[] line = Line.ofChance(lookAhead, lessons);
         Trees chance = new Learning(lessons).chance(line, lookAhead);
-        Trees harm = new Learning(lessons.stream().filter(Lesson::beyond).toList()).harm();
-        Experience unscaled = new Experience(line[1], chance, harm, 1);
+        List<Lesson> harmed = lessons.stream().filter(Lesson::beyond).toList();
+        Trees harm = new Learning(harmed).harm();
+        Experience unscaled = new Experience(line[1], chance, harm, harmTrust(harmed), 1);
         double said = lessons.stream().mapToDouble(lesson -> unscaled.exposurePerFish(lesson.signs())).sum();
         double came = lessons.stream().mapToDouble(Lesson::harm).sum();
-        return new Experience(line[1], chance, harm, Rounded.toFigures(came / said, 4));
+        return unscaled.scaledBy(Rounded.toFigures(came / said, 4));
+    }
+
+    /** Learned from the worlds of one half, judged by those of the other, of which the trees know nothing. */
+    private static double harmTrust(List<Lesson> harmed) {
+        int half = harmed.size() / 2;
+        Trees learned = new Learning(harmed.subList(0, half)).harm();
+        List<Lesson> others = harmed.subList(half, harmed.size());
+        double[] logs = others.stream().mapToDouble(lesson -> learned.of(lesson.signs())).toArray();
+        return Line.ofMeanHarm(logs, others)[1];
     }
 
     /** What to add to a line through the look ahead's log-odds, by Newton steps on the logistic loss. */
