@@ -1,7 +1,7 @@
 // Keeps the rounds fresh while somebody looks at them: asks for the page again and mostly hears "not modified".
 (() => {
   "use strict";
-  const PACE_MS = 1700;
+  const PACE_MS = 1000;
   const SLOWEST_MS = 30000;
   const AIMING_MS = 1500;
   let wait = PACE_MS;

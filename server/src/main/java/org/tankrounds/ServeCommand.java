@@ -3,6 +3,7 @@ package org.tankrounds;
 import java.net.URI;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tankrounds.config.Config;
 import org.tankrounds.config.ConfigReader;
@@ -24,17 +25,17 @@ final class ServeCommand implements Callable<Integer> {
         try (OrderlyStop stop = new OrderlyStop()) {
             Database database = stop.closing(Database.open(config));
             App app = stop.closing(new App(config, Clock.systemUTC(), database.logins()));
+            Optional<String> setUpPath = app.setUpPath();
             String address = "http://" + config.host() + ":" + app.start();
             System.out.println("Tankrounds listens on " + address);
-            tellSetUpLink(app, config.baseUrl().map(URI::toString).orElse(address));
+            setUpPath.ifPresent(path -> tellSetUpLink(config.baseUrl().map(URI::toString).orElse(address) + path));
             stop.await();
         }
         return 0;
     }
 
-    private static void tellSetUpLink(App app, String address) {
-        app.setUpPath().ifPresent(path -> System.out.println(
-                "There is no chapter yet. Set up the first one within a day at " + address + path));
+    private static void tellSetUpLink(String link) {
+        System.out.println("There is no chapter yet. Set up the first one within a day at " + link);
     }
 
     private Config configured() {

@@ -32,17 +32,20 @@ class ArchitectureTest {
             List.of("water", "fish", "tankmodel", "belief", "forecast", "advice", "lab");
     private static final List<String> EDGES = List.of("web", "db", "jobs", "mail", "config");
     private static final List<String> FEATURES =
-            List.of("people", "places", "readings", "rounds", "visits", "season", "release", "summary", "messages");
+            List.of("people", "places", "readings", "rounds", "visits", "season", "release", "summary",
+                    "messages");
     /** Math that gives the same bits on every machine; StrictMath has the rest. */
     private static final Set<String> EXACT_MATH =
-            Set.of("abs", "min", "max", "sqrt", "rint", "round", "ceil", "floor", "floorDiv", "floorMod", "signum",
-                    "addExact", "multiplyExact", "toIntExact", "clamp");
+            Set.of("abs", "min", "max", "sqrt", "rint", "round", "ceil", "floor", "floorDiv", "floorMod",
+                    "signum", "addExact", "multiplyExact", "toIntExact", "clamp");
 
     /** A table belongs to one package. */
     private static final Map<String, String> OWNER_OF_TABLE = Map.ofEntries(
-            Map.entry("Chapters", "people"), Map.entry("People", "people"), Map.entry("TankTeachers", "people"),
+            Map.entry("Chapters", "people"), Map.entry("People", "people"),
+            Map.entry("TankTeachers", "people"),
             Map.entry("Sessions", "people"), Map.entry("SignInThrottles", "people"),
-            Map.entry("Invitations", "people"), Map.entry("SetupLinks", "people"), Map.entry("Tokens", "people"),
+            Map.entry("Invitations", "people"), Map.entry("SetupLinks", "people"),
+            Map.entry("Tokens", "people"),
             Map.entry("Schools", "places"), Map.entry("Classrooms", "places"), Map.entry("Tanks", "places"),
             Map.entry("Kits", "places"), Map.entry("KitScales", "places"),
             Map.entry("Readings", "readings"), Map.entry("Measurements", "readings"),
@@ -51,8 +54,8 @@ class ArchitectureTest {
             Map.entry("Seasons", "season"), Map.entry("Lots", "season"),
             Map.entry("DirtyTanks", "jobs"));
     /**
-     * Joins that spare a second query: a tank's code beside a token or a forecast, and the teachers of a tank where it is
-     * asked who may know of it.
+     * Joins that spare a second query: a tank's code beside a token or a forecast, and the teachers of a tank
+     * where it is asked who may know of it.
      */
     private static final Map<String, Set<String>> JOINED_BY =
             Map.of("Tanks", Set.of("people", "rounds"), "TankTeachers", Set.of("places"));
@@ -74,9 +77,11 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule pureCore_hasNoClockNoLuckAndNoMachine = noClasses().that(arePure())
-            .should().callMethodWhere(DescribedPredicate.describe("it asks the machine", ArchitectureTest::asksTheMachine))
+            .should().callMethodWhere(DescribedPredicate.describe("it asks the machine",
+                    ArchitectureTest::asksTheMachine))
             .orShould().callConstructorWhere(DescribedPredicate.describe("it draws a seed of its own",
-                    call -> Set.of("java.util.Random", "java.util.SplittableRandom").contains(call.getTargetOwner().getName())
+                    call -> Set.of("java.util.Random", "java.util.SplittableRandom")
+                            .contains(call.getTargetOwner().getName())
                             && call.getTarget().getRawParameterTypes().isEmpty()))
             .orShould().accessFieldWhere(DescribedPredicate.describe("it uses the console",
                     access -> access.getTargetOwner().isEquivalentTo(System.class)))
@@ -86,7 +91,8 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule pureCore_computesTheSameBitsEverywhere = noClasses().that(arePure())
             .should().callMethodWhere(DescribedPredicate.describe("it is left to the machine's own Math",
-                    call -> call.getTargetOwner().isEquivalentTo(Math.class) && !EXACT_MATH.contains(call.getName())))
+                    call -> call.getTargetOwner().isEquivalentTo(Math.class)
+                            && !EXACT_MATH.contains(call.getName())))
             .orShould().callMethodWhere(DescribedPredicate.describe("its order changes from run to run",
                     call -> Set.of("java.util.Set", "java.util.Map").contains(call.getTargetOwner().getName())
                             && Set.of("of", "ofEntries", "copyOf").contains(call.getName())
@@ -94,14 +100,16 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule edges_knowNoFeatureAndNoScience = noClasses().that(areIn(EDGES))
-            .should().dependOnClassesThat(areIn(FEATURES).or(arePure()).or(resideInAPackage(packageOf("demo"))));
+            .should().dependOnClassesThat(areIn(FEATURES).or(arePure())
+                    .or(resideInAPackage(packageOf("demo"))));
 
     @ArchTest
     static final ArchRule features_doNotKnowTheDemo = noClasses().that(areIn(FEATURES))
             .should().dependOnClassesThat().resideInAPackage(packageOf("demo"));
 
     @ArchTest
-    static final ArchRule composition_isKnownToNobody = noClasses().that().resideInAnyPackage("org.tankrounds.*..")
+    static final ArchRule composition_isKnownToNobody = noClasses().that()
+            .resideInAnyPackage("org.tankrounds.*..")
             .should().dependOnClassesThat().resideInAPackage("org.tankrounds");
 
     @ArchTest
@@ -115,9 +123,11 @@ class ArchitectureTest {
                 @Override
                 public void check(JavaClass user, ConditionEvents events) {
                     user.getDirectDependenciesFromSelf().stream()
-                            .filter(use -> use.getTargetClass().getPackageName().equals("org.tankrounds.db.schema.tables"))
+                            .filter(use -> use.getTargetClass().getPackageName()
+                                    .equals("org.tankrounds.db.schema.tables"))
                             .filter(use -> !mayTouch(topPackage(user), use.getTargetClass().getSimpleName()))
-                            .forEach(use -> events.add(SimpleConditionEvent.violated(user, use.getDescription())));
+                            .forEach(use -> events.add(SimpleConditionEvent.violated(user,
+                                    use.getDescription())));
                 }
             });
 
@@ -132,7 +142,8 @@ class ArchitectureTest {
     }
 
     private static boolean mayTouch(String user, String table) {
-        return user.equals(OWNER_OF_TABLE.get(table)) || JOINED_BY.getOrDefault(table, Set.of()).contains(user);
+        return user.equals(OWNER_OF_TABLE.get(table))
+                || JOINED_BY.getOrDefault(table, Set.of()).contains(user);
     }
 
     private static String topPackage(JavaClass user) {

@@ -21,7 +21,8 @@ import org.tankrounds.testing.CommandRun;
 
 /** Two CSV files in, one ranking out. What is refused is in {@link RankRefusalsTest}. */
 class RankCommandTest {
-    private static final String HEADER = "as_of,rank,tank,chance,exposure,driver,hours_to_limit,reading_age_hours";
+    private static final String HEADER =
+            "as_of,rank,tank,chance,exposure,driver,hours_to_limit,reading_age_hours";
 
     @TempDir
     private Path folder;
@@ -35,7 +36,8 @@ class RankCommandTest {
     /** Where the engine changes on purpose, the file is to be replaced by what the command prints. */
     @Test
     void committedSeason_givesTheCommittedRankingByteForByte() throws IOException {
-        files.tanks(resource("tanks.csv")).readings(resource("readings.csv")).written("as-of.txt", resource("as-of.txt"));
+        files.tanks(resource("tanks.csv")).readings(resource("readings.csv"))
+                .written("as-of.txt", resource("as-of.txt"));
         CommandRun run = files.rank("--as-of-file", folder.resolve("as-of.txt").toString());
         assertThat(run.err()).isEmpty();
         assertThat(run.exitCode()).isZero();
@@ -55,8 +57,8 @@ class RankCommandTest {
         assertThat(rows).allSatisfy(row -> {
             assertThat(row[0]).isEqualTo("2027-03-10T20:00:00Z");
             assertThat(Double.parseDouble(row[3])).isBetween(0.0, 1.0);
-            assertThat(row[5]).isIn("temperature", "un_ionised_ammonia", "nitrite", "dissolved_oxygen", "ph", "chlorine",
-                    "deaths", "silence");
+            assertThat(row[5]).isIn("temperature", "un_ionised_ammonia", "nitrite", "dissolved_oxygen", "ph",
+                    "chlorine", "deaths", "silence");
         });
         assertThat(rows.get(5)[2]).as("last").isIn("STEADY", "EGGS");
         assertThat(row(rows, "BARE")[7]).as("age without a reading").isEmpty();
@@ -70,7 +72,8 @@ class RankCommandTest {
     @Test
     void tiedTanks_areOrderedByCode() throws IOException {
         files.tanks("tank\nb\nc\na\n").readings(READINGS_HEADER);
-        assertThat(files.rank().lines()).extracting(line -> line.split(",")[2]).containsExactly("tank", "a", "b", "c");
+        assertThat(files.rank().lines()).extracting(line -> line.split(",")[2])
+                .containsExactly("tank", "a", "b", "c");
     }
 
     @Test
@@ -81,7 +84,8 @@ class RankCommandTest {
         assertThat(run.exitCode()).isZero();
         assertThat(run.lines()).hasSize(1 + 4 * 2);
         assertThat(run.lines().stream().skip(1).map(line -> line.split(",")[0]).distinct()).containsExactly(
-                "2027-03-10T20:00:00Z", "2027-03-09T00:00:00Z", "2027-03-08T00:00:00Z", "2027-03-06T23:00:00Z");
+                "2027-03-10T20:00:00Z", "2027-03-09T00:00:00Z", "2027-03-08T00:00:00Z",
+                "2027-03-06T23:00:00Z");
     }
 
     @Test
@@ -109,7 +113,8 @@ class RankCommandTest {
         String windows = "\uFEFF" + READINGS.replace("52.3", "\"52.3\"").replace("T1,", "\"T1\",")
                 .replace("\n", "\r\n") + "\r\n,,,,,\r\n\r\n";
         assertThat(files.readings(windows).rank().out()).isEqualTo(plain);
-        assertThat(files.tanks("\uFEFF" + TANKS.replace("\n", "\r\n") + "\r\n").rank().out()).isEqualTo(plain);
+        assertThat(files.tanks("\uFEFF" + TANKS.replace("\n", "\r\n") + "\r\n").rank().out())
+                .isEqualTo(plain);
     }
 
     @Test
@@ -144,11 +149,13 @@ class RankCommandTest {
     @Test
     void eggsWithATimeOrADay_areBothUnderstood() throws IOException {
         String day = files.rank().out();
-        assertThat(files.tanks(TANKS.replace("2026-11-05", "2026-11-05T12:00:00-05:00")).rank().out()).isEqualTo(day);
+        assertThat(files.tanks(TANKS.replace("2026-11-05", "2026-11-05T12:00:00-05:00")).rank().out())
+                .isEqualTo(day);
     }
 
     private static double exposureOfT1(RankFiles files) {
-        return files.rank().lines().stream().map(line -> line.split(",")).filter(cells -> cells[2].equals("T1"))
+        return files.rank().lines().stream().map(line -> line.split(","))
+                .filter(cells -> cells[2].equals("T1"))
                 .mapToDouble(cells -> Double.parseDouble(cells[4])).findFirst().orElseThrow();
     }
 

@@ -15,8 +15,10 @@ record RankFiles(Path folder) {
             + "source_alkalinity_mg_l,chloride_mg_l,time_zone\n";
     static final String READINGS_HEADER = "tank,measured_at,analyte,value,unit,step\n";
     /** Two tanks and two readings, each line good. */
-    static final String TANKS = TANKS_HEADER + "T1,Hilltop,190,100,2026-11-05,240,80,12,America/New_York\nT2,,,,,,,,\n";
-    static final String READINGS = READINGS_HEADER + "T1,2027-03-10T14:05:00-05:00,temperature,52.3,[degF],1\n"
+    static final String TANKS = TANKS_HEADER
+            + "T1,Hilltop,190,100,2026-11-05,240,80,12,America/New_York\nT2,,,,,,,,\n";
+    static final String READINGS = READINGS_HEADER
+            + "T1,2027-03-10T14:05:00-05:00,temperature,52.3,[degF],1\n"
             + "T1,2027-03-10T14:05:00-05:00,total_ammonia,0.5,mg/L as NH3,0.25\n";
 
     RankFiles tanks(String text) throws IOException {
@@ -38,7 +40,8 @@ record RankFiles(Path folder) {
 
     /** @param more options beside the two files */
     CommandRun rank(String... more) {
-        List<String> arguments = new ArrayList<>(List.of("rank", "--tanks", folder.resolve("tanks.csv").toString(),
+        List<String> arguments = new ArrayList<>(List.of("rank",
+                "--tanks", folder.resolve("tanks.csv").toString(),
                 "--readings", folder.resolve("readings.csv").toString()));
         arguments.addAll(List.of(more));
         return CommandRun.of(Main.commandLine(), arguments);

@@ -22,9 +22,11 @@ class RankIT {
 
     @Test
     void oddMachine_printsTheSameBytes() throws Exception {
-        int exitCode = run(List.of("-Dfile.encoding=ISO-8859-1", "-Duser.timezone=Asia/Kolkata", "-Duser.language=tr",
-                "-Duser.country=TR", "-Djava.util.concurrent.ForkJoinPool.common.parallelism=1"),
-                "--tanks", INPUT.resolve("tanks.csv").toString(), "--readings", INPUT.resolve("readings.csv").toString(),
+        int exitCode = run(List.of("-Dfile.encoding=ISO-8859-1", "-Duser.timezone=Asia/Kolkata",
+                "-Duser.language=tr", "-Duser.country=TR",
+                "-Djava.util.concurrent.ForkJoinPool.common.parallelism=1"),
+                "--tanks", INPUT.resolve("tanks.csv").toString(),
+                "--readings", INPUT.resolve("readings.csv").toString(),
                 "--as-of-file", INPUT.resolve("as-of.txt").toString());
         assertThat(exitCode).isZero();
         assertThat(folder.resolve("out")).hasSameBinaryContentAs(INPUT.resolve("ranking.csv"));
@@ -34,7 +36,8 @@ class RankIT {
     @Test
     void badLine_exitsWith2AndPrintsNothing() throws Exception {
         Path tanks = Files.writeString(folder.resolve("tanks.csv"), "tank\nT1\nT1\n");
-        int exitCode = run(List.of(), "--tanks", tanks.toString(), "--readings", INPUT.resolve("readings.csv").toString(),
+        int exitCode = run(List.of(), "--tanks", tanks.toString(),
+                "--readings", INPUT.resolve("readings.csv").toString(),
                 "--as-of", "2027-03-10T15:00:00-05:00");
         assertThat(exitCode).isEqualTo(2);
         assertThat(folder.resolve("out")).isEmptyFile();
@@ -51,12 +54,14 @@ class RankIT {
 
     private int run(List<String> settings, String... arguments) throws IOException, InterruptedException {
         List<String> line = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:+UseSerialGC", "-Xmx256m"));
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:+UseSerialGC", "-Xmx256m"));
         line.addAll(settings);
         line.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName(), "rank"));
         line.addAll(List.of(arguments));
         Process process = new ProcessBuilder(line)
-                .redirectOutput(folder.resolve("out").toFile()).redirectError(folder.resolve("err").toFile()).start();
+                .redirectOutput(folder.resolve("out").toFile())
+                .redirectError(folder.resolve("err").toFile()).start();
         if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
             process.destroyForcibly();
             throw new IllegalStateException("still ranking after " + PATIENCE_SECONDS + " s");

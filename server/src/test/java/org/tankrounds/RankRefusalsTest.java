@@ -18,7 +18,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tankrounds.testing.CommandRun;
 
-/** One bad line refuses the whole file: a sentence with line, column and what is allowed, and nothing written. */
+/**
+ * One bad line refuses the whole file: a sentence with line, column and what is allowed, and nothing written.
+ */
 class RankRefusalsTest {
     private static final String AT = "2027-03-10T14:05:00-05:00";
 
@@ -81,7 +83,8 @@ class RankRefusalsTest {
     })
     void badReading_isRefusedByLineAndColumn(String line, String column, String allowed) throws IOException {
         String typed = line.replace("@", AT).replace("''", "").replace("'", "");
-        assertRefused(files.readings(READINGS + typed + "\n").rank(), "readings.csv, line 4, column " + column + ": ", allowed);
+        assertRefused(files.readings(READINGS + typed + "\n").rank(),
+                "readings.csv, line 4, column " + column + ": ", allowed);
     }
 
     @ParameterizedTest(name = "{0}")
@@ -106,7 +109,8 @@ class RankRefusalsTest {
 
     @Test
     void lineNumber_countsBlankLinesAndLinesInsideQuotes() throws IOException {
-        assertRefused(files.readings(READINGS + "\n\nT1," + AT + ",ph,99,[pH],\n").rank(), "line 6, column value", "0 to 14");
+        assertRefused(files.readings(READINGS + "\n\nT1," + AT + ",ph,99,[pH],\n").rank(),
+                "line 6, column value", "0 to 14");
         assertRefused(files.tanks(TANKS_HEADER + "T1,\"Hilltop\nannexe\",,,,,,,\nT1,,,,,,,,\n").rank(),
                 "line 4, column tank", "twice");
     }
@@ -115,13 +119,15 @@ class RankRefusalsTest {
     @ValueSource(strings = {"tank", "measured_at", "analyte", "value", "unit"})
     void missingColumn_isNamed(String column) throws IOException {
         String header = READINGS_HEADER.replace(column + ",", "other,");
-        assertRefused(files.readings(header).rank(), "readings.csv, line 1: the column " + column + " is missing",
+        assertRefused(files.readings(header).rank(),
+                "readings.csv, line 1: the column " + column + " is missing",
                 "needed are tank, measured_at, analyte, value, unit");
     }
 
     @Test
     void columnTwice_isRefused() throws IOException {
-        assertRefused(files.readings("tank,tank,measured_at,analyte,value,unit\n").rank(), "column tank is there twice", "");
+        assertRefused(files.readings("tank,tank,measured_at,analyte,value,unit\n").rank(),
+                "column tank is there twice", "");
     }
 
     @Test
@@ -159,7 +165,8 @@ class RankRefusalsTest {
     @Test
     void badTimeInAFile_isRefusedByLine() throws IOException {
         files.written("times.txt", "2027-03-08T00:00:00Z\nsoon\n");
-        assertRefused(files.rank("--as-of-file", folder.resolve("times.txt").toString()), "times.txt, line 2", "offset");
+        assertRefused(files.rank("--as-of-file", folder.resolve("times.txt").toString()),
+                "times.txt, line 2", "offset");
     }
 
     @Test

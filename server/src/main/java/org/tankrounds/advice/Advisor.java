@@ -72,7 +72,7 @@ public final class Advisor {
     private void forReason(Reason reason, TankFacts facts, Forecast forecast,
             List<Observation> observations, List<Act> acts) {
         Driver driver = reason.driver().get();
-        if (reason.kind() == Reason.Kind.SERIES_NOT_READ) {
+        if (reason.kind() == Reason.Kind.SERIES_NOT_READ || reason.kind() == Reason.Kind.READING_SET_ASIDE) {
             acts.add(Act.ask(driver, analyteOf(driver)));
             return;
         }
@@ -107,7 +107,8 @@ public final class Advisor {
         double tooWarmK = Math.max(0, reason.value().orElse(holdC) - holdC);
         acts.add(facts.volumeL().isEmpty() ? Act.plain(Act.Kind.ICE, Driver.TEMPERATURE)
                 : Act.amount(Act.Kind.ICE, Driver.TEMPERATURE,
-                        iceKg(facts.volumeL().getAsDouble(), tooWarmK, holdC), "kg", "HeatBalance.iceToHoldKg"));
+                        iceKg(facts.volumeL().getAsDouble(), tooWarmK, holdC), "kg",
+                        "HeatBalance.iceToHoldKg"));
     }
 
     /** Down to what is to be held, then against the room. */

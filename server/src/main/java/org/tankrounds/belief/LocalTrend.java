@@ -3,10 +3,11 @@ package org.tankrounds.belief;
 /**
  * Level and slope of a series with their uncertainty, moved by a Kalman filter for irregular times.
  *
- * <p>The level is the distance from what tanks in general show; it forgets with {@code tauLevel}. The slope fades with
- * {@code tauSlope}. Per step of dt days: {@code d' = φ d + g b}, {@code b' = ψ b}, {@code φ = e^(−dt/τL)},
- * {@code ψ = e^(−dt/τb)}, {@code g = (φ − ψ) / (1/τb − 1/τL)}: what the slope added is forgotten too. Source of the filter: Durbin and Koopman 2012, Time Series Analysis
- * by State Space Methods, chapters 2 and 4. Without slope and forgetting it is their local level model.
+ * <p>The level is the distance from what tanks in general show; it forgets with {@code tauLevel}. The slope
+ * fades with {@code tauSlope}. Per step of dt days: {@code d' = φ d + g b}, {@code b' = ψ b}, {@code φ =
+ * e^(−dt/τL)}, {@code ψ = e^(−dt/τb)}, {@code g = (φ − ψ) / (1/τb − 1/τL)}: what the slope added is forgotten
+ * too. Source of the filter: Durbin and Koopman 2012, Time Series Analysis by State Space Methods, chapters 2
+ * and 4. Without slope and forgetting it is their local level model.
  *
  * @param level distance from the population, on the model's scale
  * @param slope per day

@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /**
- * Follows one series through its readings. A reading far from what is expected is set aside; when the next one
- * agrees with it both are believed, else it is forgotten. A first reading has only tanks in general against it, and
- * is believed.
+ * Follows one series through its readings. A reading far from what is expected is set aside; when the next
+ * one agrees with it both are believed, else it is forgotten. A first reading has only tanks in general
+ * against it, and is believed.
  */
 final class SeriesFilter {
 

@@ -117,8 +117,8 @@ final class TemperatureFilter {
     }
 
     /**
-     * Believes a temperature that no state came to: either the chiller was set to it, or it stands, the more likely the
-     * further the water is above what was held.
+     * Believes a temperature that no state came to: either the chiller was set to it, or it stands, the more
+     * likely the further the water is above what was held.
      */
     void beginAgainAt(double readC, double halfStepC) {
         double sd = sd(halfStepC);
@@ -175,7 +175,10 @@ final class TemperatureFilter {
         nowC[i] = endC[i] - (endC[i] - nowC[i]) * Decay.after(hours / timeConstantH[i]);
     }
 
-    /** Rooms are heated and aired, and no two states may stay alike: readings would leave one and its certainty. */
+    /**
+     * Rooms are heated and aired, and no two states may stay alike: readings would leave one and its
+     * certainty.
+     */
     private void wander(int i, double days) {
         double share = Math.sqrt(days);
         endC[i] += ChillerFailure.ROOM_WALK_SD_C * share * normal();

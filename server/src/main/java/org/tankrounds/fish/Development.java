@@ -27,6 +27,7 @@ public record Development(
     public static final double UNKNOWN_HISTORY_C_DAYS = 180;
     private static final double DELIVERED_AT_C = 10;
     private static final double STEP_H = 6;
+    private static final Duration STEP = Duration.ofHours((long) STEP_H);
     private static final int LONGEST_STEPS = 4 * 500;
 
     /**
@@ -39,38 +40,17 @@ public record Development(
     public static Development of(Instant receivedAt, OptionalDouble thermalUnitsOnArrivalC,
             List<DatedTemperature> trace, double usualC, Optional<Instant> recordedFirstFeedingAt,
             Instant asOf) {
-        double units = thermalUnitsOnArrivalC.orElse(UNKNOWN_HISTORY_C_DAYS);
-        double hatch = units / DELIVERED_AT_C * HatchModel.hatchSharePerDay(DELIVERED_AT_C);
-        TraceReader reader = new TraceReader(trace, usualC);
-        double stepDays = STEP_H / 24;
-        double unitsAsOf = asOf.isBefore(receivedAt) ? units : Double.NaN;
-        Instant hatchAt = hatch >= 1 ? receivedAt : null;
-        Instant feedingAt = units >= FIRST_FEEDING_C_DAYS ? receivedAt : null;
-        Instant at = receivedAt;
-        for (int i = 0; i < LONGEST_STEPS; i++) {
-            if (hatchAt != null && feedingAt != null && !Double.isNaN(unitsAsOf)) {
-                break;
-            }
-            Instant next = at.plus(Duration.ofHours((long) STEP_H));
-            double temperatureC = Math.max(0, reader.at(at.plus(Duration.ofHours((long) STEP_H / 2))));
-            double unitsStep = temperatureC * stepDays;
-            double hatchStep = HatchModel.hatchSharePerDay(temperatureC) * stepDays;
-            if (Double.isNaN(unitsAsOf) && asOf.isBefore(next)) {
-                unitsAsOf = units + unitsStep * hoursBetween(at, asOf) / STEP_H;
-            }
-            if (hatchAt == null && hatch + hatchStep >= 1) {
-                hatchAt = within(at, (1 - hatch) / hatchStep);
-            }
-            if (feedingAt == null && units + unitsStep >= FIRST_FEEDING_C_DAYS) {
-                feedingAt = within(at, (FIRST_FEEDING_C_DAYS - units) / unitsStep);
-            }
-            units += unitsStep;
-            hatch += hatchStep;
-            at = next;
+        Count count = new Count(receivedAt, thermalUnitsOnArrivalC.orElse(UNKNOWN_HISTORY_C_DAYS),
+                new TraceReader(trace, usualC), asOf);
+        for (int i = 0; i < LONGEST_STEPS && !count.isDone(); i++) {
+            count.step();
         }
-        return new Development(Double.isNaN(unitsAsOf) ? units : unitsAsOf,
-                hatchAt == null ? at : hatchAt,
-                recordedFirstFeedingAt.orElse(feedingAt == null ? at : feedingAt), asOf);
+        return new Development(count.unitsAsOf(), orElse(count.hatchAt, count.at),
+                recordedFirstFeedingAt.orElse(orElse(count.feedingAt, count.at)), asOf);
+    }
+
+    private static Instant orElse(Instant reached, Instant end) {
+        return reached == null ? end : reached;
     }
 
     /** The stage at a moment. */
@@ -86,12 +66,61 @@ public record Development(
         return hoursBetween(firstFeedingAt, moment) / 24;
     }
 
-    private static Instant within(Instant start, double share) {
-        return start.plusSeconds(Math.round(share * STEP_H * 3600));
-    }
-
     private static double hoursBetween(Instant from, Instant to) {
         return (to.getEpochSecond() - from.getEpochSecond()) / 3600.0;
+    }
+
+    /** Adds up thermal units and the way to hatch, step by step. */
+    private static final class Count {
+        private final TraceReader reader;
+        private final Instant asOf;
+        private Instant at;
+        private double units;
+        private double hatch;
+        private double unitsAsOf;
+        private Instant hatchAt;
+        private Instant feedingAt;
+
+        Count(Instant receivedAt, double units, TraceReader reader, Instant asOf) {
+            this.reader = reader;
+            this.asOf = asOf;
+            this.at = receivedAt;
+            this.units = units;
+            hatch = units / DELIVERED_AT_C * HatchModel.hatchSharePerDay(DELIVERED_AT_C);
+            unitsAsOf = asOf.isBefore(receivedAt) ? units : Double.NaN;
+            hatchAt = hatch >= 1 ? receivedAt : null;
+            feedingAt = units >= FIRST_FEEDING_C_DAYS ? receivedAt : null;
+        }
+
+        boolean isDone() {
+            return hatchAt != null && feedingAt != null && !Double.isNaN(unitsAsOf);
+        }
+
+        double unitsAsOf() {
+            return Double.isNaN(unitsAsOf) ? units : unitsAsOf;
+        }
+
+        void step() {
+            double temperatureC = Math.max(0, reader.at(at.plus(STEP.dividedBy(2))));
+            double unitsStep = temperatureC * STEP_H / 24;
+            double hatchStep = HatchModel.hatchSharePerDay(temperatureC) * STEP_H / 24;
+            Instant next = at.plus(STEP);
+            if (Double.isNaN(unitsAsOf) && asOf.isBefore(next)) {
+                unitsAsOf = units + unitsStep * hoursBetween(at, asOf) / STEP_H;
+            }
+            hatchAt = reached(hatchAt, hatch, hatchStep, 1);
+            feedingAt = reached(feedingAt, units, unitsStep, FIRST_FEEDING_C_DAYS);
+            units += unitsStep;
+            hatch += hatchStep;
+            at = next;
+        }
+
+        private Instant reached(Instant already, double level, double step, double aim) {
+            if (already != null || level + step < aim) {
+                return already;
+            }
+            return at.plusSeconds(Math.round((aim - level) / step * STEP_H * 3600));
+        }
     }
 
     /** Reads a trace at rising times. */

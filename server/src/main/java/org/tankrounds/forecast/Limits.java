@@ -1,6 +1,7 @@
 package org.tankrounds.forecast;
 
 import java.util.OptionalDouble;
+import org.tankrounds.belief.BeliefFilter;
 import org.tankrounds.fish.Stage;
 
 /**
@@ -31,7 +32,8 @@ public record Limits(
         double chlorineMgPerL) {
 
     /** Chloride taken where nobody has said, mg/L. */
-    public static final double CHLORIDE_WHERE_UNKNOWN_MG_PER_L = 5;
+    public static final double CHLORIDE_WHERE_UNKNOWN_MG_PER_L =
+            BeliefFilter.CHLORIDE_WHERE_UNKNOWN_MG_PER_L;
 
     /** The sourced values. */
     public static final Limits DEFAULT = new Limits(

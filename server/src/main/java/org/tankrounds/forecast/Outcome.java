@@ -16,7 +16,10 @@ final class Outcome {
         Driver.NITRITE, Driver.DISSOLVED_OXYGEN, Driver.PH, Driver.CHLORINE};
     private static final int NEVER = HOURS + 1;
     private static final int MOST_DEATHS_COUNTED = 30;
-    /** Trouble that no reading shows, such as a night without air: how often, and what it means (the project's choice). */
+    /**
+     * Trouble that no reading shows, such as a night without air: how often, and what it means (the project's
+     * choice).
+     */
     private static final double UNSEEN_CHANCE = 0.01;
     private static final double UNSEEN_EXCESS = 1;
     private static final double UNSEEN_EXCESS_HOURS = 6;
@@ -87,9 +90,9 @@ final class Outcome {
     }
 
     /**
-     * Lets deaths speak: paths whose water is bad now make the deaths found likelier, and count more; where none is, the
-     * deaths speak for what nobody has read. Deaths as a geometric count about an expected number, because they come in
-     * clusters.
+     * Lets deaths speak: paths whose water is bad now make the deaths found likelier, and count more; where
+     * none is, the deaths speak for what nobody has read. Deaths as a geometric count about an expected
+     * number, because they come in clusters.
      */
     void weighByDeaths(RecentDeaths deaths, int fishAlive, double usualPerFishDay, double perExcess) {
         if (!deaths.isCounted()) {

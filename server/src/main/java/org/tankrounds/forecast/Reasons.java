@@ -18,10 +18,8 @@ final class Reasons {
     private static final double WORTH_NAMING = 0.1;
     private static final double LIKELY_ENOUGH = 0.05;
     private static final double STALE_HOURS = 24.0 * 7;
-    private static final double UNRIPE_DAYS = 56;
-    private static final double LITTLE_CHLORIDE_MG_PER_L = 10;
-    private static final double HIGH_PH = 7.6;
-    private static final double LITTLE_ALKALINITY_MG_PER_L = 30;
+    /** Later nobody can say any more what was in the tube. */
+    private static final double WORTH_CONFIRMING_HOURS = 24.0 * 7;
     private static final double CHILLER_STANDS = 0.5;
 
     private final TankBelief belief;
@@ -48,15 +46,16 @@ final class Reasons {
         for (Driver limit : Outcome.limits()) {
             if (judgement.share(limit) >= WORTH_NAMING && outcome.chanceOf(limit) >= LIKELY_ENOUGH) {
                 reasons.add(main(limit));
-                circumstances(limit);
+                Circumstances.of(limit, judgement.share(limit), belief, limits).stream()
+                        .filter(reason -> !has(reason.kind())).forEach(reasons::add);
             }
         }
         deaths();
         silence();
+        setAside();
         if (reasons.isEmpty()) {
             steady();
         }
-        setAside();
         stageAhead();
         reasons.sort(Comparator.comparingDouble(Reason::share).reversed());
         return reasons;
@@ -107,33 +106,6 @@ final class Reasons {
         return falls ? change < 0 : change > 0;
     }
 
-    private void circumstances(Driver limit) {
-        double share = judgement.share(limit);
-        double days = belief.development().daysFeedingAt(belief.asOf());
-        boolean nitrogen = limit == Driver.NITRITE || limit == Driver.UN_IONISED_AMMONIA;
-        if (nitrogen && days >= 0 && days <= UNRIPE_DAYS && !has(Reason.Kind.FILTER_NOT_RIPE)) {
-            reasons.add(Reason.of(Reason.Kind.FILTER_NOT_RIPE, limit, share * 0.4)
-                    .withSince(belief.development().firstFeedingAt()).withOverHours(days * 24));
-        }
-        if (limit == Driver.NITRITE && belief.chlorideMgPerL() <= LITTLE_CHLORIDE_MG_PER_L) {
-            reasons.add(Reason.of(Reason.Kind.LOW_CHLORIDE, limit, share * 0.3)
-                    .withValue(belief.chlorideMgPerL(), "mg/L").withLimit(limitLevel(limit)));
-        }
-        double ph = belief.ph().valueNow();
-        if (limit == Driver.UN_IONISED_AMMONIA && ph >= HIGH_PH) {
-            double percent = 100 * Ammonia.unIonisedFraction(ph, belief.temperature().medianC());
-            Reason reason = Reason.of(Reason.Kind.HIGH_PH_MAKES_AMMONIA_HARMFUL, limit, share * 0.3)
-                    .withValue(ph, "pH").withShareOfAmmonia(percent);
-            reasons.add(belief.ph().newest().map(o -> reason.withAt(o.at())).orElse(reason));
-        }
-        Optional<Observation> alkalinity = belief.newestAlkalinity();
-        if (limit == Driver.PH && alkalinity.isPresent()
-                && alkalinity.get().value() < LITTLE_ALKALINITY_MG_PER_L) {
-            reasons.add(Reason.of(Reason.Kind.ALKALINITY_LOW, limit, share * 0.4)
-                    .withValue(alkalinity.get().value(), "mg/L as CaCO₃").withAt(alkalinity.get().at()));
-        }
-    }
-
     private void deaths() {
         if (belief.deaths().count() < 1 || belief.deaths().count() < 2 && judgement.deathsShare() < 0.05) {
             return;
@@ -173,8 +145,9 @@ final class Reasons {
     }
 
     private void setAside(Optional<Observation> reading, Driver limit) {
-        reading.ifPresent(o -> reasons.add(Reason.of(Reason.Kind.READING_SET_ASIDE, limit, 0.005)
-                .withValue(o.value(), o.analyte().unitLabel()).withAt(o.at())));
+        reading.filter(o -> hoursSince(o.at()) <= WORTH_CONFIRMING_HOURS).ifPresent(o -> reasons.add(
+                Reason.of(Reason.Kind.READING_SET_ASIDE, limit, WORTH_NAMING)
+                        .withValue(o.value(), o.analyte().unitLabel()).withAt(o.at())));
     }
 
     private void stageAhead() {

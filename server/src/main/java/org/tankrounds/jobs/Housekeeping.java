@@ -25,7 +25,8 @@ public final class Housekeeping implements Runnable {
     @Override
     public void run() {
         OffsetDateTime upTo = clock.instant().plus(MONTHS_AHEAD).atOffset(ZoneOffset.UTC);
-        transactions.outside(tx -> tx.fetch("SELECT ensure_measurement_months(?::timestamptz)", upTo.toString()));
+        transactions.outside(tx -> tx.fetch("SELECT ensure_measurement_months(?::timestamptz)",
+                upTo.toString()));
         new EachChapter(transactions, forgetEndedSessions).run();
     }
 }

@@ -4,9 +4,9 @@ import io.javalin.http.Context;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.tankrounds.web.Caller;
+import org.tankrounds.web.ContentType;
 import org.tankrounds.web.FieldError;
 import org.tankrounds.web.RefusedException;
 
@@ -24,7 +24,7 @@ public final class FormGuard {
     /** @throws RefusedException with 415 for anything but a plain form, 403 for one that is not ours */
     void check(Context ctx, Caller caller) {
         if (!plain(ctx)) {
-            throw RefusedException.of(415, "Pages take plain forms only: application/x-www-form-urlencoded.");
+            throw RefusedException.of(415, "Pages take plain forms only: application/x-www-form-urlencoded, in UTF-8.");
         }
         if (!fromHere(ctx) || !FormToken.same(caller.formToken(), ctx.formParam(FormToken.FIELD))) {
             throw new RefusedException(403, NOT_OURS, List.of(new FieldError(FormToken.FIELD, GO_BACK)));
@@ -33,8 +33,7 @@ public final class FormGuard {
 
     /** Multipart bodies would not be held to the size limit. */
     boolean plain(Context ctx) {
-        String type = ctx.contentType();
-        return type == null || type.toLowerCase(Locale.ROOT).startsWith("application/x-www-form-urlencoded");
+        return ContentType.of(ctx).isEmpty() || ContentType.is(ctx, "application/x-www-form-urlencoded");
     }
 
     /** Browsers say where a request comes from; those too old to say so are judged by the token alone. */

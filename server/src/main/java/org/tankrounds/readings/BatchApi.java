@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tankrounds.readings.NdjsonLines.Line;
 import org.tankrounds.web.Caller;
+import org.tankrounds.web.ContentType;
 import org.tankrounds.web.RefusedException;
 
 /** Many readings in one request, a line each, streamed in and out. A line is answered only when it is durable. */
@@ -24,8 +25,11 @@ public final class BatchApi {
     }
 
     public void create(Context ctx) throws IOException {
-        if (!RequestBody.isType(ctx.req().getContentType(), MEDIA_TYPE)) {
+        if (!ContentType.is(ctx, MEDIA_TYPE)) {
             throw RefusedException.of(415, "Send the readings as Content-Type: application/x-ndjson, in UTF-8.");
+        }
+        if (RequestBody.isEncoded(ctx)) {
+            throw RefusedException.of(415, RequestBody.ENCODED);
         }
         Caller caller = Caller.of(ctx);
         ctx.status(200).contentType(MEDIA_TYPE);

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.Locale;
+import org.tankrounds.web.ContentType;
 import org.tankrounds.web.RefusedException;
 
 /**
@@ -15,6 +15,8 @@ final class RequestBody {
     static final int MOST_BYTES = 1_000_000;
     // A sender that is cut off in the middle of its body may never read our answer, so some more is read and dropped.
     private static final long MOST_DROPPED_BYTES = 32_000_000;
+
+    static final String ENCODED = "Send the body as it is, without Content-Encoding.";
 
     private final byte[] bytes;
     private final RefusedException refusal;
@@ -32,8 +34,11 @@ final class RequestBody {
                 drop(in, MOST_DROPPED_BYTES);
                 return refused(413, "A body has at most 1 MB (1,000,000 bytes). Nothing was stored.");
             }
-            if (!isType(ctx.req().getContentType(), "application/json")) {
+            if (!ContentType.is(ctx, "application/json")) {
                 return refused(415, "Send the reading as Content-Type: application/json, in UTF-8.");
+            }
+            if (isEncoded(ctx)) {
+                return refused(415, ENCODED);
             }
             return new RequestBody(bytes, null);
         } catch (IOException e) {
@@ -48,19 +53,10 @@ final class RequestBody {
         return JsonText.read(bytes);
     }
 
-    /** Whether a Content-Type names this media type, with no parameter but {@code charset=utf-8}. */
-    static boolean isType(String contentType, String expected) {
-        String[] parts = contentType == null ? new String[] {""} : contentType.toLowerCase(Locale.ROOT).split(";");
-        if (!parts[0].strip().equals(expected)) {
-            return false;
-        }
-        for (int i = 1; i < parts.length; i++) {
-            String parameter = parts[i].strip().replace("\"", "").replace("'", "");
-            if (!parameter.isEmpty() && !parameter.equals("charset=utf-8")) {
-                return false;
-            }
-        }
-        return true;
+    /** Compressed bodies are not unpacked: a small one may hold an endless one. */
+    static boolean isEncoded(Context ctx) {
+        String encoding = ctx.header("Content-Encoding");
+        return encoding != null && !encoding.strip().equalsIgnoreCase("identity");
     }
 
     static void drop(InputStream in, long most) throws IOException {

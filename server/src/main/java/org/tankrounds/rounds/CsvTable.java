@@ -65,7 +65,10 @@ final class CsvTable {
         }
     }
 
-    /** Rows of any length: spreadsheets leave out empty cells at the end, and what is too long is refused in our words. */
+    /**
+     * Rows of any length: spreadsheets leave out empty cells at the end, and what is too long is refused in
+     * our words.
+     */
     private static CsvReader<CsvRecord> rowsOf(Reader text) {
         return CsvReader.builder().allowMissingFields(true).allowExtraFields(true).ofCsvRecord(text);
     }

@@ -110,7 +110,8 @@ public final class RankCommand implements Callable<Integer> {
         try {
             OffsetDateTime time = OffsetDateTime.parse(text.replace("\uFEFF", "").strip());
             if (time.getYear() < FIRST_YEAR || time.getYear() > LAST_YEAR) {
-                throw CommandException.wrongCall(where + ": '" + text.strip() + "' is out of range; allowed are the years "
+                throw CommandException.wrongCall(where + ": '" + text.strip()
+                        + "' is out of range; allowed are the years "
                         + FIRST_YEAR + " to " + LAST_YEAR + ".");
             }
             return time.toInstant();

@@ -24,7 +24,7 @@ final class TankHeading {
         Forecast forecast = row.get().forecast();
         String what = switch (Tier.of(forecast)) {
             case GO_TODAY, GO_THIS_WEEK -> trouble(forecast) + ", " + Formats.odds(forecast.chance());
-            case ASK_FOR_A_READING -> Tier.diesUnexplained(forecast) ? deaths(forecast) : silence(forecast);
+            case ASK_FOR_A_READING -> question(forecast);
             case NOTHING_NEEDED -> "nothing needed";
         };
         return tank.classroom() + ": " + what;
@@ -52,6 +52,13 @@ final class TankHeading {
         return reason.get().hoursToLimit().isPresent()
                 ? level + " by " + formats.by(ahead(reason.get().hoursToLimit().getAsDouble()))
                 : level + " possible within three days";
+    }
+
+    private static String question(Forecast forecast) {
+        if (Tier.diesUnexplained(forecast)) {
+            return deaths(forecast);
+        }
+        return Tier.awaitsAnother(forecast) ? "a reading to confirm" : silence(forecast);
     }
 
     private static String deaths(Forecast forecast) {

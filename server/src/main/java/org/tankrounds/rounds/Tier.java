@@ -44,7 +44,7 @@ enum Tier {
         if (forecast.chance() >= THIS_WEEK_CHANCE) {
             return GO_THIS_WEEK;
         }
-        return silent || diesUnexplained(forecast) ? ASK_FOR_A_READING : NOTHING_NEEDED;
+        return silent || diesUnexplained(forecast) || awaitsAnother(forecast) ? ASK_FOR_A_READING : NOTHING_NEEDED;
     }
 
     /** Fish die although what was read is fine, so something was not read. */
@@ -53,6 +53,11 @@ enum Tier {
                 && reason.count().orElse(0) >= FEWEST_DEATHS
                 && reason.count().getAsInt() * 24 >= MANY_DEATHS_PER_FISH_DAY
                         * reason.overHours().orElse(24) * forecast.fishAlive());
+    }
+
+    /** One reading stands against all others: true or a slip of the pen, only another one tells. */
+    static boolean awaitsAnother(Forecast forecast) {
+        return forecast.reasons().stream().anyMatch(reason -> reason.kind() == Reason.Kind.READING_SET_ASIDE);
     }
 
     String key() {

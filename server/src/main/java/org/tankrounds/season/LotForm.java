@@ -87,7 +87,7 @@ final class LotForm {
                         List.of(form.dayBox(DAY, "Received on")
                                         .withHint("Within the season, " + season.details().startsOn() + " to "
                                                 + season.details().endsOn() + "."),
-                                form.textBox(TIME, "at").withType("time", "off")
+                                form.textBox(TIME, "Received at").withType("time", "off")
                                         .withHint("School's clock (" + zone.getId().replace('_', ' ') + "). Noon if "
                                                 + "empty.")))),
                 new Group("How far they had come", "Degree-days: for each day since fertilisation, add the water's "
@@ -173,7 +173,7 @@ final class LotForm {
         Map<String, String> labels = new LinkedHashMap<>();
         labels.put(EGGS, "Eggs received");
         labels.put(DAY, "Received on");
-        labels.put(TIME, "at");
+        labels.put(TIME, "Received at");
         labels.put(UNITS, "Degree-days on arrival");
         labels.put(UNITS_IN, "Counted in");
         labels.put(FIRST_FEEDING, "First feeding seen on");

@@ -11,8 +11,9 @@ import java.util.Objects;
  * @param chiller its chiller
  * @param ammoniaOxidisers first guild of the filter
  * @param nitriteOxidisers second guild
- * @param halfAlkalinityMgPerL alkalinity (as CaCO3) at which the first guild works at half speed for want of it; 0
- *         leaves this out. "Below 20 to 50 mg/L nitrification stalls" is practice without a formula: 10 is our choice
+ * @param halfAlkalinityMgPerL alkalinity (as CaCO3) at which the first guild works at half speed for want of
+ * it; 0
+ * leaves this out. "Below 20 to 50 mg/L nitrification stalls" is practice without a formula: 10 is our choice
  * @param carbonDioxideMgPerL dissolved CO2 that breathing and aeration settle at, mg/L; sets the pH
  */
 public record TankParameters(

@@ -6,6 +6,8 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.util.List;
+import org.eclipse.jetty.http.BadMessageException;
+import org.eclipse.jetty.io.EofException;
 import org.jooq.exception.DataAccessException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -30,7 +32,14 @@ public final class Errors {
                 (e, ctx) -> answer(ctx, e.status(), e.title(), e.errors(), ""));
         javalin.routes.exception(DataAccessException.class, this::databaseFailed);
         javalin.routes.exception(HttpResponseException.class, (e, ctx) -> refusedByServer(ctx, e.getStatus()));
+        javalin.routes.exception(EofException.class, (e, ctx) -> brokenOff(ctx));
+        javalin.routes.exception(BadMessageException.class, (e, ctx) -> brokenOff(ctx));
         javalin.routes.exception(Exception.class, this::failed);
+    }
+
+    /** The sender hung up in the middle of a body, or its parts do not fit together. */
+    private void brokenOff(Context ctx) {
+        answer(ctx, 400, "What was sent broke off.", List.of(), "Nothing was stored. Send it again.");
     }
 
     /** The web server's own refusals, in our words: its messages repeat what was sent. */

@@ -1,6 +1,6 @@
 package org.tankrounds.web;
 
-import io.javalin.http.Context;
+import java.util.function.BiConsumer;
 
 /** What every answer tells the browser it may not do. */
 final class SecurityHeaders {
@@ -17,16 +17,17 @@ final class SecurityHeaders {
         this.secure = secure;
     }
 
-    void set(Context ctx) {
-        ctx.header("Content-Security-Policy", CONTENT_SECURITY_POLICY);
-        ctx.header("X-Content-Type-Options", "nosniff");
+    /** @param header takes a name and its value */
+    void set(BiConsumer<String, String> header) {
+        header.accept("Content-Security-Policy", CONTENT_SECURITY_POLICY);
+        header.accept("X-Content-Type-Options", "nosniff");
         // "no-referrer" would make browsers send Origin: null with our own forms, and the check on it would fail.
-        ctx.header("Referrer-Policy", "same-origin");
-        ctx.header("Cross-Origin-Opener-Policy", "same-origin");
-        ctx.header("Permissions-Policy", PERMISSIONS_POLICY);
-        ctx.header("Cache-Control", "private, no-store");
+        header.accept("Referrer-Policy", "same-origin");
+        header.accept("Cross-Origin-Opener-Policy", "same-origin");
+        header.accept("Permissions-Policy", PERMISSIONS_POLICY);
+        header.accept("Cache-Control", "private, no-store");
         if (secure) {
-            ctx.header("Strict-Transport-Security", "max-age=31536000");
+            header.accept("Strict-Transport-Security", "max-age=31536000");
         }
     }
 }

@@ -35,13 +35,16 @@ public final class WebServer {
             javalin.jsonMapper(new JavalinJackson(json, false));
             javalin.jetty.host = config.host();
             javalin.jetty.port = config.port();
-            javalin.jetty.modifyServer(server -> server.setStopTimeout(STOP_TIMEOUT_MS));
+            javalin.jetty.modifyServer(server -> {
+                server.setStopTimeout(STOP_TIMEOUT_MS);
+                server.setErrorHandler(new BareErrors(headers));
+            });
             javalin.jetty.modifyHttpConfiguration(http -> {
                 http.setSendServerVersion(false);
                 http.setUriCompliance(UriCompliance.DEFAULT);
             });
             javalin.requestLogger.http(afterwards);
-            javalin.routes.before(headers::set);
+            javalin.routes.before(ctx -> headers.set(ctx::header));
             javalin.routes.beforeMatched(doorman);
             errors.register(javalin);
             javalin.routes.get("/assets/{hash}/{file}", assets::serve, Role.OPEN);

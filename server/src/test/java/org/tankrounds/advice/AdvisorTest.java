@@ -29,6 +29,15 @@ class AdvisorTest {
         assertThat(advise(feedingFish(), FINE.lastRead(0.1))).isEmpty();
     }
 
+    @Test
+    void readingThatFitsNoOther_isAskedForAgain() {
+        List<Act> acts = advise(feedingFish(), with(FINE.lastRead(1), read(0.1, Analyte.TOTAL_AMMONIA, 10, 2.5)));
+        assertThat(acts).anySatisfy(act -> {
+            assertThat(act.kind()).isEqualTo(Act.Kind.ASK_FOR_READING);
+            assertThat(act.asks()).isEqualTo("total_ammonia");
+        });
+    }
+
     @ParameterizedTest(name = "{0} mg N/L")
     @ValueSource(doubles = {0.3, 0.36, 0.42})
     void waterChange_bringsNitriteUnderItsLimit(double nitriteMgPerL) {
@@ -68,8 +77,9 @@ class AdvisorTest {
     }
 
     /**
-     * Bare glass, 18.028 W/K, to hold 17 °C for 12 h: 18.028 × 4 K × 43 200 s / (334 000 + 4186 × 17) J/kg = 7.69 kg; from
-     * 19.5 °C, as of its last reading, first down to it: 190 × 4186 × 2.5 / 405 162 = 4.91 kg more.
+     * Bare glass, 18.028 W/K, to hold 17 °C for 12 h: 18.028 × 4 K × 43 200 s / (334 000 + 4186 × 17) J/kg =
+     * 7.69 kg; from 19.5 °C, as of its last reading, first down to it: 190 × 4186 × 2.5 / 405 162 = 4.91 kg
+     * more.
      */
     @Test
     void ice_meltsForTheRoomsHeatAndForWhatTheWaterHasTooMuch() {
@@ -129,7 +139,8 @@ class AdvisorTest {
     /** "7 to 1": 0.5 mg/L in 190 L. */
     @Test
     void chlorine_isNeutralisedSevenToOne() {
-        List<Act> acts = advise(feedingFish(), with(FINE.lastRead(0.1), read(0.05, Analyte.CHLORINE, 0.5, 0.1)));
+        List<Act> acts = advise(feedingFish(),
+                with(FINE.lastRead(0.1), read(0.05, Analyte.CHLORINE, 0.5, 0.1)));
         assertThat(only(acts, Act.Kind.THIOSULFATE).amount().getAsDouble())
                 .isCloseTo(0.5 * 7.000371 * 190 / 1000, within(1e-6));
     }

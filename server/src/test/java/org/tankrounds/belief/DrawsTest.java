@@ -12,7 +12,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class DrawsTest {
 
-    /** Quantiles of the standard normal distribution, any table; the approximation's stated error is 4.5e-4. */
+    /**
+     * Quantiles of the standard normal distribution, any table; the approximation's stated error is 4.5e-4.
+     */
     @ParameterizedTest(name = "{0}")
     @CsvSource({"0.5, 0", "0.975, 1.959964", "0.05, -1.644854", "0.999, 3.090232", "0.16, -0.994458"})
     void normalQuantile_isTheTables(double p, double z) {
@@ -22,7 +24,8 @@ class DrawsTest {
     @Test
     void normalQuantile_ofACertainty_isRefused() {
         assertThatThrownBy(() -> Draws.normalQuantile(0)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Draws.normalQuantile(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Draws.normalQuantile(Double.NaN))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test

@@ -23,7 +23,8 @@ class IntervalTest {
 
     @Test
     void cardReading_reachesHalfWayToItsNeighbours() {
-        assertThat(Interval.of(reading(0.5, 0.125, false), USUAL_HALF_STEP)).isEqualTo(new Interval(0.375, 0.625));
+        assertThat(Interval.of(reading(0.5, 0.125, false), USUAL_HALF_STEP))
+                .isEqualTo(new Interval(0.375, 0.625));
     }
 
     @Test
@@ -39,7 +40,8 @@ class IntervalTest {
 
     @Test
     void unknownStep_isTakenAsACommonKits() {
-        assertThat(Interval.of(reading(0.5, 0, false), USUAL_HALF_STEP).high()).isEqualTo(0.5 + USUAL_HALF_STEP);
+        assertThat(Interval.of(reading(0.5, 0, false), USUAL_HALF_STEP).high())
+                .isEqualTo(0.5 + USUAL_HALF_STEP);
     }
 
     private static Observation reading(double value, double halfStep, boolean below) {

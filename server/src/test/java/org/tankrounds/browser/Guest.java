@@ -15,5 +15,9 @@ enum Guest {
     /** Coordinator of a chapter that has been set up, and no more. */
     NEWCOMER,
     /** Teacher there, without a tank. */
-    NEW_TEACHER
+    NEW_TEACHER;
+
+    boolean signsIn() {
+        return this != NOBODY && this != FIRST;
+    }
 }

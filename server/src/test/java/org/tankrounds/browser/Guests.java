@@ -1,5 +1,6 @@
 package org.tankrounds.browser;
 
+import com.microsoft.playwright.options.Cookie;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.EnumMap;
@@ -42,7 +43,8 @@ final class Guests implements AutoCloseable {
     private final App emptyApp;
     private final String emptyUrl;
     private final Map<String, String> values = new HashMap<>();
-    private final Map<Guest, String> cookies = new EnumMap<>(Guest.class);
+    private final Map<Guest, List<Cookie>> cookies = new EnumMap<>(Guest.class);
+    private final Visitor visitor = Visitor.of(demo.baseUrl());
 
     Guests(Path folder) {
         emptyDatabase = TestDatabase.startEmpty(folder);
@@ -57,13 +59,13 @@ final class Guests implements AutoCloseable {
         }
     }
 
-    /** Somebody at a page, without anything left over from the page before. */
+    /** The one browser window, in that guest's hands; what was done in it before is forgotten. */
     Visitor visit(Guest guest) {
-        return switch (guest) {
-            case FIRST -> Visitor.of(emptyUrl);
-            case NOBODY -> Visitor.of(demo.baseUrl());
-            default -> Visitor.returning(demo.baseUrl(), cookies.computeIfAbsent(guest, this::signIn));
-        };
+        return visitor.become(guest.signsIn() ? cookies.computeIfAbsent(guest, this::signIn) : List.of());
+    }
+
+    String address(PageState state) {
+        return (state.guest() == Guest.FIRST ? emptyUrl : demo.baseUrl()) + names().fillIn(state.route());
     }
 
     Names names() {
@@ -72,11 +74,12 @@ final class Guests implements AutoCloseable {
 
     @Override
     public void close() {
+        visitor.close();
         emptyApp.close();
         emptyDatabase.close();
     }
 
-    private String signIn(Guest guest) {
+    private List<Cookie> signIn(Guest guest) {
         PersonAccess person = switch (guest) {
             case COORDINATOR, MENTOR, TEACHER -> DemoService.person(demo.first(), guest.name().toLowerCase());
             case BEGINNER -> new PersonAccess(beginners.coordinator().email(), Cast.PASSWORD, "");
@@ -84,9 +87,7 @@ final class Guests implements AutoCloseable {
             case NEW_TEACHER -> new PersonAccess(NEW_TEACHER, Cast.PASSWORD, "");
             default -> throw new IllegalArgumentException(guest + " does not sign in");
         };
-        try (Visitor visitor = demo.signedIn(person)) {
-            return visitor.cookies();
-        }
+        return visitor.become(List.of()).signIn(person.email(), person.password()).cookies();
     }
 
     private static Chapter addEmptyChapter(DSLContext tx) {
@@ -110,8 +111,8 @@ final class Guests implements AutoCloseable {
         name("reading", classroom, "/tanks/" + values.get("tank"), "/readings/([\\w-]+)\"");
         Browserless office = browser();
         office.signIn(coordinator.email(), coordinator.password());
-        List<String> order = Pattern.compile("id=\"tank-(\\w+)\"").matcher(office.get("/rounds").body()).results()
-                .map(found -> found.group(1)).toList();
+        List<String> order = Pattern.compile("id=\"tank-(\\w+)\"").matcher(office.get("/rounds").body())
+                .results().map(found -> found.group(1)).toList();
         values.put("calmTank", order.get(order.size() - 1));
         name("school", office, "/places", "/places/schools/(\\w+)/room\\?");
         name("room", office, "/places", "/room\\?room=([^\"]+)\"");

@@ -4,7 +4,6 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.Cookie;
 import java.util.List;
-import org.tankrounds.testing.Visitor;
 
 /**
  * One way that a page can look: who sees it, at which route, and what they have done on it.
@@ -14,8 +13,8 @@ import org.tankrounds.testing.Visitor;
  * @param status that the last page is answered with
  */
 record PageState(Guest guest, String route, String after, int status, List<Step> steps) {
-    private static final String BOXES =
-            "main form input:is([type=text],[type=email],[type=password],[type=date]):not([readonly]), main form textarea";
+    private static final String BOXES = "main form textarea, "
+            + "main form input:is([type=text], [type=email], [type=password], [type=date]):not([readonly])";
 
     /** Something that is done on the page. */
     interface Step {
@@ -38,9 +37,9 @@ record PageState(Guest guest, String route, String after, int status, List<Step>
         return route.split("\\?")[0];
     }
 
-    void bringAbout(Visitor visitor, Names names) {
-        visitor.page().navigate(names.fillIn(route));
-        steps.forEach(step -> step.on(visitor.page(), names));
+    /** On a page that is open at the state's address. */
+    void bringAbout(Page page, Names names) {
+        steps.forEach(step -> step.on(page, names));
     }
 
     @Override
@@ -53,7 +52,8 @@ record PageState(Guest guest, String route, String after, int status, List<Step>
     }
 
     static Step choose(String card, String step) {
-        return (page, names) -> page.locator("fieldset").filter(new Locator.FilterOptions().setHasText(card)).last()
+        return (page, names) -> page.locator("fieldset")
+                .filter(new Locator.FilterOptions().setHasText(card)).last()
                 .getByLabel(step, new Locator.GetByLabelOptions().setExact(true)).check();
     }
 
@@ -72,7 +72,8 @@ record PageState(Guest guest, String route, String after, int status, List<Step>
     }
 
     static Step emptyEveryBox() {
-        return (page, names) -> page.locator(BOXES).all().stream().filter(Locator::isVisible).forEach(Locator::clear);
+        return (page, names) -> page.locator(BOXES).all().stream()
+                .filter(Locator::isVisible).forEach(Locator::clear);
     }
 
     /** A field that the page keeps to itself. */

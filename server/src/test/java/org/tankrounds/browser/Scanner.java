@@ -10,13 +10,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** Looks over a page that is open: by the rules of WCAG 2.2 A and AA, as far as a program can, and by our own checks. */
+/** Looks over an open page: by WCAG 2.2 A and AA as far as a program can, and by our own checks. */
 final class Scanner {
     private static final List<String> EVERYTHING =
             List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
     private static final List<String> COLOURS = List.of("color-contrast", "link-in-text-block");
     private static final String RUN = """
-            runOnly => axe.run(document, { resultTypes: ["violations"], runOnly, preload: false }).then(found => found.violations.flatMap(rule => rule.nodes.map(node =>
+            runOnly => axe.run(document, { resultTypes: ["violations"], runOnly, preload: false })
+              .then(found => found.violations.flatMap(rule => rule.nodes.map(node =>
               rule.id + " at " + node.target.join(" ") + ": " + node.any.concat(node.all, node.none)
                 .map(check => check.message).join("; "))))
             """;

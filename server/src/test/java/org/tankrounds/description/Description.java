@@ -20,8 +20,8 @@ import java.util.Set;
 import org.tankrounds.testing.Browserless.Answer;
 
 /**
- * The public interface as {@code openapi.yaml} describes it, to hold answers against. Its objects are open for the names of
- * later versions; here they are closed, so that a name which nobody described is found.
+ * The public interface as {@code openapi.yaml} describes it, to hold answers against. Its objects are open for the names
+ * of later versions; here they are closed, so that a name which nobody described is found.
  */
 public final class Description {
     private static final String ADDRESS = "https://description.example/openapi";

@@ -9,13 +9,13 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -107,6 +107,20 @@ class DescriptionIT {
     }
 
     @Test
+    void roundsThatStand_areNotSentAgain() {
+        Operation rounds = new Operation("GET", "/api/v1/rounds");
+        String address = rounds.path() + "?asOf=2026-01-12T12:00:00Z";
+        Browserless script = APP.bearer(CAST.chapterToken());
+        String tag = script.get(address).header("etag").orElseThrow();
+
+        Answer again = script.header("If-None-Match", tag).get(address);
+
+        assertThat(again.status()).isEqualTo(304);
+        assertThat(again.body()).isEmpty();
+        assertThat(DESCRIPTION.differences(rounds, again)).isEmpty();
+    }
+
+    @Test
     void theService_handsOutThisVeryDescription() {
         Answer answer = APP.browser().get("/openapi.yaml");
 
@@ -114,7 +128,7 @@ class DescriptionIT {
         assertThat(answer.header("content-type").orElseThrow()).startsWith("application/yaml");
     }
 
-    /** Pages are for people: whatever is neither for scripts nor open to an operator's watch. Assets belong to pages. */
+    /** Pages are for people: what is neither for scripts nor open to an operator's watch. Assets belong to pages. */
     private static boolean isPage(App.Route route) {
         boolean forScripts = route.path().startsWith("/api/");
         boolean forOperators = route.roles().contains(Role.OPEN) && !route.path().startsWith("/assets/");
@@ -124,8 +138,9 @@ class DescriptionIT {
     /** One for each kind of token that the operation names. */
     private static List<String> tokens(Operation operation) {
         Map<String, String> tokens = Map.of("tankToken", CAST.tankA().token(), "chapterToken", CAST.chapterToken());
-        List<String> named = StreamSupport.stream(DESCRIPTION.operation(operation).path("security").spliterator(), false)
-                .flatMap(one -> one.properties().stream()).map(one -> tokens.getOrDefault(one.getKey(), "none")).toList();
+        List<String> named = new ArrayList<>();
+        DESCRIPTION.operation(operation).path("security").forEach(one -> one.fieldNames().forEachRemaining(
+                scheme -> named.add(tokens.getOrDefault(scheme, "none"))));
         return named.isEmpty() ? List.of("none") : named;
     }
 
@@ -181,8 +196,9 @@ class DescriptionIT {
     }
 
     private static JsonNode answerExample(Example example, String status) {
-        JsonNode response = DESCRIPTION.resolved(DESCRIPTION.operation(example.operation()).path("responses").path(status));
-        return DESCRIPTION.onlyMedia(response).map(media -> media.getValue().path("examples").path(example.name()).path("value"))
+        JsonNode responses = DESCRIPTION.operation(example.operation()).path("responses");
+        return DESCRIPTION.onlyMedia(DESCRIPTION.resolved(responses.path(status)))
+                .map(media -> media.getValue().path("examples").path(example.name()).path("value"))
                 .orElse(MissingNode.getInstance());
     }
 

@@ -74,9 +74,7 @@ class DescriptionTest {
     @MethodSource("operations")
     void everyExampleOfAnAnswer_isAsItsSchemaSays(Operation operation) {
         DESCRIPTION.operation(operation).path("responses").forEach(one ->
-                DESCRIPTION.resolved(one).path("content").properties().forEach(media ->
-                        examples(media.getValue()).forEach(example -> assertThat(DESCRIPTION.check(
-                                media.getValue().path("schema"), media.getKey(), text(example))).as("%s", example).isEmpty())));
+                DESCRIPTION.resolved(one).path("content").properties().forEach(DescriptionTest::checkExamples));
     }
 
     @ParameterizedTest
@@ -93,13 +91,19 @@ class DescriptionTest {
     @Test
     void analytesAndUnits_areThoseThatTheServiceTakes() {
         JsonNode value = DESCRIPTION.root().at("/components/schemas/Value/properties");
-        assertThat(texts(DESCRIPTION.root().at("/components/schemas/Analyte/enum"))).containsExactlyInAnyOrderElementsOf(
-                Stream.of(Analyte.values()).map(Analyte::code).toList());
+        assertThat(texts(DESCRIPTION.root().at("/components/schemas/Analyte/enum")))
+                .containsExactlyInAnyOrderElementsOf(Stream.of(Analyte.values()).map(Analyte::code).toList());
         List<UnitForm> forms = Stream.of(Analyte.values()).flatMap(analyte -> analyte.accepted().stream()).toList();
         assertThat(texts(value.at("/unit/enum"))).containsExactlyInAnyOrderElementsOf(
                 forms.stream().map(UnitForm::unit).distinct().toList());
         assertThat(texts(value.at("/as/enum"))).containsExactlyInAnyOrderElementsOf(
                 forms.stream().map(UnitForm::as).filter(as -> !as.isEmpty()).distinct().toList());
+    }
+
+    private static void checkExamples(Map.Entry<String, JsonNode> media) {
+        JsonNode schema = media.getValue().path("schema");
+        examples(media.getValue()).forEach(example -> assertThat(
+                DESCRIPTION.check(schema, media.getKey(), text(example))).as("%s", example).isEmpty());
     }
 
     private static SwaggerParseResult parse(JsonNode document) {

@@ -14,8 +14,9 @@ class DevelopmentTest {
     private static final Instant RECEIVED = Instant.parse("2026-11-03T12:00:00Z");
 
     /**
-     * The effective-value method of Sparks et al. 2019, doi:10.1139/cjfas-2017-0468, with Crisp's coefficients, computed once
-     * elsewhere day by day: 10 d at 7 °C, 10 d at 9 °C, then 11 °C hatches on day 35, at 0.472788 + 14.93 / 28.324.
+     * The effective-value method of Sparks et al. 2019, doi:10.1139/cjfas-2017-0468, with Crisp's
+     * coefficients, computed once elsewhere day by day: 10 d at 7 °C, 10 d at 9 °C, then 11 °C hatches on day
+     * 35, at 0.472788 + 14.93 / 28.324.
      */
     @Test
     void varyingTemperature_addsUpToTheHatch() {

@@ -102,7 +102,8 @@ class ForecasterTest {
 
     @Test
     void deathsCounted_leaveTheRestAlive() {
-        Forecast forecast = forecast(feedingFish(), with(FINE.lastRead(0.1), read(20, Analyte.DEATHS, 12, 0.5),
+        Forecast forecast = forecast(feedingFish(),
+                with(FINE.lastRead(0.1), read(20, Analyte.DEATHS, 12, 0.5),
                 read(40, Analyte.DEATHS, 3, 0.5)));
         assertThat(forecast.fishAlive()).isEqualTo(85);
     }
@@ -126,6 +127,30 @@ class ForecasterTest {
     }
 
     @Test
+    void waterChangeAfterTheReading_lowersTheRiskOfWhatWasRead() {
+        List<Observation> readings = FINE.withTotalAmmoniaMgPerL(3).lastRead(1);
+        Forecast changed = forecast(feedingFish(), with(readings, read(0.5, Analyte.WATER_CHANGE, 50, 0.5)));
+        assertThat(changed.exposure()).isLessThan(forecast(feedingFish(), readings).exposure() / 2);
+    }
+
+    @Test
+    void chlorine_isDrivenOutByAirWithinDays() {
+        Forecast fresh = forecast(feedingFish(),
+                with(FINE.lastRead(0.1), read(0.1, Analyte.CHLORINE, 0.2, 0.1)));
+        Forecast old = forecast(feedingFish(), with(FINE.lastRead(0.1), read(6, Analyte.CHLORINE, 0.2, 0.1)));
+        assertThat(fresh.chance()).isGreaterThan(0.9);
+        assertThat(old.chance()).isLessThan(0.1);
+    }
+
+    @Test
+    void mistypedCountOfDeaths_leavesSomeFishAlive() {
+        Forecast forecast = forecast(feedingFish(),
+                with(FINE.lastRead(0.1), read(9, Analyte.DEATHS, 5000, 0.5)));
+        assertThat(forecast.fishAlive()).isBetween(1, 100);
+        assertThat(forecast.exposure()).isPositive();
+    }
+
+    @Test
     void readingsAfterTheMomentAskedAbout_doNotCount() {
         List<Observation> known = FINE.lastRead(0.1);
         Forecast before = forecast(feedingFish(), known);
@@ -136,7 +161,8 @@ class ForecasterTest {
 
     @Test
     void readingAtTheMomentAskedAbout_counts() {
-        Forecast forecast = forecast(feedingFish(), with(FINE.lastRead(1), read(0, Analyte.CHLORINE, 0.5, 0.1)));
+        Forecast forecast = forecast(feedingFish(),
+                with(FINE.lastRead(1), read(0, Analyte.CHLORINE, 0.5, 0.1)));
         assertThat(forecast.driver()).isEqualTo(Driver.CHLORINE);
         assertThat(forecast.readingAgeHours()).hasValue(0);
     }
@@ -170,8 +196,8 @@ class ForecasterTest {
         assertThat(forecast.series()).hasSize(5).allSatisfy(series -> {
             assertThat(series.fan()).hasSize(13);
             assertThat(series.limit()).isPresent();
-            assertThat(series.fan()).allSatisfy(point -> assertThat(List.of(point.q05(), point.q25(), point.q50(),
-                    point.q75(), point.q95())).isSorted());
+            assertThat(series.fan()).allSatisfy(point -> assertThat(List.of(point.q05(), point.q25(),
+                    point.q50(), point.q75(), point.q95())).isSorted());
         });
         FanPoint temperature = forecast.series().get(0).fan().get(0);
         assertThat(temperature.q50()).isCloseTo(11, within(0.5));

@@ -29,10 +29,14 @@ class LimitsTest {
         assertThat(LIMITS.ofUnIonisedAmmonia(0.025)).isEqualTo(2);
     }
 
-    /** EIFAC 1984, Technical Paper 46, 95th percentile for salmonids (from memory); linear between, flat outside. */
+    /**
+     * EIFAC 1984, Technical Paper 46, 95th percentile for salmonids (from memory); linear between, flat
+     * outside.
+     */
     @ParameterizedTest(name = "chloride {0} mg/L")
     @CsvSource({
-        "0, 0.03", "1, 0.03", "3, 0.09", "5, 0.15", "7.5, 0.21", "10, 0.27", "15, 0.315", "20, 0.36", "30, 0.405",
+        "0, 0.03", "1, 0.03", "3, 0.09", "5, 0.15", "7.5, 0.21", "10, 0.27", "15, 0.315", "20, 0.36",
+        "30, 0.405",
         "40, 0.45", "400, 0.45",
     })
     void nitriteLimit_risesWithChloride(double chlorideMgPerL, double limitMgNPerL) {

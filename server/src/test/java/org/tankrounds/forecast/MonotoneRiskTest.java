@@ -64,7 +64,8 @@ class MonotoneRiskTest {
             Forecast forecast = forecast(facts, worse.apply(level).lastRead(daysAgo));
             String what = "seed " + seed + " at " + level;
             assertThat(forecast.chance()).as(what).isBetween(0.0, 1.0).isGreaterThanOrEqualTo(chance - LUCK);
-            assertThat(forecast.exposure()).as(what).isGreaterThanOrEqualTo(exposure * (1 - LUCK) - LUCK_FISH_HOURS);
+            assertThat(forecast.exposure()).as(what)
+                    .isGreaterThanOrEqualTo(exposure * (1 - LUCK) - LUCK_FISH_HOURS);
             chance = forecast.chance();
             exposure = forecast.exposure();
         }
@@ -73,7 +74,7 @@ class MonotoneRiskTest {
     /** Water such as classes have, without a limit passed for certain. */
     private static Water generated(long seed) {
         Random random = new Random(seed);
-        return new Water(9 + 3 * random.nextDouble(), 0.1 + random.nextDouble(), 0.01 + 0.1 * random.nextDouble(),
-                6.8 + random.nextDouble(), 9 + random.nextDouble());
+        return new Water(9 + 3 * random.nextDouble(), 0.1 + random.nextDouble(),
+                0.01 + 0.1 * random.nextDouble(), 6.8 + random.nextDouble(), 9 + random.nextDouble());
     }
 }

@@ -61,12 +61,21 @@ class OddReadingsTest {
     }
 
     @Test
-    void readingSetAside_isNamedAmongTheReasons() {
+    void readingSetAside_isNamedAndNobodyCallsTheTankSteady() {
         Forecast forecast = forecast(feedingFish(), with(CALM, read(0.1, Analyte.NITRITE, 3, 0.05)));
         assertThat(forecast.reasons()).anySatisfy(reason -> {
             assertThat(reason.kind()).isEqualTo(Reason.Kind.READING_SET_ASIDE);
             assertThat(reason.value()).hasValue(3);
         });
+        assertThat(forecast.reasons()).extracting(Reason::kind).doesNotContain(Reason.Kind.STEADY);
+    }
+
+    @Test
+    void readingSetAsideLongAgo_isForgotten() {
+        List<Observation> calmSince = with(FINE.lastRead(9), read(8.5, Analyte.NITRITE, 3, 0.05),
+                read(0.2, Analyte.TEMPERATURE, 11, 0.5));
+        assertThat(forecast(feedingFish(), calmSince).reasons()).extracting(Reason::kind)
+                .doesNotContain(Reason.Kind.READING_SET_ASIDE);
     }
 
     @Test

@@ -58,6 +58,9 @@ final class WrongBodies {
         bytes("UTF-16", ("{" + TIME + ", \"note\": \"x\"}").getBytes(StandardCharsets.UTF_16), 400, "");
         bytes("overlong UTF-8", new byte[] {'{', '"', (byte) 0xc0, (byte) 0xaf, '"', ':', '1', '}'}, 400, "");
         bytes("zero bytes", new byte[64], 400, "");
+        bytes("byte-order mark", ("\ufeff{" + TIME + ", \"note\": \"x\"}").getBytes(StandardCharsets.UTF_8), 400, "");
+        bytes("UTF-16, little end first", ("{" + TIME + "}").getBytes(StandardCharsets.UTF_16LE), 400, "");
+        bytes("compressed", new byte[] {0x1f, (byte) 0x8b, 8, 0, 0, 0, 0, 0, 0, 3, (byte) 0xab, (byte) 0xae, 5, 0}, 400, "");
         bytes("a little over 1 MB", ("{" + TIME + ", \"note\": \"" + "x".repeat(1_000_000) + "\"}").getBytes(StandardCharsets.UTF_8), 413, "");
         bytes("10 MB", new byte[10_000_000], 413, "");
     }
@@ -78,8 +81,8 @@ final class WrongBodies {
         refused("names are case-sensitive", "{" + TIME + ", \"Note\": \"x\"}", "/Note");
         refused("values null", "{" + TIME + ", \"values\": null}", "/values");
         refused("values object", "{" + TIME + ", \"values\": {\"ph\": 7}}", "/values");
-        refused("value a number", values("7.2"), "/values/0");
-        refused("value null", values("null"), "/values/0");
+        refused("a number among the values", values("7.2"), "/values/0");
+        refused("null among the values", values("null"), "/values/0");
         refused("51 values", values("{}" + ", {}".repeat(50)), "/values");
     }
 

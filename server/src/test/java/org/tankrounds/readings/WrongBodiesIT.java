@@ -19,6 +19,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.NullSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tankrounds.readings.WrongBodies.Wrong;
 import org.tankrounds.testing.Browserless.Answer;
@@ -55,9 +56,39 @@ final class WrongBodiesIT {
 
     @ParameterizedTest
     @ValueSource(strings = {"text/plain", "application/x-www-form-urlencoded", "application/x-ndjson",
-            "application/json; charset=utf-16", "application/json; charset=iso-8859-1", "application/xml", "multipart/form-data"})
+            "application/json; charset=utf-16", "application/json; charset=iso-8859-1",
+            "application/json; charset=no-such", "application/json; charset=", ";;;", "json", "application/xml", "multipart/form-data"})
     void isRefused_whenTheTypeIsNotJson(String type) {
         assertThat(send(type, GOOD.getBytes()).status()).isEqualTo(415);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"gzip", "br", "x-unknown", "gzip, identity"})
+    void isRefused_whenItsContentIsEncoded(String encoding) {
+        Answer answer = APP.bearer(CAST.tankA().token())
+                .header("Idempotency-Key", UUID.randomUUID().toString()).header("Content-Encoding", encoding)
+                .send("POST", PATH, "application/json", GOOD.getBytes());
+        assertThat(answer.status()).isEqualTo(415);
+        assertThat(answer.body()).contains("without Content-Encoding");
+    }
+
+    @ParameterizedTest
+    @NullSource
+    @ValueSource(strings = {"", " ", "\"\"", "\"open", "\"a\"b\"", "\"a\\x\""})
+    void isRefused_withoutAUsableKey(String key) throws Exception {
+        Answer answer = APP.bearer(CAST.tankA().token()).header("Idempotency-Key", key).postJson(PATH, GOOD);
+        assertThat(answer.status()).isEqualTo(400);
+        assertThat(JSON.readTree(answer.body()).at("/errors/0/pointer").asText()).isEqualTo("/Idempotency-Key");
+    }
+
+    @Test
+    void isRefused_withAnEndlessKey() throws Exception {
+        isRefused_withoutAUsableKey("k".repeat(256));
+    }
+
+    @Test
+    void thereAreMoreThanSixty_allDifferent() {
+        assertThat(wrongBodies()).extracting(Wrong::name).doesNotHaveDuplicates().hasSizeGreaterThan(100);
     }
 
     @Test

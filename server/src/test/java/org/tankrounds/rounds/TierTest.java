@@ -55,6 +55,14 @@ class TierTest {
         assertThat(Tier.of(forecast(0.01, Driver.TEMPERATURE, NEVER, 2, List.of(deaths)))).isEqualTo(tier);
     }
 
+    @Test
+    void aReadingThatFitsNoOther_isAskedForAgain() {
+        Reason lone = Reason.of(Reason.Kind.READING_SET_ASIDE, Driver.UN_IONISED_AMMONIA, 0.1);
+
+        assertThat(Tier.of(forecast(0.01, Driver.TEMPERATURE, NEVER, 2, List.of(lone))))
+                .isEqualTo(Tier.ASK_FOR_A_READING);
+    }
+
     private static Forecast forecast(
             double chance, Driver driver, OptionalDouble hoursToLimit, double ageHours, List<Reason> reasons) {
         return new Forecast("tank-1", NOW, chance, 1, driver, hoursToLimit, OptionalDouble.of(ageHours), Stage.FEEDING,

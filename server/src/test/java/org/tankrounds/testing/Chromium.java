@@ -9,8 +9,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Assumptions;
 
 /**
- * The one real browser of the JVM: the Chromium that {@code TANKROUNDS_CHROMIUM} names. Where that is not set, its tests
- * are skipped and one line says so.
+ * The one real browser of the JVM: the Chromium that {@code TANKROUNDS_CHROMIUM} names. Where that is not
+ * set, its tests are skipped and one line says so.
  */
 public final class Chromium {
     private static final String PROGRAM = System.getenv().getOrDefault("TANKROUNDS_CHROMIUM", "");

@@ -20,7 +20,8 @@ public record CommandRun(int exitCode, String out, String err) {
             PrintWriter complaints = new PrintWriter(err, true, StandardCharsets.UTF_8);
             int exitCode = commandLine.setErr(complaints).execute(arguments.toArray(String[]::new));
             complaints.flush();
-            return new CommandRun(exitCode, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+            return new CommandRun(exitCode, out.toString(StandardCharsets.UTF_8),
+                    err.toString(StandardCharsets.UTF_8));
         } finally {
             System.setOut(console);
         }

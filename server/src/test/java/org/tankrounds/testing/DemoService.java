@@ -5,7 +5,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tankrounds.App;
 import org.tankrounds.db.Pools;
 import org.tankrounds.db.Transactions;
@@ -15,8 +17,9 @@ import org.tankrounds.demo.DemoAccess.PersonAccess;
 import org.tankrounds.migrations.EmbeddedPostgres;
 
 /**
- * The service with the whole demo in it, on a database of its own, at a clock that stands still. {@link #shared()} starts once
- * for the JVM: loading takes seconds. The demo's first chapter is looked at; whoever breaks things does so in the second.
+ * The service with the whole demo in it, on a database of its own, at a clock that stands still. {@link #shared()}
+ * starts once for the JVM: loading takes seconds. The demo's first chapter is looked at; whoever breaks things
+ * does so in the second.
  */
 public final class DemoService {
     private static DemoService shared;
@@ -26,7 +29,8 @@ public final class DemoService {
     private final Transactions transactions;
 
     private DemoService() {
-        EmbeddedPostgres postgres = TestDatabase.startEmpty(newFolder());
+        Path folder = newFolder();
+        EmbeddedPostgres postgres = TestDatabase.startEmpty(folder);
         app = TestApp.bare(postgres.logins(), TestClock.atStart());
         DemoAccess loaded = app.demoLoader().load(Optional.empty(), ZoneId.of("America/New_York"));
         access = loaded.at("http://127.0.0.1:" + app.start());
@@ -34,6 +38,7 @@ public final class DemoService {
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
             app.close();
             postgres.close();
+            delete(folder);
         }, "stop demo"));
     }
 
@@ -75,7 +80,8 @@ public final class DemoService {
 
     /** The first of that role. */
     public static PersonAccess person(ChapterAccess chapter, String role) {
-        return chapter.people().stream().filter(person -> person.role().equals(role)).findFirst().orElseThrow();
+        return chapter.people().stream()
+                .filter(person -> person.role().equals(role)).findFirst().orElseThrow();
     }
 
     private static Path newFolder() {
@@ -84,6 +90,16 @@ public final class DemoService {
             return Files.createTempDirectory(Path.of("target").toAbsolutePath(), "demo-");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void delete(Path folder) {
+        try (Stream<Path> everything = Files.walk(folder)) {
+            for (Path one : everything.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(one);
+            }
+        } catch (IOException e) {
+            System.err.println("Left behind: " + folder + " (" + e.getMessage() + ")");
         }
     }
 }

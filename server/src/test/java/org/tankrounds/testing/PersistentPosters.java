@@ -99,7 +99,8 @@ public final class PersistentPosters implements AutoCloseable {
         HttpRequest request = HttpRequest.newBuilder(URI.create(baseUrl + path)).timeout(Duration.ofSeconds(20))
                 .header("Authorization", "Bearer " + token).header("Idempotency-Key", key)
                 .header("Content-Type", "application/json")
-                .POST(BodyPublishers.ofString("{\"measuredAt\": \"%s\", \"note\": \"%s\"}".formatted(hourAgo(key), note)))
+                .POST(BodyPublishers.ofString(
+                        "{\"measuredAt\": \"%s\", \"note\": \"%s\"}".formatted(someTime(key), note)))
                 .build();
         try {
             return judge(client.send(request, BodyHandlers.ofString()), note);
@@ -135,7 +136,7 @@ public final class PersistentPosters implements AutoCloseable {
     }
 
     /** The same for every try with a key, so that the bodies are the same too. */
-    private static Instant hourAgo(String key) {
+    private static Instant someTime(String key) {
         return Instant.parse("2026-11-01T00:00:00Z").plusSeconds(Math.abs(key.hashCode() % 86_400));
     }
 }

@@ -7,12 +7,13 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Request;
 import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.Cookie;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Somebody at a real browser, signed in or not, with cookies of their own; notes what goes wrong behind the pages.
- * To be kept within one thread.
+ * Somebody at a real browser, signed in or not, with cookies of their own; notes what goes wrong behind the
+ * pages. To be kept within one thread.
  */
 public final class Visitor implements AutoCloseable {
     /** What most schools' laptops have. */
@@ -44,11 +45,6 @@ public final class Visitor implements AutoCloseable {
         return new Visitor(new NewContextOptions().setBaseURL(baseUrl).setJavaScriptEnabled(false));
     }
 
-    /** @param cookies of somebody who has signed in before, from {@link #cookies} */
-    public static Visitor returning(String baseUrl, String cookies) {
-        return new Visitor(new NewContextOptions().setBaseURL(baseUrl).setStorageState(cookies));
-    }
-
     public Page page() {
         return page;
     }
@@ -58,8 +54,22 @@ public final class Visitor implements AutoCloseable {
         return status;
     }
 
-    public String cookies() {
-        return context.storageState();
+    public List<Cookie> cookies() {
+        return context.cookies();
+    }
+
+    /**
+     * Goes on as somebody else, with nothing to complain about.
+     *
+     * @param cookies of somebody who has signed in before, or none
+     */
+    public Visitor become(List<Cookie> cookies) {
+        page.navigate("about:blank");
+        context.clearCookies();
+        context.addCookies(cookies);
+        complaints.clear();
+        page.setViewportSize(LAPTOP_WIDTH, LAPTOP_HEIGHT);
+        return this;
     }
 
     public Visitor signIn(String email, String password) {
@@ -74,7 +84,7 @@ public final class Visitor implements AutoCloseable {
         page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button).setExact(true)).click();
     }
 
-    /** Messages on the console, blocked styles and scripts among them, failed parts and answers of 500 and above. */
+    /** What the console says, blocked styles and scripts included, failed parts, answers of 500 and above. */
     public List<String> complaints() {
         return List.copyOf(complaints);
     }
@@ -86,7 +96,8 @@ public final class Visitor implements AutoCloseable {
 
     private void hear(ConsoleMessage message) {
         // A refused form is meant to be answered with 4xx, and the console says so of the page itself.
-        boolean ownStatus = message.text().startsWith("Failed to load resource") && status >= 400 && status < 500;
+        boolean refused = status >= 400 && status < 500;
+        boolean ownStatus = refused && message.text().startsWith("Failed to load resource");
         if (List.of("error", "warning").contains(message.type()) && !ownStatus) {
             complaints.add(message.type() + " on the console: " + message.text());
         }

@@ -11,7 +11,8 @@ import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.water.Analyte;
 
 /** A tank as a class reads it, every other day for five weeks the same, to change one thing at a time. */
-public record Water(double temperatureC, double totalAmmoniaMgPerL, double nitriteMgPerL, double ph, double oxygenMgPerL) {
+public record Water(double temperatureC, double totalAmmoniaMgPerL, double nitriteMgPerL, double ph,
+        double oxygenMgPerL) {
     public static final Instant AS_OF = Instant.parse("2027-03-10T19:00:00Z");
     /** Nothing is near a limit. */
     public static final Water FINE = new Water(11, 0.25, 0.02, 7.3, 10);
@@ -62,9 +63,12 @@ public record Water(double temperatureC, double totalAmmoniaMgPerL, double nitri
         return all;
     }
 
-    /** A hundred fish that have fed for four months, so that what tanks in general do hardly changes any more. */
+    /**
+     * A hundred fish that have fed for four months, so that what tanks in general do hardly changes any more.
+     */
     public static TankFacts.Builder feedingFish() {
-        return TankFacts.of("feeding").volumeL(190).eggs(100).eggsReceivedAt(AS_OF.minus(Duration.ofDays(145)))
+        return TankFacts.of("feeding").volumeL(190).eggs(100)
+                .eggsReceivedAt(AS_OF.minus(Duration.ofDays(145)))
                 .thermalUnitsC(250).sourceAlkalinityMgPerL(80).chlorideMgPerL(12);
     }
 

@@ -30,8 +30,8 @@ import org.tankrounds.testing.TestClock;
 import org.tankrounds.web.Role;
 
 /**
- * A chapter with one of everything, in which every name carries the same word and every code is known: wherever one of them
- * turns up, something of this chapter does.
+ * A chapter with one of everything, in which every name carries the same word and every code is known: wherever one of
+ * them turns up, something of this chapter does.
  *
  * @param things by the name that an address gives them
  */
@@ -93,7 +93,8 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         return new MarkedChapter(cast, word, things, disabled, revoked.secret());
     }
 
-    private static void mark(DSLContext tx, Table<?> table, Field<String> name, Field<Integer> chapter, Cast cast, String word) {
+    private static void mark(
+            DSLContext tx, Table<?> table, Field<String> name, Field<Integer> chapter, Cast cast, String word) {
         tx.update(table).set(name, DSL.concat(name, DSL.val(" " + word))).where(chapter.eq(cast.chapterId())).execute();
     }
 

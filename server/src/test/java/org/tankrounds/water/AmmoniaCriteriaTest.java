@@ -25,7 +25,8 @@ class AmmoniaCriteriaTest {
         "20, 23,  17,  9.2, 3.9, 1.5,  0.62",
         "30, 9.9, 7.3, 4.0, 1.7, 0.65, 0.27",
     })
-    void acuteWithTrout_reproducesThePublishedCells(double temperatureC, String at65, String at70, String at75,
+    void acuteWithTrout_reproducesThePublishedCells(double temperatureC, String at65, String at70,
+            String at75,
             String at80, String at85, String at90) {
         assertCells(AmmoniaCriteria::acuteWithTrout, temperatureC, at65, at70, at75, at80, at85, at90);
     }
@@ -61,7 +62,8 @@ class AmmoniaCriteriaTest {
     void criteria_agreeUnrounded(
             double ph, double temperatureC, double withTrout, double withoutTrout, double chronic) {
         assertThat(AmmoniaCriteria.acuteWithTrout(ph, temperatureC)).isCloseTo(withTrout, within(5.1e-7));
-        assertThat(AmmoniaCriteria.acuteWithoutTrout(ph, temperatureC)).isCloseTo(withoutTrout, within(5.1e-7));
+        assertThat(AmmoniaCriteria.acuteWithoutTrout(ph, temperatureC))
+                .isCloseTo(withoutTrout, within(5.1e-7));
         assertThat(AmmoniaCriteria.chronic(ph, temperatureC)).isCloseTo(chronic, within(5.1e-7));
     }
 

@@ -11,8 +11,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class AmmoniaTest {
 
     /**
-     * Trussell 1972, J. Fish. Res. Board Can. 29:1505–1507, per cent un-ionised, as reprinted in instrument manuals: an
-     * older constant measured independently, so the two agree within 3 %.
+     * Trussell 1972, J. Fish. Res. Board Can. 29:1505–1507, per cent un-ionised, as reprinted in instrument
+     * manuals: an older constant measured independently, so the two agree within 3 %.
      */
     @ParameterizedTest(name = "pH {0}")
     @CsvSource({
@@ -29,7 +29,9 @@ class AmmoniaTest {
         assertThat(percent(ph, 25)).isCloseTo(at25, withinPercentage(3));
     }
 
-    /** The published equation of Emerson et al. 1975 computed once elsewhere (Python); half of the last digit. */
+    /**
+     * The published equation of Emerson et al. 1975 computed once elsewhere (Python); half of the last digit.
+     */
     @ParameterizedTest(name = "{0} °C")
     @CsvSource({
         // °C, per cent at pH 6.5 / 7.0 / 7.5 / 8.0 / 8.5
@@ -48,7 +50,9 @@ class AmmoniaTest {
         assertThat(percent(8.5, temperatureC)).isCloseTo(at85, within(5.1e-5));
     }
 
-    /** A constant of 2727.92 is in circulation: it makes the fraction 1.6 % too high and pKa(10 °C) 9.7244. */
+    /**
+     * A constant of 2727.92 is in circulation: it makes the fraction 1.6 % too high and pKa(10 °C) 9.7244.
+     */
     @ParameterizedTest(name = "{0} °C")
     @CsvSource({"5, 9.904740", "10, 9.731430", "12, 9.663808", "15, 9.564135"})
     void pKa_isThePublishedOneAndNotTheMisprint(double temperatureC, double pKa) {
@@ -65,7 +69,10 @@ class AmmoniaTest {
         assertThat(Ammonia.unIonisedMgPerL(totalMgNPerL, 7.6, 12)).isCloseTo(0.00427985, within(5.1e-9));
     }
 
-    /** Total ammonia at which the fish-culture rule of 0.0125 mg/L as NH3 is met; same computation, three decimals. */
+    /**
+     * Total ammonia at which the fish-culture rule of 0.0125 mg/L as NH3 is met; same computation, three
+     * decimals.
+     */
     @ParameterizedTest(name = "{0} °C")
     @CsvSource({
         // °C, mg N/L at pH 6.5 / 7.0 / 7.4 / 7.6 / 8.0 / 8.4

@@ -7,7 +7,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Newton's law of cooling for 190 kg in a room of 22 °C, starting at 10 °C; computed once elsewhere (Python). */
+/**
+ * Newton's law of cooling for 190 kg in a room of 22 °C, starting at 10 °C; computed once elsewhere (Python).
+ */
 class HeatBalanceTest {
     private static final double MASS_KG = 190;
     private static final double ROOM_C = 22;

@@ -13,12 +13,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 class OxygenSaturationTest {
 
     /**
-     * EN 25814 at 101.325 kPa, three figures (its cells for 6 and 7 °C are misprinted in circulating copies and left out),
-     * and the equation of Benson and Krause 1984 computed once elsewhere to four decimals.
+     * EN 25814 at 101.325 kPa, three figures (its cells for 6 and 7 °C are misprinted in circulating copies
+     * and left out), and the equation of Benson and Krause 1984 computed once elsewhere to four decimals.
      */
     @ParameterizedTest(name = "{0} °C")
     @CsvSource({
-        "0,  14.6, 14.6208", "4,  13.1, 13.1084", "5,  12.8, 12.7710", "8,  11.8, 11.8433", "10, 11.3, 11.2879",
+        "0,  14.6, 14.6208", "4,  13.1, 13.1084", "5,  12.8, 12.7710", "8,  11.8, 11.8433",
+        "10, 11.3, 11.2879",
         "12, 10.8, 10.7770", "14, 10.3, 10.3058", "16, 9.87, 9.8704", "18, 9.47, 9.4670", "20, 9.09, 9.0924",
         "25, 8.26, 8.2635",
     })

@@ -10,7 +10,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class UnitsTest {
 
-    /** By the atomic masses N 14.0067, H 1.00794, O 15.9994, computed once elsewhere; °F and °dH by definition. */
+    /**
+     * By the atomic masses N 14.0067, H 1.00794, O 15.9994, computed once elsewhere; °F and °dH by
+     * definition.
+     */
     @ParameterizedTest(name = "{1} {2} of {0}")
     @CsvSource({
         "TOTAL_AMMONIA, 1,    mg/L as NH3,   0.822447",
@@ -31,7 +34,8 @@ class UnitsTest {
         "HARDNESS,      1,    [dH],          17.848",
         "HARDNESS,      60,   mg/L as CaCO3, 60",
     })
-    void everyUnit_comesToTheCanonicalOneAndBack(Analyte analyte, double typed, String unit, double canonical) {
+    void everyUnit_comesToTheCanonicalOneAndBack(Analyte analyte, double typed, String unit,
+            double canonical) {
         UnitForm form = UnitForm.parse(unit);
         assertThat(Units.toCanonical(analyte, form, typed, Double.NaN)).isCloseTo(canonical, within(5.1e-7));
         assertThat(Units.fromCanonical(analyte, form, Units.toCanonical(analyte, form, typed, 10), 10, 0))
@@ -42,7 +46,8 @@ class UnitsTest {
     @Test
     void oxygenInPercent_dependsOnTheWatersTemperature() {
         UnitForm percent = UnitForm.of("%");
-        assertThat(Units.toCanonical(Analyte.DISSOLVED_OXYGEN, percent, 100, 12)).isCloseTo(10.8, within(0.05));
+        assertThat(Units.toCanonical(Analyte.DISSOLVED_OXYGEN, percent, 100, 12))
+                .isCloseTo(10.8, within(0.05));
         assertThat(Units.toCanonical(Analyte.DISSOLVED_OXYGEN, percent, 50, Double.NaN))
                 .isCloseTo(11.3 / 2, within(0.025));
     }

@@ -1,0 +1,119 @@
+package org.tankrounds.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import java.net.URI;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.tankrounds.App;
+import org.tankrounds.demo.DemoAccess.PersonAccess;
+import org.tankrounds.testing.DemoService;
+import org.tankrounds.testing.Visitor;
+
+/** Follows every link to one page of each kind and presses every button there, forms sent as they stand. */
+class PressEverythingIT {
+    private static final String LINKS = """
+            () => [...document.querySelectorAll("a[href]")].map(link => new URL(link.href))
+              .filter(url => url.origin === location.origin && url.hash === "")
+              .map(url => url.pathname + url.search)
+            """;
+    /** Opened by links that are printed, not by pages. */
+    private static final Set<String> BY_LINK_ONLY = Set.of("/set-up/{link}", "/invitations/{link}");
+
+    private final DemoService demo = DemoService.shared();
+    private final Set<String> sentTo = new HashSet<>();
+
+    /** The coordinator last: what others need would be switched off by then. */
+    @Test
+    void everyButton_isAnsweredAndSaysNothingOnTheConsole() {
+        List<String> complaints = new ArrayList<>();
+        for (String role : List.of("teacher", "mentor", "coordinator")) {
+            complaints.addAll(pressAll(DemoService.person(demo.second(), role)));
+        }
+        assertThat(complaints).isEmpty();
+        assertThat(formRoutes()).as("where forms of pages go").isSubsetOf(sentTo);
+    }
+
+    private List<String> pressAll(PersonAccess person) {
+        try (Visitor visitor = Visitor.of(demo.baseUrl())) {
+            visitor.page().onRequest(request -> {
+                if (request.method().equals("POST")) {
+                    kind(URI.create(request.url()).getPath()).ifPresent(sentTo::add);
+                }
+            });
+            visitor.signIn(person.email(), person.password());
+            Set<String> seen = new HashSet<>();
+            Deque<String> ahead = new ArrayDeque<>(List.of("/"));
+            while (!ahead.isEmpty()) {
+                String address = ahead.poll();
+                if (isPage(address) && seen.add(kind(address).orElse(address))) {
+                    visitor.page().navigate(address);
+                    ahead.addAll(links(visitor.page()));
+                    pressEachButton(visitor.page(), address);
+                }
+            }
+            visitor.press("sign out");
+            assertThat(visitor.page().url()).isEqualTo(demo.baseUrl() + "/sign-in");
+            return visitor.complaints();
+        }
+    }
+
+    /** Pressing may bring new buttons and take others away. */
+    private static void pressEachButton(Page page, String address) {
+        Set<String> pressed = new HashSet<>();
+        Optional<Locator> next = nextButton(page, pressed);
+        while (next.isPresent()) {
+            next.get().click();
+            page.navigate(address);
+            next = nextButton(page, pressed);
+        }
+    }
+
+    private static Optional<Locator> nextButton(Page page, Set<String> pressed) {
+        return page.locator("main button:not([tabindex='-1'])").all().stream()
+                .filter(button -> button.isVisible() && pressed.add(button.innerText())).findFirst();
+    }
+
+    private static List<String> links(Page page) {
+        return ((List<?>) page.evaluate(LINKS)).stream().map(String::valueOf).toList();
+    }
+
+    private static boolean isPage(String address) {
+        return !address.matches(".*\\.(csv|xlsx|pdf|json)");
+    }
+
+    private Set<String> formRoutes() {
+        return routes("POST").stream().map(App.Route::path).filter(path -> !BY_LINK_ONLY.contains(path))
+                .collect(Collectors.toSet());
+    }
+
+    /** The most exact route that an address belongs to, with the names in its query. */
+    private Optional<String> kind(String address) {
+        String path = address.split("\\?")[0];
+        String query = address.contains("?") ? "?" + address.split("\\?")[1].replaceAll("=[^&]*", "") : "";
+        return routes("GET", "POST").stream().map(App.Route::path)
+                .filter(route -> path.matches(route.replaceAll("\\{\\w+}", "[^/]+")))
+                .min((a, b) -> Integer.compare(names(a), names(b)))
+                .map(route -> route + query);
+    }
+
+    private static int names(String route) {
+        return route.split("\\{", -1).length;
+    }
+
+    private List<App.Route> routes(String... methods) {
+        return demo.app().routes().stream()
+                .filter(route -> List.of(methods).contains(route.method()))
+                .filter(route -> !route.path().startsWith("/api/"))
+                .toList();
+    }
+}

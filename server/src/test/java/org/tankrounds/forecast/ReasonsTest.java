@@ -1,0 +1,153 @@
+package org.tankrounds.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.tankrounds.testing.Water.AS_OF;
+import static org.tankrounds.testing.Water.FINE;
+import static org.tankrounds.testing.Water.eggs;
+import static org.tankrounds.testing.Water.feedingFish;
+import static org.tankrounds.testing.Water.forecast;
+import static org.tankrounds.testing.Water.read;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.TankFacts;
+import org.tankrounds.testing.Water;
+import org.tankrounds.water.Analyte;
+
+/** Why a tank stands where it does, with the numbers that a person reads. */
+class ReasonsTest {
+
+    @Test
+    void reasons_areNamedLargestFirst() {
+        Forecast forecast = forecast(feedingFish().chlorideMgPerL(2), with(
+                FINE.withNitriteMgPerL(0.4).withTotalAmmoniaMgPerL(2).lastRead(0.1),
+                read(0.1, Analyte.DEATHS, 4, 0.5)));
+        assertThat(forecast.reasons()).extracting(reason -> -reason.share()).isSorted();
+        assertThat(forecast.reasons().get(0).driver()).hasValue(forecast.driver());
+    }
+
+    @Test
+    void risingNitrite_isToldWithItsMovementAndItsAge() {
+        Forecast forecast = forecast(feedingFish().chlorideMgPerL(20), with(nitrite(0.05, 9), nitrite(0.1, 6),
+                nitrite(0.16, 3), nitrite(0.3, 0.25)));
+        Reason nitrite = only(forecast, Driver.NITRITE,
+                Reason.Kind.HEADED_FOR_LIMIT, Reason.Kind.BEYOND_LIMIT);
+        assertThat(nitrite.value()).hasValue(0.3);
+        assertThat(nitrite.unit()).isEqualTo("mg/L as N");
+        assertThat(nitrite.limit()).hasValue(0.36);
+        assertThat(nitrite.previous()).hasValue(0.16);
+        assertThat(nitrite.change().getAsDouble()).isCloseTo(0.14, within(1e-9));
+        assertThat(nitrite.overHours()).hasValue(66);
+        assertThat(nitrite.at()).hasValue(AS_OF.minus(Duration.ofHours(6)));
+    }
+
+    @Test
+    void littleChloride_isNamedWithTheLimitItMakes() {
+        Forecast forecast =
+                forecast(feedingFish().chlorideMgPerL(2), FINE.withNitriteMgPerL(0.4).lastRead(0.1));
+        Reason chloride = only(forecast, Driver.NITRITE, Reason.Kind.LOW_CHLORIDE);
+        assertThat(chloride.value()).hasValue(2);
+        assertThat(chloride.limit().getAsDouble()).isCloseTo(0.06, within(1e-9));
+    }
+
+    @Test
+    void highPh_isNamedWithThePercentageItMakesHarmful() {
+        Forecast forecast = forecast(feedingFish(), FINE.withPh(8.4).withTotalAmmoniaMgPerL(1).lastRead(0.1));
+        Reason ph = only(forecast, Driver.UN_IONISED_AMMONIA, Reason.Kind.HIGH_PH_MAKES_AMMONIA_HARMFUL);
+        assertThat(ph.value().getAsDouble()).isCloseTo(8.4, within(0.1));
+        // Emerson at pH 8.4 and 11 °C: 4.8 %.
+        assertThat(ph.change().getAsDouble()).isCloseTo(4.8, within(1.0));
+    }
+
+    @Test
+    void youngFilter_isNamedWithTheDayOfFirstFeeding() {
+        Instant fedFirst = AS_OF.minus(Duration.ofDays(20));
+        Forecast forecast = forecast(feedingFish().eggsReceivedAt(AS_OF.minus(Duration.ofDays(45)))
+                .firstFeedingAt(fedFirst), FINE.withTotalAmmoniaMgPerL(4).lastRead(0.1));
+        Reason filter = only(forecast, Driver.UN_IONISED_AMMONIA, Reason.Kind.FILTER_NOT_RIPE);
+        assertThat(filter.since()).hasValue(fedFirst);
+        assertThat(filter.overHours()).hasValue(20 * 24);
+    }
+
+    @Test
+    void littleAlkalinity_isNamedWhereThePhIsLow() {
+        Forecast forecast = forecast(feedingFish(),
+                with(FINE.withPh(5.7).lastRead(0.1), read(2, Analyte.ALKALINITY, 12, 5)));
+        Reason alkalinity = only(forecast, Driver.PH, Reason.Kind.ALKALINITY_LOW);
+        assertThat(alkalinity.value()).hasValue(12);
+        Reason ph = only(forecast, Driver.PH, Reason.Kind.BEYOND_LIMIT);
+        assertThat(ph.limit()).hasValue(6);
+    }
+
+    @Test
+    void deaths_areToldWithTheirNumberAndTime() {
+        Forecast forecast = forecast(feedingFish(), with(FINE.lastRead(0.1), read(2, Analyte.DEATHS, 4, 0.5),
+                read(0.5, Analyte.DEATHS, 3, 0.5), read(5, Analyte.DEATHS, 9, 0.5)));
+        Reason deaths = only(forecast, Driver.DEATHS, Reason.Kind.DEATHS);
+        assertThat(deaths.count()).hasValue(7);
+        assertThat(deaths.overHours()).hasValue(4.5 * 24);
+        assertThat(deaths.at()).hasValue(AS_OF.minus(Duration.ofHours(12)));
+    }
+
+    @Test
+    void silence_isToldWithItsAgeAndTheOddsThatItMeans() {
+        Forecast forecast = forecast(feedingFish(), FINE.lastRead(14));
+        Reason silence = only(forecast, Driver.SILENCE, Reason.Kind.SILENCE);
+        assertThat(silence.overHours()).hasValue(14 * 24);
+        assertThat(silence.oneIn().getAsDouble()).isCloseTo(1 / forecast.chance(), within(0.1));
+    }
+
+    @Test
+    void seriesLongUnreadBesideOthers_isNamed() {
+        List<Observation> nitriteOnly = with(nitrite(0.02, 40), read(0.1, Analyte.TEMPERATURE, 11, 0.25),
+                read(3, Analyte.TEMPERATURE, 11, 0.25), read(6, Analyte.TEMPERATURE, 11, 0.25));
+        Forecast forecast = forecast(feedingFish().chlorideMgPerL(1), nitriteOnly);
+        Reason nitrite = only(forecast, Driver.NITRITE, Reason.Kind.SERIES_NOT_READ);
+        assertThat(nitrite.overHours()).hasValue(40 * 24);
+        assertThat(nitrite.value()).hasValue(0.02);
+    }
+
+    @Test
+    void eggs_areToldWhenTheyHatchAndFeed() {
+        Forecast forecast = forecast(eggs().thermalUnitsC(230), FINE.lastRead(0.1));
+        Reason hatch = forecast.reasons().stream()
+                .filter(r -> r.kind() == Reason.Kind.HATCH_EXPECTED).findFirst().orElseThrow();
+        // 230 °C-days count as 0.715 of the way; at 11 °C the rest takes 28.324 × 0.285 = 8.1 d, one is over.
+        Instant expected = AS_OF.plus(Duration.ofHours(Math.round(7.07 * 24)));
+        assertThat(hatch.earliest().get()).isBefore(expected);
+        assertThat(hatch.latest().get()).isAfter(expected);
+        assertThat(forecast.reasons()).extracting(Reason::kind).contains(Reason.Kind.FIRST_FEEDING_EXPECTED)
+                .doesNotContain(Reason.Kind.FEEDING_SINCE);
+    }
+
+    @Test
+    void unknownEggs_areNotToldOf() {
+        Forecast forecast = forecast(TankFacts.of("bare"), List.of());
+        assertThat(forecast.reasons()).extracting(Reason::kind)
+                .doesNotContain(Reason.Kind.HATCH_EXPECTED, Reason.Kind.FIRST_FEEDING_EXPECTED);
+    }
+
+    private static Observation nitrite(double mgPerL, double daysAgo) {
+        return read(daysAgo, Analyte.NITRITE, mgPerL, 0.025);
+    }
+
+    private static List<Observation> with(Observation first, Observation... more) {
+        return Water.with(List.of(first), more);
+    }
+
+    private static List<Observation> with(List<Observation> readings, Observation... more) {
+        return Water.with(readings, more);
+    }
+
+    private static Reason only(Forecast forecast, Driver driver, Reason.Kind... kinds) {
+        List<Reason> found = forecast.reasons().stream()
+                .filter(reason -> List.of(kinds).contains(reason.kind()))
+                .filter(reason -> reason.driver().filter(driver::equals).isPresent()).toList();
+        assertThat(found).as("%s", forecast.reasons()).hasSize(1);
+        return found.get(0);
+    }
+}
