@@ -14,7 +14,7 @@ import picocli.CommandLine.Command;
         subcommands = {
             DemoCommand.class, ServeCommand.class, RankCommand.class, TokenCommand.class,
             ExportCommand.class, BackupCommand.class, RestoreCommand.class, CheckCommand.class,
-            WarmUpCommand.class
+            WarmUpCommand.class, LabCommand.class
         },
         synopsisSubcommandLabel = "COMMAND")
 public final class Main {

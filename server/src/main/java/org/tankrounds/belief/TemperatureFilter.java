@@ -69,7 +69,7 @@ final class TemperatureFilter {
             if (stopped[i]) {
                 if (uniform() < repaired) {
                     stopped[i] = false;
-                    nowC[i] = heldC[i] + (nowC[i] - heldC[i]) * StrictMath.exp(-hours * uniform() / ChillerFailure.RUN_HOURS);
+                    nowC[i] = heldC[i] + (nowC[i] - heldC[i]) * Decay.after(hours * uniform() / ChillerFailure.RUN_HOURS);
                 } else {
                     warm(i, hours);
                     wander(i, days);
@@ -93,7 +93,7 @@ final class TemperatureFilter {
         double fitting = 0;
         for (int i = 0; i < STATES; i++) {
             double z = (readC - nowC[i]) / sd;
-            double fit = (1 - typo) * StrictMath.exp(-z * z / 2) / (sd * 2.506628274631);
+            double fit = (1 - typo) * Decay.after(z * z / 2) / (sd * 2.506628274631);
             fitting += weight[i] * fit;
             weight[i] *= fit + typo / TYPO_SPAN_C;
             sum += weight[i];
@@ -172,7 +172,7 @@ final class TemperatureFilter {
     }
 
     private void warm(int i, double hours) {
-        nowC[i] = endC[i] - (endC[i] - nowC[i]) * StrictMath.exp(-hours / timeConstantH[i]);
+        nowC[i] = endC[i] - (endC[i] - nowC[i]) * Decay.after(hours / timeConstantH[i]);
     }
 
     /**

@@ -18,9 +18,16 @@ public final class Forecaster {
     private static final double DEATHS_PER_FISH_DAY_AND_EXCESS = 0.01;
 
     private final Limits limits;
+    private final Experience experience;
 
     public Forecaster(Limits limits) {
+        this(limits, Experience.shipped());
+    }
+
+    /** With experience other than that which ships. */
+    public Forecaster(Limits limits, Experience experience) {
         this.limits = Objects.requireNonNull(limits, "limits");
+        this.experience = Objects.requireNonNull(experience, "experience");
     }
 
     /** With the sourced limits. */
@@ -38,15 +45,32 @@ public final class Forecaster {
         Paths course = ForwardModel.run(belief);
         Outcome outcome = new Outcome(course, belief, limits);
         double chanceBeforeDeaths = outcome.chance();
-        outcome.weighByDeaths(belief.deaths(), belief.fishAlive(), USUAL_DEATHS_PER_FISH_DAY,
-                DEATHS_PER_FISH_DAY_AND_EXCESS);
+        weighByDeaths(outcome, belief);
+        double chanceAfterDeaths = outcome.chance();
+        double[] signs = Signs.of(belief, outcome, observations, limits);
+        double exposurePerFish = experience.exposurePerFish(signs) + outcome.unlearnedExcess();
+        outcome.weighTo(experience.chance(signs));
         Stage stage = course.stage()[0];
-        Judgement judgement = Judgement.of(belief, outcome, chanceBeforeDeaths, limits, stage);
+        Judgement judgement = Judgement.of(
+                belief, outcome, 1 - chanceBeforeDeaths / chanceAfterDeaths, limits, stage);
         return new Forecast(facts.tank(), asOf, rounded(outcome.chance(), 1e4),
-                rounded(outcome.excess() * belief.fishAlive(), 1e3),
+                rounded(exposurePerFish * belief.fishAlive(), 1e3),
                 judgement.driver(), outcome.hoursToLimit(), judgement.ageIfAny(), stage,
                 belief.fishAlive(), Reasons.of(belief, outcome, judgement, limits, stage),
                 Fans.of(course, outcome.picked(), belief, limits));
+    }
+
+    /** The signs that experience judges a tank by, in the order of {@link Sign}; for making experience. */
+    public double[] signs(TankFacts facts, List<Observation> observations, Instant asOf) {
+        TankBelief belief = BeliefFilter.believe(facts, observations, asOf);
+        Outcome outcome = new Outcome(ForwardModel.run(belief), belief, limits);
+        weighByDeaths(outcome, belief);
+        return Signs.of(belief, outcome, observations, limits);
+    }
+
+    private static void weighByDeaths(Outcome outcome, TankBelief belief) {
+        outcome.weighByDeaths(belief.deaths(), belief.fishAlive(), USUAL_DEATHS_PER_FISH_DAY,
+                DEATHS_PER_FISH_DAY_AND_EXCESS);
     }
 
     /** To the decimals that are published, so that the order can be checked from what is printed. */

@@ -26,7 +26,8 @@ record Judgement(Driver driver, Map<Driver, Double> shares, double deathsShare, 
     /** A path that passes a limit weighs like this many hours at twice the limit. */
     private static final double HOURS_PER_PASSING = 2;
 
-    static Judgement of(TankBelief belief, Outcome outcome, double chanceBeforeDeaths, Limits limits,
+    /** @param raisedByDeaths share of the chance that the deaths found lately account for; below 0 where none */
+    static Judgement of(TankBelief belief, Outcome outcome, double raisedByDeaths, Limits limits,
             Stage stage) {
         Map<Driver, Double> shares = new EnumMap<>(Driver.class);
         Map<Driver, LastRead> lastRead = new EnumMap<>(Driver.class);
@@ -43,9 +44,7 @@ record Judgement(Driver driver, Map<Driver, Double> shares, double deathsShare, 
         }
         double age = belief.newest().isEmpty() ? Double.POSITIVE_INFINITY
                 : (belief.asOf().getEpochSecond() - belief.newest().get().getEpochSecond()) / 3600.0;
-        double chance = outcome.chance();
-        double deathsShare = belief.deaths().count() == 0 ? 0
-                : Math.max(0, (chance - chanceBeforeDeaths) / chance);
+        double deathsShare = belief.deaths().count() == 0 ? 0 : Math.max(0, raisedByDeaths);
         boolean lastFine = wasFine(top, lastRead.get(top), belief, limits, stage);
         Driver driver = top;
         if (age >= SILENT_HOURS && lastFine) {

@@ -36,6 +36,8 @@ final class Outcome {
     private final double[] excessNow;
     /** Paths as the deaths found lately make them likely: all equally likely after picking. */
     private int[] picked;
+    /** What experience makes of it; NaN before that, then the paths speak. */
+    private double stated = Double.NaN;
     /** How much likelier the deaths made trouble that no reading shows. */
     private double unseenChance;
 
@@ -131,18 +133,48 @@ final class Outcome {
         return chosen;
     }
 
+    /**
+     * Lets paths that go beyond a limit, and those that do not, count so that their share is a chance learned from
+     * experience. Where all paths are alike they stay, and the chance is stated against them.
+     */
+    void weighTo(double chance) {
+        stated = chance;
+        int[] beyond = Arrays.stream(picked).filter(i -> hoursBeyond[i] >= BEYOND_HOURS).toArray();
+        int[] within = Arrays.stream(picked).filter(i -> hoursBeyond[i] < BEYOND_HOURS).toArray();
+        if (beyond.length == 0 || within.length == 0) {
+            return;
+        }
+        int count = (int) Math.rint(chance * paths);
+        int[] chosen = new int[paths];
+        for (int i = 0; i < paths; i++) {
+            chosen[i] = i < count ? beyond[(int) ((long) i * beyond.length / count)]
+                    : within[(int) ((long) (i - count) * within.length / (paths - count))];
+        }
+        picked = chosen;
+    }
+
     int[] picked() {
         return picked;
     }
 
     /** Share of paths beyond any limit for two hours or more, kept off 0 and 1 by half a path. */
-    double chance() {
+    double chanceOnPaths() {
         int hits = 0;
         for (int i : picked) {
             hits += hoursBeyond[i] >= BEYOND_HOURS ? 1 : 0;
         }
-        double onPaths = (hits + 0.5) / (paths + 1);
-        return onPaths + (1 - onPaths) * unseenChance;
+        return (hits + 0.5) / (paths + 1);
+    }
+
+    /** By the paths or as stated, and what neither paths nor experience know: trouble that only deaths tell of. */
+    double chance() {
+        double known = Double.isNaN(stated) ? chanceOnPaths() : stated;
+        return known + (1 - known) * unseenChance;
+    }
+
+    /** Hours beyond a limit, each by how far beyond, of what experience does not know; per fish. */
+    double unlearnedExcess() {
+        return excess(Driver.CHLORINE) + unseenChance * UNSEEN_EXCESS_HOURS;
     }
 
     /** Mean hours beyond a limit, each by how far beyond; per fish. */

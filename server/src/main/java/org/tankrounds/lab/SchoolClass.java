@@ -1,0 +1,151 @@
+package org.tankrounds.lab;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.tankmodel.TankState;
+import org.tankrounds.water.Analyte;
+
+/** A class around its tank: looks, notes, feeds, changes water, and now and then does something about a bad reading. */
+final class SchoolClass {
+
+    private static final int FEEDS_AT = 9;
+    private static final double HOLIDAY_RATION = 0.35;
+    private static final double HIGH_AMMONIA_MG_PER_L = 1;
+    private static final double HIGH_NITRITE_MG_PER_L = 0.25;
+    private static final double LOW_PH = 6.4;
+    private static final double WARM_K = 3;
+
+    private final TankWater tank;
+    private final Cards cards;
+    private final Luck luck;
+    private final List<Observation> notes = new ArrayList<>();
+    private final int looksAt;
+    private final boolean hasProbe;
+    private final boolean notesFeed;
+    private int silentUntil;
+    private int changeDue;
+    private int fastUntil;
+    private int foundDead;
+    private double feedSinceNote;
+
+    SchoolClass(TankWater tank, int fromHour, Luck luck) {
+        this.tank = tank;
+        this.luck = luck;
+        cards = new Cards(tank, luck);
+        looksAt = luck.between(8, 14);
+        hasProbe = luck.happens(tank.of(Trait.PROBE));
+        notesFeed = luck.happens(tank.of(Trait.FEED_NOTED));
+        changeDue = fromHour + 24 * (int) tank.of(Trait.CHANGE_EVERY_DAYS);
+    }
+
+    List<Observation> notes() {
+        return notes;
+    }
+
+    /** What the class does in one hour. */
+    void pass(int hour, SchoolCalendar calendar) {
+        int clock = calendar.hourOfDay(hour);
+        boolean school = calendar.isSchoolDay(hour);
+        if (clock == 0) {
+            foundDead += tank.deaths();
+            notice();
+        }
+        if (hasProbe && clock % 3 == 0) {
+            notes.add(cards.probe(calendar.at(hour), tank.state().temperatureC()));
+        }
+        if (clock == FEEDS_AT && hour >= fastUntil) {
+            feedSinceNote += tank.feed(school ? 1 + slipOfTheHand() : HOLIDAY_RATION);
+        }
+        if (clock == looksAt) {
+            if (luck.happens(tank.of(Trait.FALLS_SILENT_PER_DAY))) {
+                silentUntil = hour + (int) (24 * luck.between(4, tank.of(Trait.SILENT_DAYS)));
+            }
+            if (luck.happens(tank.of(school ? Trait.READS : Trait.READS_AT_WEEKENDS)) && hour >= silentUntil) {
+                look(calendar.at(hour).plusSeconds(60L * luck.between(0, 50)), hour);
+            }
+            changeAsUsual(calendar.at(hour).plusSeconds(3300), hour, school);
+        }
+    }
+
+    private void notice() {
+        if (tank.needsRepair() && luck.happens(tank.of(Trait.NOTICED_PER_DAY))) {
+            tank.repair();
+        }
+    }
+
+    private double slipOfTheHand() {
+        return luck.happens(tank.of(Trait.OVERFEEDS)) ? tank.of(Trait.OVERFEEDS_TIMES) : luck.between(-0.3, 0.3);
+    }
+
+    private void look(Instant at, int hour) {
+        TankState water = tank.state();
+        Observation temperature = note(cards.thermometer(at, water.temperatureC()));
+        if (luck.happens(tank.of(Trait.CARDS))) {
+            Observation ph = note(cards.ph(at, tank.ph()));
+            Observation ammonia = note(cards.ammonia(at, water.ammoniaMgPerL()));
+            Observation nitrite = note(cards.nitrite(at, water.nitriteMgPerL()));
+            react(ph.value(), ammonia.value(), nitrite.value(), at, hour);
+        }
+        otherTests(at, water);
+        if (luck.happens(tank.of(Trait.DEATHS_NOTED))) {
+            note(Observation.of(at, Analyte.DEATHS, foundDead, 0));
+            foundDead = 0;
+        }
+        if (notesFeed && feedSinceNote > 0) {
+            note(Observation.of(at, Analyte.FEED, Math.rint(10 * feedSinceNote) / 10, 0));
+            feedSinceNote = 0;
+        }
+        boolean isWarm = temperature.value() > tank.of(Trait.SET_POINT_C) + WARM_K;
+        if ((isWarm || tank.needsRepair() && luck.happens(0.2)) && luck.happens(tank.of(Trait.REPAIRS))) {
+            tank.repair();
+        }
+    }
+
+    private void otherTests(Instant at, TankState water) {
+        if (luck.happens(tank.of(Trait.OTHER_TESTS))) {
+            note(cards.alkalinity(at, water.alkalinityMgPerL()));
+        }
+        if (luck.happens(tank.of(Trait.OTHER_TESTS))) {
+            note(cards.nitrate(at, water.nitrateMgPerL()));
+        }
+        if (luck.happens(tank.of(Trait.OTHER_TESTS) / 2)) {
+            note(cards.oxygen(at, tank.oxygenMgPerL()));
+        }
+    }
+
+    private Observation note(Observation observation) {
+        notes.add(observation);
+        return observation;
+    }
+
+    private void react(double ph, double ammonia, double nitrite, Instant at, int hour) {
+        if (ph <= LOW_PH && luck.happens(tank.of(Trait.REACTS))) {
+            tank.buffer(luck.between(15.0, 45.0));
+        }
+        boolean isBad = ammonia >= HIGH_AMMONIA_MG_PER_L || nitrite >= HIGH_NITRITE_MG_PER_L;
+        if (isBad && luck.happens(tank.of(Trait.REACTS))) {
+            change(luck.between(0.2, 0.5), at.plusSeconds(1800));
+            fastUntil = luck.happens(0.5) ? hour + 24 * luck.between(1, 3) : fastUntil;
+        }
+    }
+
+    private void changeAsUsual(Instant at, int hour, boolean school) {
+        if (!school || hour < changeDue) {
+            return;
+        }
+        changeDue = hour + 24 * (int) Math.max(1, tank.of(Trait.CHANGE_EVERY_DAYS) + luck.between(-1.5, 1.5));
+        if (!luck.happens(tank.of(Trait.CHANGE_SKIPPED))) {
+            double times = luck.happens(tank.of(Trait.CHANGE_DOUBLED)) ? 2 : 1;
+            change(times * tank.of(Trait.CHANGE_SHARE), at);
+        }
+    }
+
+    private void change(double share, Instant at) {
+        tank.change(share);
+        if (luck.happens(tank.of(Trait.CHANGES_NOTED))) {
+            note(Observation.of(at, Analyte.WATER_CHANGE, 5 * Math.rint(20 * share), 0));
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package org.tankrounds;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tankrounds.forecast.Forecast;
+import org.tankrounds.forecast.Forecaster;
+import org.tankrounds.forecast.Ranking;
+import org.tankrounds.lab.LabSeason;
+import org.tankrounds.lab.World;
+import org.tankrounds.testing.CommandRun;
+
+class LabCommandTest {
+
+    @TempDir
+    private Path folder;
+
+    /** What the scores are told of is what rank prints for the same season. */
+    @Test
+    void writtenSeason_isRankedAsTheLabRanksIt() throws IOException {
+        run("lab", "--write", folder.toString(), "--tanks", "12", "--seed", "5", "--every", "40");
+        List<String> mornings = Files.readAllLines(folder.resolve("as-of.txt"));
+        String morning = mornings.get(mornings.size() - 1);
+        CommandRun ranked = run("rank", "--tanks", folder.resolve("tanks.csv").toString(),
+                "--readings", folder.resolve("readings.csv").toString(), "--as-of", morning);
+        List<Forecast> expected = Ranking.order(LabSeason.played(World.NAMED.get(0), 5, 12, 40).tanks().stream()
+                .map(tank -> new Forecaster().forecast(tank.facts(), tank.observations(), Instant.parse(morning))).toList());
+        assertThat(ranked.lines().stream().skip(1).map(line -> line.split(",", -1)[2]).toList())
+                .isEqualTo(expected.stream().map(Forecast::tank).toList());
+        assertThat(ranked.lines().stream().skip(1).map(line -> Double.parseDouble(line.split(",", -1)[3])).toList())
+                .isEqualTo(expected.stream().map(Forecast::chance).toList());
+    }
+
+    @Test
+    void scores_areToldForEveryWorldBesideThePlainReferences() {
+        CommandRun run = run("lab", "--tanks", "3", "--every", "60");
+        assertThat(run.lines().get(0)).contains("AUC", "skill", "worst", "ndcg");
+        for (World world : World.NAMED) {
+            for (String who : List.of("engine", "latest", "truth")) {
+                assertThat(run.lines()).anySatisfy(line -> assertThat(line).startsWith(world.name()).contains(who));
+            }
+        }
+    }
+
+    private static CommandRun run(String... arguments) {
+        CommandRun run = CommandRun.of(Main.commandLine(), List.of(arguments));
+        assertThat(run.err()).isEmpty();
+        assertThat(run.exitCode()).isZero();
+        return run;
+    }
+}
