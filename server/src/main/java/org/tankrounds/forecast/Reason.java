@@ -45,6 +45,9 @@ public record Reason(
         Optional<Instant> earliest,
         Optional<Instant> latest) {
 
+    /** Alkalinity below which nothing holds the pH, mg/L as CaCO3 (US EPA national criteria list). */
+    public static final double LEAST_ALKALINITY_MG_PER_L = 20;
+
     /** The sorts of reasons and the numbers each carries. */
     public enum Kind {
         /** The series is beyond its limit now: value, limit, at; change and overHours where it moved. */

@@ -18,6 +18,7 @@ final class Reasons {
     private static final double WORTH_NAMING = 0.1;
     private static final double LIKELY_ENOUGH = 0.05;
     private static final double STALE_HOURS = 24.0 * 7;
+    private static final double ALKALINITY_HOLDS_HOURS = 24.0 * 14;
     /** Later nobody can say any more what was in the tube. */
     private static final double WORTH_CONFIRMING_HOURS = 24.0 * 7;
     private static final double CHILLER_STANDS = 0.5;
@@ -50,6 +51,7 @@ final class Reasons {
                         .filter(reason -> !has(reason.kind())).forEach(reasons::add);
             }
         }
+        alkalinityUsedUp();
         deaths();
         silence();
         setAside();
@@ -104,6 +106,15 @@ final class Reasons {
         boolean falls = limit == Driver.DISSOLVED_OXYGEN
                 || limit == Driver.PH && read.value().orElse(7) < 7.5;
         return falls ? change < 0 : change > 0;
+    }
+
+    /** Without it the pH may fall any day, however steady it was read. */
+    private void alkalinityUsedUp() {
+        belief.newestAlkalinity()
+                .filter(read -> read.value() < Reason.LEAST_ALKALINITY_MG_PER_L && !has(Reason.Kind.ALKALINITY_LOW))
+                .filter(read -> hoursSince(read.at()) <= ALKALINITY_HOLDS_HOURS)
+                .ifPresent(read -> reasons.add(Reason.of(Reason.Kind.ALKALINITY_LOW, Driver.PH, WORTH_NAMING)
+                        .withValue(read.value(), "mg/L as CaCO₃").withAt(read.at())));
     }
 
     private void deaths() {

@@ -4,7 +4,7 @@ import java.util.List;
 
 /** The board's answer in one line. */
 final class BoardHeading {
-    private static final int NAMED = 3;
+    private static final int NAMED = 2;
 
     private BoardHeading() {}
 

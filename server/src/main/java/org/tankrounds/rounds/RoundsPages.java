@@ -97,10 +97,11 @@ final class RoundsPages {
                 .orElse(null);
     }
 
-    /** The series that the row speaks of: its driver's, else the first reason's that can be drawn. */
+    /** The series that the row speaks of: the first reason's that can be drawn, else the driver's. */
     static Optional<SeriesForecast> leading(Forecast forecast) {
-        List<Driver> candidates = new ArrayList<>(List.of(forecast.driver()));
+        List<Driver> candidates = new ArrayList<>();
         forecast.reasons().forEach(reason -> reason.driver().ifPresent(candidates::add));
+        candidates.add(forecast.driver());
         candidates.add(Driver.TEMPERATURE);
         return candidates.stream()
                 .flatMap(driver -> forecast.series().stream().filter(series -> series.series() == driver))

@@ -23,7 +23,10 @@ final class TankHeading {
         }
         Forecast forecast = row.get().forecast();
         String what = switch (Tier.of(forecast)) {
-            case GO_TODAY, GO_THIS_WEEK -> trouble(forecast) + ", " + Formats.odds(forecast.chance());
+            case GO_TODAY -> trouble(forecast) + ", " + Formats.odds(forecast.chance());
+            case GO_THIS_WEEK -> forecast.chance() < Tier.THIS_WEEK_CHANCE
+                    ? "alkalinity nearly used up"
+                    : trouble(forecast) + ", " + Formats.odds(forecast.chance());
             case ASK_FOR_A_READING -> question(forecast);
             case NOTHING_NEEDED -> "nothing needed";
         };

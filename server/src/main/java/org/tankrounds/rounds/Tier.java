@@ -41,7 +41,7 @@ enum Tier {
         if (forecast.chance() >= TODAY_CHANCE || beyondNow) {
             return GO_TODAY;
         }
-        if (forecast.chance() >= THIS_WEEK_CHANCE) {
+        if (forecast.chance() >= THIS_WEEK_CHANCE || alkalinityIsUsedUp(forecast)) {
             return GO_THIS_WEEK;
         }
         return silent || diesUnexplained(forecast) || awaitsAnother(forecast) ? ASK_FOR_A_READING : NOTHING_NEEDED;
@@ -53,6 +53,12 @@ enum Tier {
                 && reason.count().orElse(0) >= FEWEST_DEATHS
                 && reason.count().getAsInt() * 24 >= MANY_DEATHS_PER_FISH_DAY
                         * reason.overHours().orElse(24) * forecast.fishAlive());
+    }
+
+    /** Nothing holds the pH any more; something has to be brought. */
+    static boolean alkalinityIsUsedUp(Forecast forecast) {
+        return forecast.reasons().stream().anyMatch(reason -> reason.kind() == Reason.Kind.ALKALINITY_LOW
+                && reason.value().orElse(0) < Reason.LEAST_ALKALINITY_MG_PER_L);
     }
 
     /** One reading stands against all others: true or a slip of the pen, only another one tells. */

@@ -29,10 +29,10 @@ public enum Analyte {
     DISSOLVED_OXYGEN("dissolved_oxygen", "mg/L", new Range(0, 50), new Range(3, 15),
             UnitForm.of("mg/L"), UnitForm.of("%")),
     /** Alkalinity, mg/L as CaCO3. */
-    ALKALINITY("alkalinity", "mg/L as CaCO3", new Range(0, 5000), new Range(0, 400),
+    ALKALINITY("alkalinity", "mg/L as CaCO₃", new Range(0, 5000), new Range(0, 400),
             form("CaCO3"), UnitForm.of("[dH]")),
     /** Hardness, mg/L as CaCO3. */
-    HARDNESS("hardness", "mg/L as CaCO3", new Range(0, 5000), new Range(0, 500),
+    HARDNESS("hardness", "mg/L as CaCO₃", new Range(0, 5000), new Range(0, 500),
             form("CaCO3"), UnitForm.of("[dH]")),
     /** Chloride, mg/L. */
     CHLORIDE("chloride", "mg/L", new Range(0, 20000), new Range(0, 500), UnitForm.of("mg/L")),

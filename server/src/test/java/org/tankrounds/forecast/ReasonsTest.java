@@ -73,6 +73,15 @@ class ReasonsTest {
         assertThat(filter.overHours()).hasValue(20 * 24);
     }
 
+    /** US EPA national criteria list: alkalinity of 20 mg/L as CaCO3 or more. */
+    @Test
+    void usedUpAlkalinity_isNamedWhileThePhStillHolds() {
+        Forecast forecast = forecast(feedingFish(),
+                with(FINE.withPh(6.8).lastRead(0.1), read(2, Analyte.ALKALINITY, 12, 5)));
+        assertThat(only(forecast, Driver.PH, Reason.Kind.ALKALINITY_LOW).value()).hasValue(12);
+        assertThat(forecast.reasons()).extracting(Reason::kind).doesNotContain(Reason.Kind.STEADY);
+    }
+
     @Test
     void littleAlkalinity_isNamedWhereThePhIsLow() {
         Forecast forecast = forecast(feedingFish(),

@@ -63,6 +63,14 @@ class TierTest {
                 .isEqualTo(Tier.ASK_FOR_A_READING);
     }
 
+    @ParameterizedTest
+    @CsvSource({"0, GO_THIS_WEEK", "19, GO_THIS_WEEK", "25, NOTHING_NEEDED"})
+    void alkalinityThatIsUsedUp_isBroughtThisWeek(double mgPerL, Tier tier) {
+        Reason low = Reason.of(Reason.Kind.ALKALINITY_LOW, Driver.PH, 0.1).withValue(mgPerL, "mg/L as CaCO₃");
+
+        assertThat(Tier.of(forecast(0.01, Driver.PH, NEVER, 2, List.of(low)))).isEqualTo(tier);
+    }
+
     private static Forecast forecast(
             double chance, Driver driver, OptionalDouble hoursToLimit, double ageHours, List<Reason> reasons) {
         return new Forecast("tank-1", NOW, chance, 1, driver, hoursToLimit, OptionalDouble.of(ageHours), Stage.FEEDING,
