@@ -151,7 +151,7 @@ public final class App implements AutoCloseable {
         ChapterRanking ranking = new ChapterRanking(tanks, tankInputs, forecastMaker, roundsVersions);
         Routes.Rounds roundsRoutes = new Routes.Rounds(
                 new RoundsHandlers(transactions, clock, tanks, forecasts, roundsVersions, pages, assets),
-                new RoundsApi(transactions, clock, ranking, json),
+                new RoundsApi(transactions, clock, ranking, json, assets),
                 new TankHandlers(transactions, clock, tanks, tankInputs, forecasts, readings, pages, json),
                 new HelpHandlers(pages));
 

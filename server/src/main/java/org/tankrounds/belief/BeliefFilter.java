@@ -93,16 +93,8 @@ public final class BeliefFilter {
     }
 
     private TemperatureBelief temperature() {
-        Instant since = asOf.minus(TEMPERATURES_SINCE);
-        List<Observation> recent = temperatures.stream().filter(o -> o.at().isAfter(since)).toList();
-        int skip = Math.max(0, recent.size() - NEWEST_TEMPERATURES);
-        recent = recent.subList(skip, recent.size());
-        double[] earlier = temperatures.stream().mapToDouble(Observation::value).toArray();
-        boolean knowsUsual = earlier.length >= 5;
-        double usual = knowsUsual ? TemperatureReadings.median(earlier)
-                : facts.chillerSetPointC().orElse(Population.HELD_C);
-        TemperatureFilter filter = new TemperatureFilter(
-                usual, knowsUsual || facts.chillerSetPointC().isPresent());
+        List<Observation> recent = recentTemperatures();
+        TemperatureFilter filter = temperatureFilter();
         List<Observation> fitting = new ArrayList<>();
         Observation setAside = null;
         Instant at = recent.isEmpty() ? asOf.minus(Duration.ofDays(14)) : recent.get(0).at();
@@ -110,7 +102,10 @@ public final class BeliefFilter {
             advance(filter, at, reading.at());
             at = reading.at();
             double half = reading.halfStep() > 0 ? reading.halfStep() : USUAL_HALF_STEP_C;
-            if (filter.see(reading.value(), half, reading.doubtful())) {
+            if (reading == temperatures.get(0)) {
+                filter.seeFirst(reading.value(), half, reading.doubtful());
+                fitting.add(reading);
+            } else if (filter.see(reading.value(), half, reading.doubtful())) {
                 fitting.add(reading);
                 setAside = null;
             } else if (setAside != null && filter.isSame(setAside, reading)) {
@@ -124,6 +119,20 @@ public final class BeliefFilter {
         }
         advance(filter, at, asOf);
         return filter.belief(fitting, Optional.ofNullable(setAside));
+    }
+
+    private List<Observation> recentTemperatures() {
+        Instant since = asOf.minus(TEMPERATURES_SINCE);
+        List<Observation> recent = temperatures.stream().filter(o -> o.at().isAfter(since)).toList();
+        return recent.subList(Math.max(0, recent.size() - NEWEST_TEMPERATURES), recent.size());
+    }
+
+    private TemperatureFilter temperatureFilter() {
+        double[] earlier = temperatures.stream().mapToDouble(Observation::value).toArray();
+        boolean knowsUsual = earlier.length >= 5;
+        double usual = knowsUsual ? TemperatureReadings.median(earlier)
+                : facts.chillerSetPointC().orElse(Population.HELD_C);
+        return new TemperatureFilter(usual, knowsUsual || facts.chillerSetPointC().isPresent());
     }
 
     private static void advance(TemperatureFilter filter, Instant from, Instant to) {

@@ -9,7 +9,7 @@ import java.util.function.ToDoubleFunction;
 /**
  * Follows one series through its readings. A reading far from what is expected is set aside; when the next
  * one agrees with it both are believed, else it is forgotten. A first reading has only tanks in general
- * against it, and is believed.
+ * against it, and is believed however odd.
  */
 final class SeriesFilter {
 
@@ -20,6 +20,8 @@ final class SeriesFilter {
     /** How often a lone surprising reading turns out right. */
     private static final double RIGHT_AFTER_ALL = 0.15;
     private static final double DOUBTFUL_RIGHT_AFTER_ALL = 0.04;
+    /** As often, where a single reading is all that speaks against it. */
+    private static final double WORD_AGAINST_WORD = 0.5;
     private static final double OPEN_SLOPE_VAR = 0.01;
 
     private final TrendModel model;
@@ -49,9 +51,7 @@ final class SeriesFilter {
         double variance = model.readingVariance(scaledLow, scaledHigh);
         double distance = (scaledLow + scaledHigh) / 2 - population.applyAsDouble(reading.at());
         double surprise = Math.abs(state.surprise(distance, variance));
-        boolean nothingSpeaksAgainst = believed.isEmpty() && pending == null && !isOdd(reading);
-        boolean fits = nothingSpeaksAgainst
-                || surprise < (isOdd(reading) ? DOUBTFUL_SURPRISE_SDS : SURPRISE_SDS);
+        boolean fits = believed.isEmpty() || surprise < surpriseSds(reading);
         if (pending != null && agrees(distance, variance)) {
             state = jumped(pending).seeing(distance, variance);
             believed.add(pending.reading);
@@ -75,14 +75,30 @@ final class SeriesFilter {
     }
 
     SeriesBelief until(Instant asOf) {
-        LocalTrend alternative = pending == null ? null : jumped(pending);
         double days = days(at, asOf);
-        advance(asOf);
-        double chance = pending == null ? 0
-                : isOdd(pending.reading) ? DOUBTFUL_RIGHT_AFTER_ALL : RIGHT_AFTER_ALL;
-        return new SeriesBelief(model, population, state,
-                alternative == null ? state : alternative.after(days, model), chance,
-                List.copyOf(believed), Optional.ofNullable(pending).map(Pending::reading), asOf);
+        LocalTrend held = pending == null ? state : nudged(pending);
+        LocalTrend alternative = pending == null ? state : jumped(pending);
+        return new SeriesBelief(model, population, held.after(days, model), alternative.after(days, model),
+                pending == null ? 0 : rightAfterAll(pending.reading), List.copyOf(believed),
+                Optional.ofNullable(pending).map(Pending::reading), asOf);
+    }
+
+    private double rightAfterAll(Observation reading) {
+        if (reading.doubtful()) {
+            return DOUBTFUL_RIGHT_AFTER_ALL;
+        }
+        return believed.size() < 2 ? WORD_AGAINST_WORD : RIGHT_AFTER_ALL;
+    }
+
+    private static double surpriseSds(Observation reading) {
+        return reading.doubtful() ? DOUBTFUL_SURPRISE_SDS : SURPRISE_SDS;
+    }
+
+    /** A reading set aside says as much as the furthest that would be believed: further is not less. */
+    private LocalTrend nudged(Pending reading) {
+        double most = surpriseSds(reading.reading) * Math.sqrt(state.levelVar() + reading.variance);
+        double miss = Math.min(most, Math.max(-most, reading.distance - state.level()));
+        return state.seeing(state.level() + miss, reading.variance);
     }
 
     private boolean agrees(double distance, double variance) {
@@ -98,10 +114,6 @@ final class SeriesFilter {
         double miss = reading.distance - state.level();
         return state.loosened(miss * miss, OPEN_SLOPE_VAR * model.populationSd())
                 .seeing(reading.distance, reading.variance);
-    }
-
-    private static boolean isOdd(Observation reading) {
-        return reading.doubtful() || !reading.analyte().likely().holds(reading.value());
     }
 
     private void advance(Instant to) {

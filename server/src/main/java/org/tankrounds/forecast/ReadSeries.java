@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import org.tankrounds.belief.Observation;
 
-/** One analyte's readings of a season in a few numbers; NaN where there are none. Readings that cannot be are left out. */
+/** One analyte's readings of a season in a few numbers; NaN where there are none. */
 final class ReadSeries {
 
     private static final double RECENT_DAYS = 10;
@@ -15,7 +15,7 @@ final class ReadSeries {
 
     /** @param readings oldest first */
     ReadSeries(List<Observation> readings, Instant asOf) {
-        this.readings = readings.stream().filter(o -> o.analyte().likely().holds(o.value())).toList();
+        this.readings = List.copyOf(readings);
         this.sorted = this.readings.stream().mapToDouble(Observation::value).sorted().toArray();
         this.asOf = asOf;
     }

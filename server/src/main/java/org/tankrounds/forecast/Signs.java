@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.SeriesBelief;
@@ -112,14 +113,23 @@ final class Signs {
         return limits.ofNitrite(mgPerL, belief.chlorideMgPerL());
     }
 
+    /** Without those that cannot be. */
     private ReadSeries of(Analyte analyte) {
-        return new ReadSeries(readings.getOrDefault(analyte, List.of()), asOf);
+        return read(analyte, Signs::canBe);
     }
 
-    /** Without the newest one where that is set aside until another agrees with it. */
+    /** Without the newest one where that is set aside, and with what cannot be where it is believed. */
     private ReadSeries of(Analyte analyte, SeriesBelief series) {
-        return new ReadSeries(readings.getOrDefault(analyte, List.of()).stream()
-                .filter(o -> series.setAside().filter(o::equals).isEmpty()).toList(), asOf);
+        return read(analyte, o -> series.setAside().filter(o::equals).isEmpty()
+                && (canBe(o) || series.readings().contains(o)));
+    }
+
+    private ReadSeries read(Analyte analyte, Predicate<Observation> counts) {
+        return new ReadSeries(readings.getOrDefault(analyte, List.of()).stream().filter(counts).toList(), asOf);
+    }
+
+    private static boolean canBe(Observation reading) {
+        return reading.analyte().likely().holds(reading.value());
     }
 
     private void temperature() {

@@ -1,0 +1,122 @@
+package org.tankrounds.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.tankrounds.testing.Water.AS_OF;
+import static org.tankrounds.testing.Water.FINE;
+import static org.tankrounds.testing.Water.eggs;
+import static org.tankrounds.testing.Water.feedingFish;
+import static org.tankrounds.testing.Water.forecast;
+import static org.tankrounds.testing.Water.read;
+import static org.tankrounds.testing.Water.with;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleFunction;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.TankFacts;
+import org.tankrounds.water.Analyte;
+
+/** A worse number is never less risk: the first that anybody reads of a tank, and one that stands alone. */
+class WorseReadingTest {
+    /** A forecast stands on some hundred courses: this much of it may be luck. */
+    private static final double LUCK = 0.05;
+    private static final double LUCK_OF_EXPOSURE = 0.12;
+    private static final double LUCK_FISH_HOURS = 100;
+
+    static Stream<Arguments> everWorse() {
+        return Stream.of(
+                Arguments.of(Analyte.TEMPERATURE, new double[] {9, 11, 12, 13, 14, 15, 16, 17, 18, 20, 22, 24}),
+                Arguments.of(Analyte.DISSOLVED_OXYGEN, new double[] {11, 10, 9, 8, 7, 6, 5, 4, 3, 2, 1, 0.5}),
+                Arguments.of(Analyte.PH, new double[] {7, 6.8, 6.5, 6.2, 6, 5.8, 5.5, 5, 4.5, 4}),
+                Arguments.of(Analyte.PH, new double[] {7.4, 7.8, 8.2, 8.6, 8.9, 9.1, 9.4, 9.8, 10.5, 11}),
+                Arguments.of(Analyte.NITRITE, new double[] {0.1, 0.2, 0.3, 0.4, 0.6, 1, 2, 5, 10, 20, 50}),
+                Arguments.of(Analyte.TOTAL_AMMONIA, new double[] {0.25, 0.5, 1, 2, 4, 8, 12, 20, 50}));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("everWorse")
+    void firstReading_theWorseIsTheMoreRisk(Analyte analyte, double[] levels) {
+        DoubleFunction<List<Observation>> first = level -> List.of(read(0.1, analyte, level, 0));
+        assertRises(feedingFish(), first, levels);
+        assertRises(eggs(), first, levels);
+        assertRises(TankFacts.of("bare").volumeL(190), first, levels);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("everWorse")
+    void loneReadingAfterACalmRun_theWorseIsTheMoreRisk(Analyte analyte, double[] levels) {
+        DoubleFunction<List<Observation>> lone =
+                level -> with(FINE.lastRead(1), read(0.1, analyte, level, 0));
+        assertRises(feedingFish(), lone, levels);
+        assertRises(eggs(), lone, levels);
+    }
+
+    /** So near its limit that a small step is believed and passes it. */
+    @Test
+    void loneReadingAfterARunNearTheLimit_theWorseIsTheMoreRisk() {
+        List<Observation> calm = FINE.withNitriteMgPerL(0.2).lastRead(1);
+        assertRises(feedingFish(), level -> with(calm, read(0.1, Analyte.NITRITE, level, 0.05)),
+                0.2, 0.3, 0.4, 0.6, 1, 2, 5, 20);
+    }
+
+    @Test
+    void loneJumpAfterADailyRun_isTakenForAWarmingAsFarAsATankCanWarm() {
+        List<Observation> calm = new ArrayList<>();
+        for (int day = 1; day < 15; day++) {
+            calm.add(read(day, Analyte.TEMPERATURE, 10.5, 0.1));
+        }
+        DoubleFunction<List<Observation>> jump =
+                level -> with(calm, read(0.05, Analyte.TEMPERATURE, level, 0.1));
+        assertRises(feedingFish(), jump, 11, 12, 13, 14, 16, 18, 20, 22, 24);
+        assertRises(eggs(), jump, 11, 12, 13, 14, 16, 18, 20, 22, 24);
+        double slip = forecast(feedingFish(), jump.apply(30)).chance();
+        assertThat(slip).isLessThan(0.6 * forecast(feedingFish(), jump.apply(24)).chance());
+        assertThat(forecast(feedingFish(), jump.apply(40)).chance()).isEqualTo(slip);
+    }
+
+    /** In an hour no tank warms by six degrees. */
+    @Test
+    void jumpWithinAnHour_isASlipOfThePen() {
+        List<Observation> calm = with(FINE.lastRead(1), read(0.1, Analyte.TEMPERATURE, 11, 0.1));
+        Forecast forecast = forecast(eggs(), with(calm, read(0.06, Analyte.TEMPERATURE, 17, 0.1)));
+        assertThat(forecast.chance()).isLessThan(0.25);
+        assertThat(forecast.reasons()).extracting(Reason::kind).contains(Reason.Kind.READING_SET_ASIDE);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("everWorse")
+    void firstReading_isNeverSaidNotToFitItsNeighbours(Analyte analyte, double[] levels) {
+        for (double level : levels) {
+            assertThat(forecast(feedingFish(), List.of(read(0.1, analyte, level, 0))).reasons())
+                    .extracting(Reason::kind).doesNotContain(Reason.Kind.READING_SET_ASIDE);
+        }
+    }
+
+    /** A first reading that the second denies was the slip, as tanks in general say. */
+    @Test
+    void firstReadingThatTheSecondDenies_isForgotten() {
+        Forecast forecast = forecast(feedingFish(), List.of(read(2, Analyte.TEMPERATURE, 30, 0.1),
+                read(0.1, Analyte.TEMPERATURE, 11, 0.1)));
+        assertThat(forecast.series().get(0).fan().get(0).q50()).isBetween(10.5, 11.5);
+    }
+
+    private static void assertRises(
+            TankFacts.Builder facts, DoubleFunction<List<Observation>> readings, double... levels) {
+        double chance = 0;
+        double exposure = 0;
+        for (double level : levels) {
+            Forecast forecast = forecast(facts, readings.apply(level));
+            String what = facts.build().tank() + " until " + AS_OF + " at " + level;
+            assertThat(forecast.chance()).as(what).isGreaterThanOrEqualTo(chance - LUCK);
+            assertThat(forecast.exposure()).as(what)
+                    .isGreaterThanOrEqualTo(exposure * (1 - LUCK_OF_EXPOSURE) - LUCK_FISH_HOURS);
+            chance = Math.max(chance, forecast.chance());
+            exposure = Math.max(exposure, forecast.exposure());
+        }
+    }
+}
