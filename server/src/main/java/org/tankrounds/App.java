@@ -23,6 +23,7 @@ import org.tankrounds.db.Readiness;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.demo.DemoLoader;
 import org.tankrounds.forecast.Forecaster;
+import org.tankrounds.jobs.AtOnce;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.jobs.EachChapter;
 import org.tankrounds.jobs.Housekeeping;
@@ -95,6 +96,7 @@ public final class App implements AutoCloseable {
     private final HikariDataSource pool;
     private final Readiness readiness;
     private final SetUp setUp;
+    private final AtOnce atOnce;
     private final Jobs jobs;
     private final DemoLoader demoLoader;
     private final Javalin server;
@@ -144,33 +146,35 @@ public final class App implements AutoCloseable {
         TankInputs tankInputs = new TankInputs(lots, new ObservationRepository(), new LastLooks());
         ForecastKeeper keeper = new ForecastKeeper(transactions, clock, dirtyTanks, tanks, tankInputs, forecastMaker,
                 forecasts, roundsVersions);
+        atOnce = new AtOnce(keeper::catchUp);
         ReadingRepository readings = new ReadingRepository();
         ChapterRanking ranking = new ChapterRanking(tanks, tankInputs, forecastMaker, roundsVersions);
         Routes.Rounds roundsRoutes = new Routes.Rounds(
                 new RoundsHandlers(transactions, clock, tanks, forecasts, roundsVersions, pages, assets),
-                new RoundsApi(transactions, clock, ranking, json),
+                new RoundsApi(transactions, clock, ranking, json, assets),
                 new TankHandlers(transactions, clock, tanks, tankInputs, forecasts, readings, pages, json),
                 new HelpHandlers(pages));
 
-        StoreReading storeReading = new StoreReading(transactions, tanks, kits, readings, dirtyTanks, keeper, clock);
-        StoreBatch storeBatch = new StoreBatch(transactions, tanks, kits, readings, dirtyTanks, keeper, clock);
+        StoreReading storeReading = new StoreReading(transactions, tanks, kits, readings, dirtyTanks, atOnce, clock);
+        StoreBatch storeBatch = new StoreBatch(transactions, tanks, kits, readings, dirtyTanks, atOnce, clock);
         SavedReceipt receipts = new SavedReceipt(readings, new ObservationRepository());
         CorrectReading correctReading =
-                new CorrectReading(transactions, tanks, readings, storeReading, keeper, clock);
+                new CorrectReading(transactions, tanks, readings, storeReading, atOnce, clock);
         Routes.Readings readingRoutes = new Routes.Readings(
                 new ReadingApi(transactions, tanks, readings, storeReading), new BatchApi(storeBatch),
                 new LogHandlers(transactions, tanks, kits, readings, receipts, storeReading, pages),
                 new CorrectionHandlers(transactions, tanks, kits, people, correctReading, pages, clock));
 
         PlaceReads placeReads = new PlaceReads(new SchoolRepository(), new ClassroomRepository(), kits, tanks);
-        PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, keeper, pages, clock);
-        SeasonPages seasonRoutes = SeasonPages.of(transactions, dirtyTanks, keeper, pages, clock);
+        PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, atOnce, pages, clock);
+        SeasonPages seasonRoutes = SeasonPages.of(transactions, dirtyTanks, atOnce, pages, clock);
 
         jobs = new Jobs(List.of(
                 new Job("keep forecasts", Duration.ofSeconds(30), new EachChapter(transactions, keeper::keep)),
                 new Job("housekeeping", Duration.ofDays(1),
                         new Housekeeping(transactions, sessions::forgetEnded, clock))));
-        demoLoader = new DemoLoader(transactions, storeBatch, passwords, dirtyTanks, keeper, clock);
+        StoreBatch storeDemo = new StoreBatch(transactions, tanks, kits, readings, dirtyTanks, chapterId -> { }, clock);
+        demoLoader = new DemoLoader(transactions, storeDemo, passwords, dirtyTanks, keeper::catchUp, clock);
 
         Routes routes = new Routes(health, peopleRoutes, placeRoutes, seasonRoutes, readingRoutes, roundsRoutes);
         server = WebServer.create(config, json, assets, errors, doorman, new RequestMetrics(metrics), routes::add);
@@ -207,6 +211,7 @@ public final class App implements AutoCloseable {
     public void close() {
         readiness.close();
         server.stop();
+        atOnce.close();
         jobs.close();
         pool.close();
     }

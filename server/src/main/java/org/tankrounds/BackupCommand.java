@@ -1,6 +1,5 @@
 package org.tankrounds;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -25,7 +24,7 @@ final class BackupCommand implements Callable<Integer> {
     private DataOption data;
 
     @Override
-    public Integer call() throws SQLException, IOException {
+    public Integer call() throws SQLException {
         try (Database database = Database.join(data.configured())) {
             Manifest manifest = new TakeBackup(Clock.systemUTC()).write(database.logins().backup(), out);
             System.out.println("Backed up " + manifest.rows() + " rows of " + manifest.tables().size() + " tables to " + out);

@@ -6,26 +6,25 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.concurrent.Callable;
-import org.tankrounds.config.CommandException;
 import org.tankrounds.config.Config;
 import org.tankrounds.config.ConfigReader;
 import org.tankrounds.demo.DemoAccess;
 import org.tankrounds.demo.DemoAccessFile;
 import org.tankrounds.demo.DemoDirectory;
 import org.tankrounds.demo.DemoGreeting;
-import org.tankrounds.demo.DemoPort;
 import org.tankrounds.demo.StoryMove;
 import org.tankrounds.migrations.DataDirectoryInUseException;
 import org.tankrounds.migrations.EmbeddedPostgres;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** The service with two invented chapters in it, on a database of its own. */
 @Command(name = "demo", mixinStandardHelpOptions = true,
         description = "Runs the service with two invented chapters, on a database of its own.")
 final class DemoCommand implements Callable<Integer> {
-    @Option(names = "--port", paramLabel = "N", description = "Port to listen on (8080); 0 takes a free one.")
-    private Integer port;
+    @Mixin
+    private PortOption port;
 
     @Option(names = "--data", paramLabel = "DIR", description = {
         "Folder that the demo is kept in; made where it is missing. Without it, tankrounds-demo in $XDG_DATA_HOME or in"
@@ -38,22 +37,14 @@ final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        Config config = ConfigReader.read(System.getenv());
+        Config config = port.settled(ConfigReader.read(System.getenv()));
         DemoDirectory directory = DemoDirectory.open(data == null ? usualDirectory() : data);
-        int settledPort = DemoPort.settle(config.host(), wantedPort(config));
         if ((fresh || !directory.isLoaded()) && !directory.isEmpty()) {
             stopLeftovers(directory);
             directory.empty();
         }
-        run(config.withPort(settledPort).withDataDir(directory.path()), directory);
+        run(config.withDataDir(directory.path()), directory);
         return 0;
-    }
-
-    private int wantedPort(Config config) {
-        if (port != null && (port < 0 || port > 65535)) {
-            throw CommandException.wrongCall("--port is " + port + "; a number from 0 (any free port) to 65535 is accepted.");
-        }
-        return port == null ? config.port() : port;
     }
 
     private static Path usualDirectory() {

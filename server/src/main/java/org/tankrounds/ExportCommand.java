@@ -1,17 +1,13 @@
 package org.tankrounds;
 
 import com.zaxxer.hikari.HikariDataSource;
-import java.io.IOException;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.tankrounds.config.CommandException;
 import org.tankrounds.config.Config;
+import org.tankrounds.config.OutFile;
 import org.tankrounds.db.Pools;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.migrations.Migrations;
@@ -64,13 +60,16 @@ final class ExportCommand implements Runnable {
         private DataOption data;
 
         @Override
-        public Integer call() throws IOException {
+        public Integer call() {
             SummaryFormat chosen = SummaryFormat.of(format.toLowerCase(Locale.ROOT)).orElseThrow(() ->
                     CommandException.wrongCall("There is no format \"" + format + "\"; csv, xlsx, pdf and json are."));
             Config config = data.configured();
-            refuseBadPlace();
-            byte[] file = summary(config, chosen);
-            write(file);
+            OutFile place = new OutFile(out, "rw-r--r--");
+            byte[] summary = summary(config, chosen);
+            place.write(file -> {
+                file.write(summary);
+                return null;
+            });
             System.out.println("Wrote the season summary to " + out);
             return 0;
         }
@@ -93,37 +92,6 @@ final class ExportCommand implements Runnable {
                             .find(tx, known.chapterId(), season, chosen))
                     .orElseThrow(() -> CommandException.failed("The chapter " + known.name()
                             + " has no season with the code \"" + season + "\"."));
-        }
-
-        private void refuseBadPlace() {
-            Path folder = out.toAbsolutePath().getParent();
-            if (Files.isDirectory(out)) {
-                throw CommandException.wrongCall(out + " is a folder; name a file with --out.");
-            }
-            if (folder == null || !Files.isDirectory(folder)) {
-                throw CommandException.wrongCall("There is no folder " + folder + " to write into.");
-            }
-        }
-
-        /** Whole or not at all: a reader never meets half a file. */
-        private void write(byte[] file) throws IOException {
-            Path target = out.toAbsolutePath();
-            Path beside = Files.createTempFile(target.getParent(), ".summary", null);
-            try {
-                Files.write(beside, file);
-                Files.setPosixFilePermissions(beside, PosixFilePermissions.fromString("rw-r--r--"));
-                move(beside, target);
-            } finally {
-                Files.deleteIfExists(beside);
-            }
-        }
-
-        private static void move(Path from, Path to) throws IOException {
-            try {
-                Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-            } catch (AtomicMoveNotSupportedException e) {
-                Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
-            }
         }
     }
 }

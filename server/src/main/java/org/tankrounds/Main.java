@@ -1,9 +1,16 @@
 package org.tankrounds;
 
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.tankrounds.config.Config.LogFormat;
 import org.tankrounds.rounds.RankCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.RunLast;
+import picocli.CommandLine.Spec;
 
 /** The command line: one subcommand a task. Exit code 0 done, 1 failed, 2 called wrongly. */
 @Command(
@@ -17,7 +24,10 @@ import picocli.CommandLine.Command;
             WarmUpCommand.class, LabCommand.class
         },
         synopsisSubcommandLabel = "COMMAND")
-public final class Main {
+public final class Main implements Runnable {
+    @Spec
+    private CommandSpec spec;
+
     public static void main(String[] arguments) {
         Logs.use("json".equals(System.getenv("TANKROUNDS_LOG")) ? LogFormat.JSON : LogFormat.TEXT);
         System.exit(commandLine().execute(arguments));
@@ -25,11 +35,28 @@ public final class Main {
 
     static CommandLine commandLine() {
         return new CommandLine(new Main())
-                .setParameterExceptionHandler((e, arguments) -> {
-                    e.getCommandLine().getErr().println(e.getMessage() + " (--help explains this command.)");
-                    return 2;
-                })
+                .setParameterExceptionHandler((e, arguments) -> WrongCall.tell(e))
+                .setExecutionStrategy(Main::runAndSeeItPrinted)
                 .setExecutionExceptionHandler((e, commandLine, parsed) -> CommandFailure.tell(e, commandLine.getErr()));
+    }
+
+    /** The console's stream keeps its failures to itself: a full disk behind it must not look like success. */
+    private static int runAndSeeItPrinted(ParseResult parsed) {
+        int exitCode = new RunLast().execute(parsed);
+        if (System.out.checkError() && exitCode == 0) {
+            parsed.commandSpec().commandLine().getErr().println("The output could not be written whole; see where it goes.");
+            return 1;
+        }
+        return exitCode;
+    }
+
+    @Override
+    public void run() {
+        String commands = spec.subcommands().entrySet().stream()
+                .filter(command -> !command.getValue().getCommandSpec().usageMessage().hidden())
+                .map(Map.Entry::getKey)
+                .collect(Collectors.joining(", "));
+        throw new ParameterException(spec.commandLine(), "Say what to do: " + commands + ".");
     }
 
     static final class Version implements CommandLine.IVersionProvider {

@@ -1,27 +1,25 @@
 package org.tankrounds;
 
 import java.net.URI;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tankrounds.config.Config;
-import org.tankrounds.config.ConfigReader;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 
 /** The real service. */
 @Command(name = "serve", mixinStandardHelpOptions = true, description = "Runs the service.")
 final class ServeCommand implements Callable<Integer> {
-    @Option(names = "--port", description = "Port to listen on; 0 takes a free one.")
-    private Integer port;
+    @Mixin
+    private PortOption port;
 
-    @Option(names = "--data", description = "Folder of the embedded database.")
-    private Path data;
+    @Mixin
+    private DataOption data;
 
     @Override
     public Integer call() throws InterruptedException {
-        Config config = configured();
+        Config config = port.settled(data.configured());
         try (OrderlyStop stop = new OrderlyStop()) {
             Database database = stop.closing(Database.open(config));
             App app = stop.closing(new App(config, Clock.systemUTC(), database.logins()));
@@ -36,13 +34,5 @@ final class ServeCommand implements Callable<Integer> {
 
     private static void tellSetUpLink(String link) {
         System.out.println("There is no chapter yet. Set up the first one within a day at " + link);
-    }
-
-    private Config configured() {
-        Config config = ConfigReader.read(System.getenv());
-        if (port != null) {
-            config = config.withPort(port);
-        }
-        return data == null ? config : config.withDataDir(data.toAbsolutePath());
     }
 }

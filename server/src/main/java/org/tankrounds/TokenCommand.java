@@ -1,15 +1,14 @@
 package org.tankrounds;
 
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import org.tankrounds.config.CommandException;
 import org.tankrounds.config.Config;
-import org.tankrounds.config.ConfigReader;
 import org.tankrounds.people.OperatorTokens;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -34,16 +33,14 @@ final class TokenCommand implements Runnable {
 
     /** Where the service keeps its data. */
     private abstract static class OnDatabase implements Callable<Integer> {
-        @Option(names = "--data", description = "Folder of the embedded database.")
-        private Path data;
+        @Mixin
+        private DataOption data;
 
         abstract String answer(OperatorTokens tokens);
 
         @Override
         public final Integer call() {
-            Config config = ConfigReader.read(System.getenv());
-            Config chosen = data == null ? config : config.withDataDir(data.toAbsolutePath());
-            System.out.print(withTokens(chosen, this::answer));
+            System.out.print(withTokens(data.configured(), this::answer));
             return 0;
         }
 

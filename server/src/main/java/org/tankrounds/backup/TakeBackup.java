@@ -2,12 +2,7 @@ package org.tankrounds.backup;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.channels.FileChannel;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -20,6 +15,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.tankrounds.backup.Manifest.TableEntry;
 import org.tankrounds.config.CommandException;
+import org.tankrounds.config.OutFile;
 import org.tankrounds.migrations.Login;
 import org.tankrounds.migrations.Migrations;
 
@@ -32,26 +28,12 @@ public final class TakeBackup {
     }
 
     /** @param backup sees the rows of all chapters */
-    public Manifest write(Login backup, Path out) throws SQLException, IOException {
-        Path target = out.toAbsolutePath();
-        if (!Files.isDirectory(target.getParent()) || Files.isDirectory(target)) {
-            throw CommandException.wrongCall("--out is " + out + "; a file in a folder that exists is accepted.");
-        }
-        Path partial = Files.createTempFile(target.getParent(), ".tankrounds-backup-", ".partial",
-                PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
-        try {
-            Manifest manifest = writeWhole(backup, partial);
-            Files.move(partial, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-            return manifest;
-        } finally {
-            Files.deleteIfExists(partial);
-        }
+    public Manifest write(Login backup, Path out) throws SQLException {
+        return new OutFile(out, "rw-------").write(file -> writeWhole(backup, file));
     }
 
-    private Manifest writeWhole(Login backup, Path partial) throws SQLException, IOException {
-        Manifest manifest;
-        try (Connection connection = backup.open();
-                ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(partial))) {
+    private Manifest writeWhole(Login backup, OutputStream file) throws SQLException, IOException {
+        try (Connection connection = backup.open()) {
             connection.setReadOnly(true);
             connection.setTransactionIsolation(Connection.TRANSACTION_REPEATABLE_READ);
             connection.setAutoCommit(false);
@@ -59,16 +41,14 @@ public final class TakeBackup {
                 sql.execute(TableRows.SETTINGS);
             }
             refuseIfBlind(connection);
-            manifest = writeTables(connection, zip);
+            ZipOutputStream zip = new ZipOutputStream(file);
+            Manifest manifest = writeTables(connection, zip);
             zip.putNextEntry(new ZipEntry(Manifest.FILE));
             zip.write(manifest.toJson());
-            zip.closeEntry();
+            zip.finish();
             connection.rollback();
+            return manifest;
         }
-        try (FileChannel file = FileChannel.open(partial, StandardOpenOption.WRITE)) {
-            file.force(true);
-        }
-        return manifest;
     }
 
     private Manifest writeTables(Connection connection, ZipOutputStream zip) throws SQLException, IOException {

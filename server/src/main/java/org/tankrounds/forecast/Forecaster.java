@@ -17,8 +17,6 @@ public final class Forecaster {
     /** Added per unit of u beyond a limit, summed over the limits (the project's choice). */
     private static final double DEATHS_PER_FISH_DAY_AND_EXCESS = 0.01;
 
-    private static final double MOST_CHANCE = 0.998;
-
     private final Limits limits;
     private final Experience experience;
 
@@ -51,8 +49,7 @@ public final class Forecaster {
         double chanceAfterDeaths = outcome.chance();
         double[] signs = Signs.of(belief, outcome, observations, limits);
         double exposurePerFish = experience.exposurePerFish(signs) + outcome.unlearnedExcess();
-        // Experience never met chlorine, which speaks for itself.
-        outcome.weighTo(Math.max(experience.chance(signs), MOST_CHANCE * outcome.chanceOf(Driver.CHLORINE)));
+        outcome.weighTo(experience.chance(signs));
         Stage stage = course.stage()[0];
         Judgement judgement = Judgement.of(
                 belief, outcome, 1 - chanceBeforeDeaths / chanceAfterDeaths, limits, stage);
@@ -72,8 +69,8 @@ public final class Forecaster {
     }
 
     private static void weighByDeaths(Outcome outcome, TankBelief belief) {
-        outcome.weighByDeaths(belief.deaths(), belief.fishAlive(), USUAL_DEATHS_PER_FISH_DAY,
-                DEATHS_PER_FISH_DAY_AND_EXCESS);
+        outcome.weighByDeaths(new DeathsFound(belief.deaths(), belief.fishAlive(), USUAL_DEATHS_PER_FISH_DAY,
+                DEATHS_PER_FISH_DAY_AND_EXCESS));
     }
 
     /** To the decimals that are published, so that the order can be checked from what is printed. */

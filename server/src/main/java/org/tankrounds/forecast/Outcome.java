@@ -2,7 +2,6 @@ package org.tankrounds.forecast;
 
 import java.util.Arrays;
 import java.util.OptionalDouble;
-import org.tankrounds.belief.RecentDeaths;
 import org.tankrounds.belief.TankBelief;
 import org.tankrounds.fish.Stage;
 
@@ -15,17 +14,8 @@ final class Outcome {
     private static final Driver[] LIMITS = {Driver.TEMPERATURE, Driver.UN_IONISED_AMMONIA,
         Driver.NITRITE, Driver.DISSOLVED_OXYGEN, Driver.PH, Driver.CHLORINE};
     private static final int NEVER = HOURS + 1;
-    private static final int MOST_DEATHS_COUNTED = 30;
-    /**
-     * Trouble that no reading shows, such as a night without air: how often, and what it means (the project's
-     * choice).
-     */
-    private static final double UNSEEN_CHANCE = 0.01;
-    private static final double UNSEEN_EXCESS = 1;
+    /** What unseen trouble comes to, see {@link DeathsFound}. */
     private static final double UNSEEN_EXCESS_HOURS = 6;
-    /** Illness or handling: how often, and the share of the fish it takes (the project's choice). */
-    private static final double OTHER_CAUSE = 0.05;
-    private static final double OTHER_CAUSE_SHARE = 0.03;
 
     private final int paths;
     private final double[][] excess;
@@ -34,6 +24,7 @@ final class Outcome {
     private final int[] firstAny;
     private final int[] hoursBeyond;
     private final double[] excessNow;
+    private int chlorineHours;
     /** Paths as the deaths found lately make them likely: all equally likely after picking. */
     private int[] picked;
     /** What experience makes of it; NaN before that, then the paths speak. */
@@ -64,6 +55,7 @@ final class Outcome {
     private void hour(int h, Paths course, Limits limits, double nitriteLimit) {
         Stage stage = course.stage()[h];
         double chlorine = limits.ofChlorine(course.chlorineMgPerL()[h]);
+        chlorineHours += chlorine > 1 ? 1 : 0;
         double[] u = new double[LIMITS.length];
         for (int i = 0; i < paths; i++) {
             u[0] = limits.ofTemperature(stage, course.temperatureC()[h][i]);
@@ -91,32 +83,19 @@ final class Outcome {
 
     /**
      * Lets deaths speak: paths whose water is bad now make the deaths found likelier, and count more; where
-     * none is, the deaths speak for what nobody has read. Deaths as a geometric count about an expected
-     * number, because they come in clusters.
+     * none is, the deaths speak for what nobody has read.
      */
-    void weighByDeaths(RecentDeaths deaths, int fishAlive, double usualPerFishDay, double perExcess) {
-        if (!deaths.isCounted()) {
+    void weighByDeaths(DeathsFound found) {
+        if (!found.deaths().isCounted()) {
             return;
         }
-        double[] weight = new double[paths];
+        double[] weight = Arrays.stream(excessNow).map(found::likelihood).toArray();
         double total = 0;
-        double fishDays = Math.max(1, fishAlive) * deaths.overHours() / 24;
-        for (int i = 0; i < paths; i++) {
-            double hazard = usualPerFishDay + perExcess * Math.min(3, excessNow[i]);
-            weight[i] = likelihood(deaths.count(), fishDays * hazard);
-            total += weight[i];
+        for (double each : weight) {
+            total += each;
         }
-        double seen = (1 - OTHER_CAUSE) * total / paths
-                + OTHER_CAUSE * likelihood(deaths.count(), OTHER_CAUSE_SHARE * Math.max(1, fishAlive));
-        double unseen = likelihood(deaths.count(), fishDays * (usualPerFishDay + perExcess * UNSEEN_EXCESS));
-        double share = UNSEEN_CHANCE * unseen / (UNSEEN_CHANCE * unseen + (1 - UNSEEN_CHANCE) * seen);
-        unseenChance = Math.max(0, share - UNSEEN_CHANCE);
+        unseenChance = found.unseenChance(total / paths);
         picked = resampled(weight, total);
-    }
-
-    private static double likelihood(int deaths, double expected) {
-        double stay = expected / (1 + expected);
-        return (1 - stay) * StrictMath.pow(stay, Math.min(deaths, MOST_DEATHS_COUNTED));
     }
 
     private int[] resampled(double[] weight, double total) {
@@ -166,10 +145,19 @@ final class Outcome {
         return (hits + 0.5) / (paths + 1);
     }
 
-    /** By the paths or as stated, and what neither paths nor experience know: trouble that only deaths tell of. */
+    /** By the paths; or as stated, and what experience does not know. Then the trouble that only deaths tell of. */
     double chance() {
-        double known = Double.isNaN(stated) ? chanceOnPaths() : stated;
-        return known + (1 - known) * unseenChance;
+        double known = Double.isNaN(stated) ? chanceOnPaths() : either(stated, chlorineChance());
+        return either(known, unseenChance);
+    }
+
+    private static double either(double one, double other) {
+        return one + (1 - one) * other;
+    }
+
+    /** Chlorine is the same on every path; off certainty by half a path as all chances are. */
+    private double chlorineChance() {
+        return chlorineHours >= BEYOND_HOURS ? (paths + 0.5) / (paths + 1) : 0;
     }
 
     /** Hours beyond a limit, each by how far beyond, of what experience does not know; per fish. */

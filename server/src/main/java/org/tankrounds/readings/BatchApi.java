@@ -51,6 +51,9 @@ public final class BatchApi {
         /** In the order of the lines; an answer that waits for its transaction is still empty. */
         private final List<Optional<BatchAnswer>> answers = new ArrayList<>();
 
+        /** Number of the last line that has an answer, or is about to. */
+        private int answered;
+
         Run(Caller caller, InputStream in, AnswerSpool spool) {
             this.caller = caller;
             this.in = in;
@@ -65,6 +68,7 @@ public final class BatchApi {
                 for (Optional<Line> line = lines.next(); line.isPresent() && !spool.isBroken(); line = lines.next()) {
                     number = line.get().number();
                     if (number > MOST_LINES && (!line.get().isBlank() || number > 2 * MOST_LINES)) {
+                        answerBlanksBefore(number);
                         answers.add(Optional.of(BatchAnswer.refused(number, 413, "A batch has at most " + MOST_LINES
                                 + " lines. This line and those behind it were not read; send them in another batch.")));
                         flush();
@@ -87,12 +91,21 @@ public final class BatchApi {
             if (line.isBlank()) {
                 return;
             }
+            answerBlanksBefore(line.number());
             try {
                 readable.add(BatchLine.read(line));
                 answers.add(Optional.empty());
             } catch (RefusedException refusal) {
                 answers.add(Optional.of(BatchAnswer.refused(line.number(), refusal)));
             }
+        }
+
+        /** Blank lines are nothing at the end; before others they get an answer, so that answers can be counted. */
+        private void answerBlanksBefore(int number) {
+            for (int blank = answered + 1; blank < number; blank++) {
+                answers.add(Optional.of(BatchAnswer.refused(blank, 400, "This line is blank. Leave it out.")));
+            }
+            answered = number;
         }
 
         private void flush() throws IOException {

@@ -26,6 +26,8 @@ public final class CorrectReading {
     /** How it ended. */
     enum Result {
         STORED,
+        /** The same correction by the same person had been stored before, such as by a second press of the button. */
+        REPEATED,
         NOT_ACCEPTED,
         /** Somebody else was faster: the writer has not seen the version that holds. */
         OVERTAKEN
@@ -67,17 +69,27 @@ public final class CorrectReading {
         if (correction.judged().isEmpty()) {
             return Result.NOT_ACCEPTED;
         }
-        Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
+        Instant at = clock.instant().truncatedTo(ChronoUnit.MICROS);
         if (correction.seen() != holding.version()
-                || !readings.supersede(tx, caller.chapterId(), holding.readingId(), now)) {
-            return Result.OVERTAKEN;
+                || !readings.supersede(tx, caller.chapterId(), holding.readingId(), at)) {
+            return readings.findHolding(tx, caller.chapterId(), tank.tankId(), holding.code())
+                    .filter(now -> repeats(caller, correction, now))
+                    .map(now -> Result.REPEATED).orElse(Result.OVERTAKEN);
         }
         measurements.delete(tx, caller.chapterId(), holding);
         JudgedReading judged = correction.judged().get();
         Reading next = StoreReading.version(tank, holding.code(), holding.version() + 1, Reading.CHANNEL_PAGE,
-                caller.personId(), now, judged, Optional.of(correction.reason()));
+                caller.personId(), at, judged, Optional.of(correction.reason()));
         storeReading.insert(tx, caller.chapterId(), next, judged);
         return Result.STORED;
+    }
+
+    private static boolean repeats(Caller caller, Correction correction, Reading holding) {
+        JudgedReading judged = correction.judged().orElseThrow();
+        return holding.version() == correction.seen() + 1 && holding.personId().equals(caller.personId())
+                && holding.reason().equals(Optional.of(correction.reason()))
+                && holding.measuredAt().equals(judged.measuredAt()) && holding.values().equals(judged.values())
+                && holding.by().equals(judged.by()) && holding.note().equals(judged.note());
     }
 
     /** Every version, newest first. */

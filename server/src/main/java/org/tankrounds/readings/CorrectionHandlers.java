@@ -71,7 +71,7 @@ public final class CorrectionHandlers {
         Result result = correctReading.correct(
                 Caller.of(ctx), desk.tank().code(), desk.holding().code(), typed::correction);
         switch (result) {
-            case STORED -> ctx.redirect("/tanks/" + desk.tank().code() + "/readings/" + desk.holding().code(),
+            case STORED, REPEATED -> ctx.redirect("/tanks/" + desk.tank().code() + "/readings/" + desk.holding().code(),
                     HttpStatus.SEE_OTHER);
             case NOT_ACCEPTED -> {
                 ctx.status(422);
@@ -107,7 +107,7 @@ public final class CorrectionHandlers {
             }
             JudgedReading judged =
                     Judge.judge(given, desk.tank(), desk.kit(), clock.instant(), form.confirmed(given), faults);
-            List<AskBack> asks = faults.none() ? LogFields.asks(given, judged.unlikely())
+            List<AskBack> asks = faults.none() ? LogFields.asks(form, given, judged)
                     : LogFields.mixedUpScales(given, faults);
             message = new Message(LogForm.byField(faults), asks, form.confirmed(given), "", Receipt.NONE);
             boolean accepted = faults.none() && asks.isEmpty();

@@ -1,6 +1,7 @@
 package org.tankrounds.readings;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.Iterator;
 import java.util.Map;
@@ -48,11 +49,16 @@ final class Fingerprint {
             }
             text.append(']');
         } else if (node.isNumber()) {
-            text.append(node.decimalValue().stripTrailingZeros());
+            text.append(number(node.decimalValue()));
         } else if (node.isTextual()) {
             text.append('"').append(node.textValue().length()).append(':').append(node.textValue());
         } else {
             text.append(node.asText());
         }
+    }
+
+    /** One that is refused later stays as it is: its exponent may have no room for the zeros. */
+    private static BigDecimal number(BigDecimal number) {
+        return ReadingParser.isWritable(number) ? number.stripTrailingZeros() : number;
     }
 }

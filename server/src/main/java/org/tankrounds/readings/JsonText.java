@@ -38,6 +38,9 @@ final class JsonText {
             return node;
         } catch (JsonProcessingException e) {
             throw RefusedException.of(400, "This is not well-formed JSON" + place(e) + ": " + why(e) + ".");
+        } catch (NumberFormatException e) {
+            // The parser lets an exponent that no number can have through as it is.
+            throw RefusedException.of(400, "This is not well-formed JSON: a number has an exponent beyond all bounds.");
         }
     }
 

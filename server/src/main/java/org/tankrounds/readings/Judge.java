@@ -9,11 +9,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.tankrounds.places.Kit;
-import org.tankrounds.places.KitScale;
 import org.tankrounds.places.Tank;
 import org.tankrounds.readings.GivenReading.GivenValue;
 import org.tankrounds.water.Analyte;
-import org.tankrounds.water.Range;
 import org.tankrounds.water.UnitForm;
 import org.tankrounds.water.Units;
 
@@ -26,8 +24,7 @@ final class Judge {
     static final Duration FURTHEST_AHEAD = Duration.ofDays(7);
     /** A clock that is this much ahead is wrong, and so is the time it gave. */
     static final Duration CLOCKS_MAY_DIFFER = Duration.ofMinutes(10);
-    /** Water below this is ice; the core's range is wider, to have both thermometer scales inside. */
-    private static final double COLDEST_C = -10;
+    static final String TIME_DOUBTFUL = "time_doubtful";
     private static final Set<Analyte> CONCENTRATIONS = EnumSet.of(
             Analyte.TOTAL_AMMONIA, Analyte.NITRITE, Analyte.NITRATE, Analyte.DISSOLVED_OXYGEN, Analyte.ALKALINITY,
             Analyte.HARDNESS, Analyte.CHLORIDE, Analyte.CHLORINE);
@@ -75,7 +72,7 @@ final class Judge {
             faults.add("/measuredAt", "measuredAt lies between 2000-01-01T00:00:00Z and seven days from now.");
         } else if (measuredAt.isAfter(now.plus(CLOCKS_MAY_DIFFER))) {
             timeDoubtful = true;
-            flags.add("time_doubtful");
+            flags.add(TIME_DOUBTFUL);
         }
     }
 
@@ -98,8 +95,8 @@ final class Judge {
         }
         Analyte analyte = given.analyte();
         double canonical = canonical(analyte, form.get(), given.value().doubleValue());
-        if (!possible(analyte).holds(canonical)) {
-            faults.add(given.at() + "/value", Wording.possible(analyte, form.get(), possible(analyte),
+        if (!analyte.possible().holds(canonical)) {
+            faults.add(given.at() + "/value", Wording.possible(analyte, form.get(), analyte.possible(),
                     limit -> fromCanonical(analyte, form.get(), limit), given.value()));
             return;
         }
@@ -120,12 +117,6 @@ final class Judge {
         Optional<UnitForm> written = analyte.form(given.unit(), given.as().orElse(""));
         if (written.isPresent()) {
             return written;
-        }
-        Optional<KitScale> card = kit.scale(analyte);
-        if (given.as().isEmpty() && analyte.hasForms() && card.isPresent()
-                && card.get().form().unit().equals(given.unit())) {
-            flags.add("form_from_kit:" + analyte.code());
-            return Optional.of(card.get().form());
         }
         boolean unitKnown = analyte.accepted().stream().anyMatch(form -> form.unit().equals(given.unit()));
         faults.add(given.at() + (unitKnown ? "/as" : "/unit"), Wording.accepted(analyte));
@@ -181,10 +172,6 @@ final class Judge {
                 .filter(card -> card.form().equals(form))
                 .map(card -> card.isLowest(given.value().doubleValue()))
                 .orElse(false);
-    }
-
-    private static Range possible(Analyte analyte) {
-        return analyte == Analyte.TEMPERATURE ? new Range(COLDEST_C, analyte.possible().max()) : analyte.possible();
     }
 
     private double canonical(Analyte analyte, UnitForm form, double value) {

@@ -13,4 +13,10 @@ import org.tankrounds.water.Analyte;
  */
 record JudgedReading(
         Instant measuredAt, Optional<String> by, Optional<String> note, List<EnteredValue> values,
-        List<Measured> measured, List<String> flags, Set<Analyte> unlikely) {}
+        List<Measured> measured, List<String> flags, Set<Analyte> unlikely) {
+
+    /** So far ahead that the clock is wrong, or the day. */
+    boolean timeDoubtful() {
+        return flags.contains(Judge.TIME_DOUBTFUL);
+    }
+}

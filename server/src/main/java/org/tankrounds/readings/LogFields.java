@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.tankrounds.pages.AskBack;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.pages.LogPage.Hidden;
@@ -64,17 +65,26 @@ final class LogFields {
 
     /** Answers already given go along, so that nobody is asked the same thing twice. */
     List<Hidden> kept(Set<Analyte> confirmed) {
-        return confirmed.stream().sorted()
-                .map(analyte -> LogForm.SURE + analyte.code())
+        Stream<String> time = form.timeConfirmed() ? Stream.of(LogForm.MEASURED_AT) : Stream.empty();
+        return Stream.concat(confirmed.stream().sorted().map(Analyte::code), time)
+                .map(name -> LogForm.SURE + name)
                 .map(name -> new Hidden(name, form.text(name)))
                 .toList();
     }
 
-    static List<AskBack> asks(GivenReading given, Set<Analyte> unlikely) {
-        return given.values().stream()
-                .filter(value -> unlikely.contains(value.analyte()))
-                .map(LogFields::ask)
-                .toList();
+    static List<AskBack> asks(LogForm form, GivenReading given, JudgedReading judged) {
+        Stream<AskBack> time = judged.timeDoubtful() && !form.timeConfirmed()
+                ? Stream.of(askTime(form.text(LogForm.MEASURED_AT).strip())) : Stream.empty();
+        Stream<AskBack> values = given.values().stream()
+                .filter(value -> judged.unlikely().contains(value.analyte()))
+                .map(LogFields::ask);
+        return Stream.concat(time, values).toList();
+    }
+
+    private static AskBack askTime(String typed) {
+        String name = LogForm.SURE + LogForm.MEASURED_AT;
+        return new AskBack(name, "Measured at " + typed + ": that is still to come. Is the clock right?",
+                List.of(new AskBack.Choice(name + "-yes", LogForm.answerYes(typed), "Yes, " + typed + " is right")));
     }
 
     /** A temperature that cannot be, but would be usual on the thermometer's other scale: that is what to offer. */

@@ -135,6 +135,15 @@ final class LogForm {
         return confirmed;
     }
 
+    /** Whether the writer said that a time still to come is right, as long as it is still the one asked about. */
+    boolean timeConfirmed() {
+        return !text(MEASURED_AT).isBlank() && text(SURE + MEASURED_AT).equals(answerYes(text(MEASURED_AT).strip()));
+    }
+
+    static String answerYes(String time) {
+        return "yes " + time;
+    }
+
     static String answerSwap(String value, String unit) {
         return SWAP + " " + value + " " + unit;
     }
@@ -150,6 +159,12 @@ final class LogForm {
         }
         try {
             LocalDateTime local = LocalDateTime.parse(text.replace(' ', 'T').replaceAll("T(\\d):", "T0$1:"));
+            if (zone.getRules().getValidOffsets(local).isEmpty()) {
+                faults.add(MEASURED_AT, "When it was measured: the clocks went forward in that night, and no clock showed "
+                        + local.toLocalTime() + ". Write the time again.");
+                return Optional.empty();
+            }
+            // Where the clocks went back, a time comes twice: the earlier one is taken.
             return Optional.of(local.atZone(zone).toInstant().truncatedTo(ChronoUnit.MICROS));
         } catch (DateTimeException e) {
             faults.add(MEASURED_AT, "When it was measured: write year, month, day and the time on the school's clock,"

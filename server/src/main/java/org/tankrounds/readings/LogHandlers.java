@@ -76,7 +76,7 @@ public final class LogHandlers {
     }
 
     private void store(Context ctx, Desk desk, Kit kit, LogForm form) {
-        Answered answered = new Answered();
+        Answered answered = new Answered(form);
         try {
             Optional<Outcome> outcome = storeReading.store(Caller.of(ctx), desk.tank().code(), Reading.CHANNEL_PAGE,
                     (tank, usualKit) -> submitted(form, tank, kit), answered::accept);
@@ -97,11 +97,16 @@ public final class LogHandlers {
 
     /** Hears the judgement, and what to say about it where nothing may be stored yet. */
     private static final class Answered {
+        private final LogForm form;
         private Message message = Message.NONE;
+
+        Answered(LogForm form) {
+            this.form = form;
+        }
 
         boolean accept(Submitted submitted, JudgedReading judged) {
             boolean sound = submitted.faults().none();
-            List<AskBack> asks = sound ? LogFields.asks(submitted.given(), judged.unlikely())
+            List<AskBack> asks = sound ? LogFields.asks(form, submitted.given(), judged)
                     : LogFields.mixedUpScales(submitted.given(), submitted.faults());
             message = new Message(LogForm.byField(submitted.faults()), asks, submitted.confirmed(), "", Receipt.NONE);
             return sound && asks.isEmpty();

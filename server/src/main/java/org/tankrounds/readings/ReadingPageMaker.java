@@ -89,7 +89,7 @@ final class ReadingPageMaker {
         }
         String heading = "Version " + reading.version() + (reading.holds() ? ", the one that counts" : ", no longer counts");
         String measured = "Measured " + local(reading.measuredAt())
-                + (reading.flags().contains("time_doubtful") ? " (a time that was still to come)" : "");
+                + (reading.flags().contains(Judge.TIME_DOUBTFUL) ? " (a time that was still to come)" : "");
         return new Version(heading, who(reading), reading.reason().orElse(""), measured, lines, reading.note().orElse(""));
     }
 

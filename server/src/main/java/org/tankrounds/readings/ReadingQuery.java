@@ -4,31 +4,24 @@ import io.javalin.http.Context;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import org.tankrounds.web.FieldError;
+import org.tankrounds.web.Parameters;
 import org.tankrounds.web.RefusedException;
 
 /** Which part of a tank's log is asked for. */
 record ReadingQuery(Optional<Instant> from, Optional<Instant> to, Optional<String> cursor, int limit) {
     private static final int MOST = 500;
     private static final int USUAL = 100;
-    private static final Set<String> KNOWN = new TreeSet<>(Set.of("from", "to", "cursor", "limit"));
+    private static final SortedSet<String> KNOWN = new TreeSet<>(Set.of("from", "to", "cursor", "limit"));
 
     /** @throws RefusedException 400 naming every parameter that cannot be used */
     static ReadingQuery of(Context ctx) {
-        List<FieldError> errors = new ArrayList<>();
-        ctx.queryParamMap().forEach((name, given) -> {
-            if (!KNOWN.contains(name)) {
-                errors.add(new FieldError("/" + name, "There is no such parameter; the parameters are "
-                        + String.join(", ", KNOWN) + "."));
-            } else if (given.size() > 1) {
-                errors.add(new FieldError("/" + name, name + " occurs more than once."));
-            }
-        });
+        List<FieldError> errors = Parameters.misnamed(ctx, KNOWN);
         Optional<Instant> from = time(ctx, "from", errors);
         Optional<Instant> to = time(ctx, "to", errors);
         int limit = limit(ctx.queryParam("limit"), errors);

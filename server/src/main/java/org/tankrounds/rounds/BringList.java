@@ -32,7 +32,7 @@ final class BringList {
     private static String thing(Act act) {
         return switch (act.kind()) {
             case WATER_CHANGE -> act.secondAmount().isPresent()
-                    ? "water " + Formats.significant(act.secondAmount().getAsDouble(), 2) + " L"
+                    ? "water " + Formats.significant(act.secondAmount().getAsDouble(), 2) + Formats.NO_BREAK + "L"
                     : "water for a change";
             case SALT -> "salt" + amount(act);
             case BICARBONATE -> "baking soda" + amount(act);
@@ -46,7 +46,7 @@ final class BringList {
 
     private static String amount(Act act) {
         return act.amount().isPresent()
-                ? " " + Formats.significant(act.amount().getAsDouble(), 2) + " " + act.unit()
+                ? " " + Formats.significant(act.amount().getAsDouble(), 2) + Formats.NO_BREAK + act.unit()
                 : "";
     }
 }

@@ -3,29 +3,27 @@ package org.tankrounds.rounds;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jooq.DSLContext;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import org.tankrounds.db.Transactions;
-import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.jobs.DirtyTanks.Mark;
 import org.tankrounds.places.Tank;
 import org.tankrounds.places.TankRepository;
 
 /**
- * Keeps one forecast a tank up to date. A tank is marked by whoever learns something of it; the marks are taken,
- * computed and stored in one transaction under the chapter's lock, so that of two threads or nodes the later one
- * sees what the earlier one knew, and a crash loses no mark.
+ * Keeps one forecast a tank up to date. A tank is marked by whoever learns something of it. One thread or node a
+ * chapter at a time reads the marks, computes, stores and removes just those marks, in one transaction: a crash
+ * loses none, and what was marked meanwhile is read in the next turn.
  */
-public final class ForecastKeeper implements AfterChange {
+public final class ForecastKeeper {
     /** After an hour a forecast has drifted enough that "by tonight" may no longer be true. */
     static final Duration MOVE_ON_AFTER = Duration.ofHours(1);
-    /** So few in one transaction that nobody waits long for the lock. */
-    private static final int SLICE = 20;
-    private static final int LOCK = 0x726f756e;
-    private static final Logger LOG = LoggerFactory.getLogger(ForecastKeeper.class);
+    private static final int MARKS_AT_ONCE = 100;
+    static final int LOCK = 0x726f756e;
 
     private final Transactions transactions;
     private final Clock clock;
@@ -49,62 +47,60 @@ public final class ForecastKeeper implements AfterChange {
         this.versions = versions;
     }
 
-    /** Forecasts every marked tank anew, now. What fails stays marked, and the next round of the jobs tries again. */
-    @Override
-    public void changed(int chapterId) {
-        try {
-            drain(chapterId);
-        } catch (RuntimeException e) {
-            LOG.warn("chapter {}: forecasts wait for the next try", chapterId, e);
-        }
-    }
-
     /** Moves the chapter's forecasts forward when one is an hour old or missing, and does what was left undone. */
     public void keep(int chapterId) {
         transactions.inChapter(chapterId, tx -> {
-            lock(tx, chapterId);
             Instant now = clock.instant();
-            if (forecasts.isBehind(tx, chapterId, now, MOVE_ON_AFTER)) {
+            if (isMine(tx, chapterId) && forecasts.isBehind(tx, chapterId, now, MOVE_ON_AFTER)) {
                 tanks.listOfChapter(tx, chapterId)
                         .forEach(tank -> dirtyTanks.mark(tx, chapterId, tank.tankId(), now));
             }
             return null;
         });
-        drain(chapterId);
+        catchUp(chapterId);
     }
 
-    private void drain(int chapterId) {
-        int taken;
+    /**
+     * Forecasts every marked tank anew. Where another is at it, that one finds the marks too: it looks again after it
+     * has let the chapter go.
+     */
+    public void catchUp(int chapterId) {
+        Set<Long> putOff = new HashSet<>();
+        boolean more;
         do {
-            taken = transactions.inChapter(chapterId, tx -> drainSlice(tx, chapterId));
-        } while (taken == SLICE);
+            more = transactions.inChapter(chapterId, tx -> isMine(tx, chapterId) && turn(tx, chapterId, putOff));
+        } while (more);
     }
 
-    private int drainSlice(DSLContext tx, int chapterId) {
-        lock(tx, chapterId);
+    /** @return whether there was anything to do */
+    private boolean turn(DSLContext tx, int chapterId, Set<Long> putOff) {
         Instant now = clock.instant();
-        List<Integer> taken = dirtyTanks.take(tx, chapterId, SLICE);
-        taken.forEach(tankId -> forecast(tx, chapterId, tankId, now));
-        if (!taken.isEmpty()) {
+        List<Mark> marks = dirtyTanks.oldest(tx, chapterId, putOff, MARKS_AT_ONCE);
+        Set<Integer> comingSoon = new HashSet<>();
+        marks.stream().map(Mark::tankId).distinct()
+                .filter(tankId -> forecast(tx, chapterId, tankId, now)).forEach(comingSoon::add);
+        dirtyTanks.remove(tx, chapterId, marks.stream().filter(mark -> !comingSoon.contains(mark.tankId())).toList());
+        marks.stream().filter(mark -> comingSoon.contains(mark.tankId())).map(Mark::markId).forEach(putOff::add);
+        if (!marks.isEmpty()) {
             versions.bump(tx, chapterId, now);
         }
-        return taken.size();
+        return !marks.isEmpty();
     }
 
-    private void forecast(DSLContext tx, int chapterId, int tankId, Instant now) {
+    /** @return whether it has to be made again soon, because a reading's time has yet to come */
+    private boolean forecast(DSLContext tx, int chapterId, int tankId, Instant now) {
         Optional<Tank> tank = tanks.findById(tx, chapterId, tankId).filter(found -> found.retiredAt().isEmpty());
         if (tank.isEmpty()) {
             forecasts.remove(tx, chapterId, tankId);
-            return;
+            return false;
         }
         TankInput input = inputs.load(tx, chapterId, tank.get(), now);
         forecasts.replace(tx, chapterId, maker.make(input, now, clock.instant()));
-        if (input.moreSoon()) {
-            dirtyTanks.mark(tx, chapterId, tankId, now);
-        }
+        return input.moreSoon();
     }
 
-    private static void lock(DSLContext tx, int chapterId) {
-        tx.fetch("SELECT pg_advisory_xact_lock(?, ?)", LOCK, chapterId);
+    /** Nobody waits for the lock. */
+    private static boolean isMine(DSLContext tx, int chapterId) {
+        return tx.fetchSingle("SELECT pg_try_advisory_xact_lock(?, ?)", LOCK, chapterId).get(0, Boolean.class);
     }
 }

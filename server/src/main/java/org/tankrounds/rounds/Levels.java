@@ -6,9 +6,6 @@ import org.tankrounds.web.Formats;
 
 /** How a level of each series is called and written: always with as many digits as its readings carry. */
 final class Levels {
-    /** A number never stands at a line's end with its unit on the next. */
-    private static final String NO_BREAK = "\u00a0";
-
     private Levels() {}
 
     static String name(Driver series) {
@@ -74,6 +71,6 @@ final class Levels {
 
     private static String withUnit(Driver series, String number) {
         String unit = unit(series);
-        return unit.isEmpty() ? number : number + NO_BREAK + unit;
+        return unit.isEmpty() ? number : number + Formats.NO_BREAK + unit;
     }
 }

@@ -18,7 +18,7 @@ import org.tankrounds.water.Units;
 /** The readings of a CSV file, one value a line in any order, by tank and in canonical units. */
 final class ReadingsCsv {
 
-    private static final Range STEP = new Range(0, 1000);
+    private static final double WIDEST_STEP = 1000;
     private static final String ALLOWED_ANALYTES =
             Stream.of(Analyte.values()).map(Analyte::code).collect(Collectors.joining(", "));
 
@@ -52,7 +52,7 @@ final class ReadingsCsv {
         Analyte analyte = analyte(row);
         UnitForm form = form(row, analyte);
         double typed = row.neededNumber("value");
-        double halfStep = row.number("step", STEP).orElse(0.0) / 2;
+        double halfStep = step(row) / 2;
         if (analyte == Analyte.DISSOLVED_OXYGEN && form.unit().equals("%")) {
             double percent = row.neededNumber("value", new Range(0, 400));
             oxygenPercents.add(new OxygenPercent(tank, at, percent, halfStep));
@@ -63,6 +63,19 @@ final class ReadingsCsv {
         add(tank, new Observation(at, analyte, value,
                 Units.stepToCanonical(analyte, form, halfStep, Double.NaN, 0),
                 value == 0 && isReadFromCard(analyte), false));
+    }
+
+    /** 0 where the line has none. */
+    private static double step(CsvRow row) {
+        if (row.text("step").isEmpty()) {
+            return 0;
+        }
+        double step = row.neededNumber("step");
+        if (step <= 0 || step > WIDEST_STEP) {
+            throw row.refused("step", row.shown("step") + " is out of range; allowed is more than 0, up to 1000, or an"
+                    + " empty cell where you do not know it.");
+        }
+        return step;
     }
 
     private static Analyte analyte(CsvRow row) {

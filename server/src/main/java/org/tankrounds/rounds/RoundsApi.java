@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.Optional;
 import org.jooq.DSLContext;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.web.Assets;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.ETags;
 
@@ -18,12 +19,15 @@ public final class RoundsApi {
     private final Clock clock;
     private final ChapterRanking ranking;
     private final ObjectMapper json;
+    private final String build;
 
-    public RoundsApi(Transactions transactions, Clock clock, ChapterRanking ranking, ObjectMapper json) {
+    public RoundsApi(Transactions transactions, Clock clock, ChapterRanking ranking, ObjectMapper json,
+            Assets assets) {
         this.transactions = transactions;
         this.clock = clock;
         this.ranking = ranking;
         this.json = json;
+        this.build = assets.build();
     }
 
     public void show(Context ctx) throws JsonProcessingException {
@@ -52,7 +56,7 @@ public final class RoundsApi {
                 : Optional.of(RoundsJson.of(asOf, ranking.at(tx, chapterId, asOf), limit));
     }
 
-    private static boolean isKnown(Context ctx, int chapterId, long version, Instant asOf, int limit) {
-        return ETags.isKnown(ctx, ETags.of("rounds", chapterId, version, asOf, limit));
+    private boolean isKnown(Context ctx, int chapterId, long version, Instant asOf, int limit) {
+        return ETags.isKnown(ctx, ETags.of("rounds", build, chapterId, version, asOf, limit));
     }
 }

@@ -5,10 +5,13 @@ import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.tankrounds.web.FieldError;
+import org.tankrounds.web.Parameters;
 import org.tankrounds.web.RefusedException;
 
 /**
@@ -18,12 +21,13 @@ import org.tankrounds.web.RefusedException;
  * @param limit how many tanks from the top
  */
 record RoundsQuery(Optional<Instant> asOf, int limit) {
+    private static final SortedSet<String> KNOWN = new TreeSet<>(Set.of("asOf", "limit"));
     private static final int MOST = 10_000;
     private static final Instant EARLIEST = Instant.parse("2000-01-01T00:00:00Z");
     private static final Duration LATEST_AHEAD = Duration.ofDays(7);
 
     static RoundsQuery of(Context ctx, Instant now) {
-        List<FieldError> errors = new ArrayList<>();
+        List<FieldError> errors = Parameters.misnamed(ctx, KNOWN);
         Optional<Instant> asOf = asOf(ctx.queryParam("asOf"), now, errors);
         int limit = limit(ctx.queryParam("limit"), errors);
         if (!errors.isEmpty()) {

@@ -78,11 +78,17 @@ final class TankPages {
     }
 
     private String saved(Known known) {
-        return known.saved()
-                .map(reading -> "Saved " + formats.clock(reading.receivedAt()) + ". "
-                        + (known.forecast().isPresent() ? "The forecast below counts it already; " : "")
-                        + "your coordinator sees it too.")
-                .orElse("");
+        return known.saved().map(reading -> "Saved " + formats.clock(reading.receivedAt()) + ". "
+                + known.forecast().map(row -> counted(reading, row.forecast().asOf())).orElse("")
+                + "Your coordinator sees it too.").orElse("");
+    }
+
+    private String counted(Reading reading, Instant asOf) {
+        if (reading.measuredAt().isAfter(formats.now())) {
+            return "The forecast counts it from " + formats.full(reading.measuredAt()) + " on. ";
+        }
+        boolean counts = !asOf.isBefore(reading.measuredAt()) && !asOf.isBefore(reading.receivedAt());
+        return counts ? "The forecast below counts it already. " : "The forecast below does not count it yet. ";
     }
 
     private List<TankPage.Sentence> reasons(Known known) {

@@ -9,12 +9,12 @@ import java.util.stream.Stream;
  * of the core computes; {@link Units} converts at the door.
  *
  * <p>{@link #possible} is what a person can have meant to write at all (outside it a value is
- * refused; the temperature span keeps room for the two thermometer scales being mixed up);
+ * refused; water far below freezing is ice, and no thermometer was read in it);
  * {@link #likely} is what classroom tanks show (outside it, ask back once). Common practice, no source.
  */
 public enum Analyte {
     /** Water temperature, °C. */
-    TEMPERATURE("temperature", "°C", new Range(-20, 100), new Range(0.5, 26),
+    TEMPERATURE("temperature", "°C", new Range(-10, 100), new Range(0.5, 26),
             UnitForm.of("Cel"), UnitForm.of("[degF]")),
     /** pH. */
     PH("ph", "pH", new Range(0, 14), new Range(5.5, 9.0), UnitForm.of("[pH]")),
@@ -107,14 +107,6 @@ public enum Analyte {
     /** Whether this unit and form is one of {@link #accepted}. */
     public boolean accepts(UnitForm form) {
         return accepted.contains(form);
-    }
-
-    /**
-     * Whether the number has no meaning until it is said what it counts: a kit's "ammonia" may be
-     * as N, NH3 or NH4. Where the writer left the form out, the tank's kit has to say it.
-     */
-    public boolean hasForms() {
-        return this == TOTAL_AMMONIA || this == NITRITE || this == NITRATE;
     }
 
     /** The accepted unit and form for a unit and a form as written ({@code null} or empty: none). */

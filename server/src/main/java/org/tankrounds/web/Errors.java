@@ -17,6 +17,9 @@ import org.tankrounds.pages.ErrorPage;
 public final class Errors {
     private static final Logger LOG = LoggerFactory.getLogger(Errors.class);
 
+    /** The database's refusal of text with a zero character in it, which no keyboard makes. */
+    private static final String NO_CHARACTER = "22021";
+
     private final Pages pages;
     private final ObjectMapper json;
 
@@ -54,6 +57,10 @@ public final class Errors {
 
     private void databaseFailed(DataAccessException e, Context ctx) {
         String state = String.valueOf(e.sqlState());
+        if (state.equals(NO_CHARACTER)) {
+            answer(ctx, 400, "What was sent holds a character that is no text.", List.of(), "Nothing was stored.");
+            return;
+        }
         boolean away = state.startsWith("08") || state.startsWith("57P") || state.startsWith("53")
                 || state.equals("null") || state.equals("00000");
         if (!away) {

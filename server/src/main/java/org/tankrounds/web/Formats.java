@@ -13,6 +13,9 @@ import java.util.Locale;
 
 /** Numbers and times as people say them, on one clock and as of one moment. */
 public final class Formats {
+    /** A number never stands at a line's end with its unit on the next. */
+    public static final String NO_BREAK = "\u00a0";
+
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("H:mm", Locale.ENGLISH);
     private static final DateTimeFormatter WEEKDAY_AND_CLOCK = DateTimeFormatter.ofPattern("EEE H:mm", Locale.ENGLISH);
     private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEEE", Locale.ENGLISH);

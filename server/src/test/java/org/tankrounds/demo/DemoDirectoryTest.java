@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -54,15 +53,6 @@ class DemoDirectoryTest {
                 .isEqualTo(temp.resolve(".local/share/tankrounds-demo"));
         assertThat(DemoDirectory.usual(Map.of(), Path.of("/dev/null"), temp, "ann"))
                 .isEqualTo(temp.resolve("tankrounds-demo-ann"));
-    }
-
-    @Test
-    void takenPort_isToldWithWhatToDo() throws IOException {
-        try (ServerSocket other = new ServerSocket(0)) {
-            assertThatThrownBy(() -> DemoPort.settle("0.0.0.0", other.getLocalPort()))
-                    .hasMessageContaining("--port 0");
-        }
-        assertThat(DemoPort.settle("127.0.0.1", 0)).isPositive();
     }
 
     @Test

@@ -121,6 +121,14 @@ class DescriptionIT {
     }
 
     @Test
+    void aMisspeltQuestion_isRefused_insteadOfAnsweredWithoutIt() {
+        Answer answer = APP.bearer(CAST.chapterToken()).get("/api/v1/rounds?asof=2026-01-12T12:00:00Z");
+
+        assertThat(answer.status()).isEqualTo(400);
+        assertThat(answer.body()).contains("\"/asof\"").contains("the parameters are asOf, limit");
+    }
+
+    @Test
     void theService_handsOutThisVeryDescription() {
         Answer answer = APP.browser().get("/openapi.yaml");
 

@@ -46,12 +46,12 @@ final class BatchApiIT {
                 ph(tank, "k4", "7.1")));
 
         assertThat(answers).extracting(answer -> answer.get("line").asInt())
-                .containsExactly(1, 2, 4, 5, 6, 7, 8, 9, 10, 11);
+                .containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11);
         assertThat(answers).extracting(answer -> answer.get("status").asInt())
-                .containsExactly(201, 422, 400, 201, 404, 200, 409, 422, 413, 201);
-        assertThat(answers.get(5).get("id")).isEqualTo(answers.get(0).get("id"));
+                .containsExactly(201, 422, 400, 400, 201, 404, 200, 409, 422, 413, 201);
+        assertThat(answers.get(6).get("id")).isEqualTo(answers.get(0).get("id"));
         assertThat(answers.get(1).at("/problem/errors/0/pointer").asText()).isEqualTo("/values/0/value");
-        assertThat(answers.get(7).get("problem").findValuesAsText("pointer")).containsExactly("/tank", "/key");
+        assertThat(answers.get(8).get("problem").findValuesAsText("pointer")).containsExactly("/tank", "/key");
         assertThat(count(READINGS)).isEqualTo(3);
         assertThat(count(MEASUREMENTS)).isEqualTo(3);
     }
@@ -89,10 +89,11 @@ final class BatchApiIT {
                 .collect(Collectors.joining("\n"));
         List<JsonNode> answers = batch(lines);
 
-        assertThat(answers).hasSize(10_001);
-        assertThat(answers.subList(0, 10_000)).allMatch(answer -> answer.get("status").asInt() == 201);
-        assertThat(answers.get(9_999).get("line").asInt()).isEqualTo(100_000);
-        assertThat(answers.get(10_000).get("status").asInt()).isEqualTo(413);
+        assertThat(answers).hasSize(100_001);
+        assertThat(answers.subList(0, 90_000)).allMatch(answer -> answer.get("status").asInt() == 400);
+        assertThat(answers.subList(90_000, 100_000)).allMatch(answer -> answer.get("status").asInt() == 201);
+        assertThat(answers.get(99_999).get("line").asInt()).isEqualTo(100_000);
+        assertThat(answers.get(100_000).get("status").asInt()).isEqualTo(413);
         assertThat(count(READINGS)).isEqualTo(10_000);
     }
 

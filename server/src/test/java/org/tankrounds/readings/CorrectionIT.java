@@ -103,6 +103,28 @@ final class CorrectionIT {
     }
 
     @Test
+    void sentTwice_storesOnce_andIsAnsweredAlike() {
+        Map<String, String> typed = Map.of("temperature", "53.0", "total_ammonia", "0.5", "note", "a second look",
+                "measured_at", "2026-01-12 09:06", "reason", "typo", "version", "1");
+        Answer first = correct(typed);
+        Answer again = correct(typed);
+
+        assertThat(first.status()).isEqualTo(303);
+        assertThat(again.status()).as(again.body()).isEqualTo(303);
+        assertThat(again.location()).isEqualTo(first.location());
+        assertThat(versions()).hasSize(2);
+    }
+
+    @Test
+    void toATimeStillToCome_isAskedBack() {
+        Map<String, String> typed = new TreeMap<>(Map.of("temperature", "53", "measured_at", "2026-01-14 09:05",
+                "reason", "typo", "version", "1"));
+        assertThat(correct(typed).body()).contains("Is the clock right?");
+        typed.put("sure_measured_at", "yes 2026-01-14 09:05");
+        assertThat(correct(typed).status()).isEqualTo(303);
+    }
+
+    @Test
     void sameKeyPostedAfterwards_answersTheReadingThatHolds() throws Exception {
         correct(Map.of("temperature", "53", "measured_at", "2026-01-12 09:05", "version", "1", "reason", "typo"));
         Answer again = APP.bearer(cast.tankA().token()).header("Idempotency-Key", "first").postJson(api, """

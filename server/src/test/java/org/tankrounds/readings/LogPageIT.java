@@ -65,7 +65,7 @@ final class LogPageIT {
     @CsvSource({"temperature,fifty,cannot be read", "temperature,71 52 53,several cells", "ph,71,between 0 and 14",
             "deaths,2.5,whole number", "deaths,-1,between 0 and", "feed,'1,234',two things",
             "water_change,120,between 0 and 100", "measured_at,yesterday,write year", "total_ammonia,-1,between 0 and",
-            "dissolved_oxygen,9 Q,cannot be read", "nitrate,1e9,cannot be read"})
+            "measured_at,2026-03-08 02:30,no clock showed 02:30", "dissolved_oxygen,9 Q,cannot be read", "nitrate,1e9,cannot be read"})
     void keepsWhatWasTyped_andSaysWhatIsAllowed(String field, String typed, String sentence) {
         Answer answer = send(Map.of(field, typed, "note", "the filter hums"));
 
@@ -141,6 +141,36 @@ final class LogPageIT {
     void takesTheSchoolsClock() {
         assertThat(send(Map.of("temperature", "52", "measured_at", "2026-01-12 8:05")).status()).isEqualTo(303);
         assertThat(readings().get(0).getMeasuredAt()).isEqualTo(Instant.parse("2026-01-12T13:05:00Z"));
+    }
+
+    @Test
+    void asksOnceAboutATimeStillToCome_andNeverSaysThatItIsCounted() {
+        Map<String, String> typed = form(Map.of("temperature", "54", "temperature_unit", "Cel",
+                "measured_at", "2026-01-16 9:00"));
+        assertThat(teacher.postForm(path, typed).body()).contains("Measured at 2026-01-16 9:00: that is still to come.")
+                .contains("Is the clock right?").contains("You typed 54 °C");
+        typed.put("sure_measured_at", "yes 2026-01-16 9:00");
+        Answer asked = teacher.postForm(path, typed);
+        assertThat(asked.body()).contains("You typed 54 °C").doesNotContain("Is the clock right?")
+                .contains("name=\"sure_measured_at\" value=\"yes 2026-01-16 9:00\"");
+        assertThat(readings()).isEmpty();
+
+        typed.put("sure_temperature", "yes 54 Cel");
+        Answer saved = teacher.postForm(path, typed);
+        assertThat(readings().get(0).getFlags()).contains("time_doubtful");
+        assertThat(teacher.get(saved.location()).body()).contains("counts it from Fri 16 Jan, 9:00 on")
+                .doesNotContain("counts it already");
+    }
+
+    @Test
+    void aClockAFewMinutesAhead_isNotAskedAbout() {
+        assertThat(send(Map.of("temperature", "52", "measured_at", "2026-01-12 9:09")).status()).isEqualTo(303);
+    }
+
+    @Test
+    void takesTheEarlierTime_whereTheClocksWentBack() {
+        assertThat(send(Map.of("temperature", "52", "measured_at", "2025-11-02 01:30")).status()).isEqualTo(303);
+        assertThat(readings().get(0).getMeasuredAt()).isEqualTo(Instant.parse("2025-11-02T05:30:00Z"));
     }
 
     @Test

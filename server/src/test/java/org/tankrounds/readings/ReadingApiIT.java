@@ -78,14 +78,13 @@ final class ReadingApiIT {
     }
 
     @Test
-    void takesTheFormFromTheKit_whereItWasLeftOut_andSaysSo() throws Exception {
-        Answer created = post(UUID.randomUUID().toString(), """
+    void refusesANumberWithoutItsForm_andSaysWhichFormsThereAre() {
+        Answer answer = post(UUID.randomUUID().toString(), """
                 {"measuredAt": "2026-01-12T09:00:00Z",
                  "values": [{"analyte": "nitrite", "value": 0.3, "unit": "mg/L"}]}""");
 
-        JsonNode reading = JSON.readTree(created.body());
-        assertThat(reading.at("/values/0/as").asText()).isEqualTo("NO2");
-        assertThat(reading.at("/flags/0").asText()).isEqualTo("form_from_kit:nitrite");
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.body()).contains("/values/0/as").contains("mg/L as N, mg/L as NO2");
     }
 
     @Test

@@ -51,6 +51,10 @@ final class WrongBodies {
         malformed("deep arrays", "[".repeat(20_000) + "]".repeat(20_000));
         malformed("deep objects", "{\"a\":".repeat(5_000) + "1" + "}".repeat(5_000));
         malformed("endless number", values("{\"analyte\": \"ph\", \"value\": " + "9".repeat(5_000) + ", \"unit\": \"[pH]\"}"));
+        for (String number : List.of("7E+9999999999", "1E-2147483649", "0e99999999999999999999")) {
+            malformed("value " + number, values(ph(number)));
+            malformed("step " + number, values("{\"analyte\": \"ph\", \"value\": 7, \"unit\": \"[pH]\", \"step\": " + number + "}"));
+        }
         malformed("endless name", "{\"" + "n".repeat(60_000) + "\": 1}");
         malformed("raw line break in a text", "{" + TIME + ", \"note\": \"a\nb\"}");
         bytes("not UTF-8", new byte[] {'{', '"', (byte) 0xff, (byte) 0xfe, '"', ':', '1', '}'}, 400, "");
@@ -127,6 +131,7 @@ final class WrongBodies {
         refused("value null", values(ph("null")), "/values/0/value");
         refused("value 1e999", values(ph("1e999")), "/values/0/value");
         refused("value 1e999999999", values(ph("1e999999999")), "/values/0/value");
+        refused("value 100e2147483647", values(ph("100e2147483647")), "/values/0/value");
         refused("value 1e-999999999", values(ph("1e-999999999")), "/values/0/value");
         refused("too many digits", values(ph("7.12345678901234567890")), "/values/0/value");
         refused("step 0", values("{\"analyte\": \"ph\", \"value\": 7, \"unit\": \"[pH]\", \"step\": 0}"), "/values/0/step");
@@ -149,6 +154,10 @@ final class WrongBodies {
         refused("form where none is", values("{\"analyte\": \"ph\", \"value\": 7, \"unit\": \"[pH]\", \"as\": \"N\"}"), "/values/0/as");
         refused("form null", values("{\"analyte\": \"nitrite\", \"value\": 0.3, \"unit\": \"mg/L\", \"as\": null}"), "/values/0/as");
         refused("form in small letters", values("{\"analyte\": \"nitrite\", \"value\": 0.3, \"unit\": \"mg/L\", \"as\": \"no2\"}"), "/values/0/as");
+        withoutForm("total_ammonia", 0.5);
+        withoutForm("nitrite", 0.3);
+        withoutForm("nitrate", 5);
+        withoutForm("hardness", 90);
         refused("alkalinity without form", values("{\"analyte\": \"alkalinity\", \"value\": 80, \"unit\": \"mg/L\"}"), "/values/0/as");
     }
 
@@ -176,6 +185,11 @@ final class WrongBodies {
     private void time(String json) {
         String shown = json.length() > 40 ? "too long" : json;
         refused("time " + shown, "{\"measuredAt\": " + json + ", \"note\": \"x\"}", "/measuredAt");
+    }
+
+    private void withoutForm(String analyte, double value) {
+        refused(analyte + " without form", values("{\"analyte\": \"" + analyte + "\", \"value\": " + value
+                + ", \"unit\": \"mg/L\"}"), "/values/0/as");
     }
 
     private void bytes(String name, byte[] body, int status, String pointer) {

@@ -2,6 +2,8 @@ package org.tankrounds.walls;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,8 +14,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tankrounds.testing.Browserless;
 import org.tankrounds.testing.Browserless.Answer;
+import org.tankrounds.testing.Cast;
 import org.tankrounds.testing.Crawler;
 import org.tankrounds.testing.TestApp;
 
@@ -80,6 +84,30 @@ class OddFormsIT {
                 check(form.action(), name + " " + odd, one);
             }
         });
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/places/kits/kit?kit=", "/places/kits/new?like=", "/places/schools/{school}/room?room=",
+            "/places/schools/{school}/tanks/new?room=", "/tanks/{tank}?saved=", "/tanks/{tank}?span=",
+            "/tanks/{tank}/log?saved=", "/rounds?for=", "/sign-in?next="})
+    void oddQuestions_neverBreakAPage(String address) {
+        forms();
+        String asked = address.replace("{school}", chapter.things().get("school"))
+                .replace("{tank}", chapter.cast().tankA().code());
+        for (String odd : ODD) {
+            Answer answer = browser.get(asked + URLEncoder.encode(odd, StandardCharsets.UTF_8));
+            assertThat(answer.status()).as("%s%n%s", asked, answer.body()).isIn(200, 303, 400, 404, 414);
+            assertThat(answer.body()).as(asked).doesNotContain("<script>alert");
+        }
+    }
+
+    @Test
+    void aPersonWithATankThatCannotBe_isRefused() {
+        forms();
+        Cast.Member teacher = chapter.cast().teacherB();
+        Answer answer = browser.post("/people/" + teacher.code(), "name", teacher.name(), "email", teacher.email(),
+                "role", "teacher", "tank", "\0");
+        assertThat(answer.status()).as(answer.body()).isIn(400, 404, 409);
     }
 
     @Test
