@@ -69,6 +69,16 @@ class RankCommandTest {
         assertThat(row(rows, "SILENT")[7]).isEqualTo("265.0");
     }
 
+    /** A decimal point forgotten by a class must not cost the chapter its ranking. */
+    @Test
+    void valueTooHighToBeTrue_isToldByLineAndDoesNotCount() throws IOException {
+        String ranking = files.rank().out();
+        CommandRun run = files.readings(READINGS + "T1," + RankFiles.AS_OF + ",ph,72,[pH],\n").rank();
+        assertThat(run.exitCode()).isZero();
+        assertThat(run.out()).isEqualTo(ranking);
+        assertThat(run.err()).contains("line 4, column value: '72'").contains("0 to 14").contains("does not count");
+    }
+
     @Test
     void tiedTanks_areOrderedByCode() throws IOException {
         files.tanks("tank\nb\nc\na\n").readings(READINGS_HEADER);

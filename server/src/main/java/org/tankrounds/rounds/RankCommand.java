@@ -22,7 +22,9 @@ import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.forecast.Ranking;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** Ranks the tanks of two CSV files with the engine of the service, without server or database. */
 @Command(name = "rank", mixinStandardHelpOptions = true,
@@ -47,13 +49,17 @@ public final class RankCommand implements Callable<Integer> {
     @Option(names = "--as-of-file", paramLabel = "FILE", description = "More such times, one a line.")
     private Path asOfFile;
 
+    @Spec
+    private CommandSpec command;
+
     private final Forecaster forecaster = new Forecaster();
 
     @Override
     public Integer call() throws IOException {
         List<Instant> times = times();
         Map<String, TankFacts> facts = TanksCsv.read(tanks);
-        Map<String, List<Observation>> observations = ReadingsCsv.read(readings, facts.keySet());
+        Map<String, List<Observation>> observations = ReadingsCsv.read(
+                readings, facts.keySet(), slip -> command.commandLine().getErr().println("tankrounds: " + slip));
         // Not the console's own character set: the file has to be the same on every machine.
         Writer out = new BufferedWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), 1 << 16);
         RankingCsv csv = new RankingCsv(out);

@@ -7,9 +7,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tankrounds.belief.Observation;
+import org.tankrounds.config.CommandException;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.Range;
 import org.tankrounds.water.UnitForm;
@@ -31,12 +33,16 @@ final class ReadingsCsv {
     private record OxygenPercent(String tank, Instant at, double percent, double halfStep) {
     }
 
-    private ReadingsCsv(Set<String> tanks) {
+    private final Consumer<String> tell;
+
+    private ReadingsCsv(Set<String> tanks, Consumer<String> tell) {
         this.tanks = tanks;
+        this.tell = tell;
     }
 
-    static Map<String, List<Observation>> read(Path path, Set<String> tanks) {
-        ReadingsCsv readings = new ReadingsCsv(tanks);
+    /** @param tell hears of every value that was too high to be true and is not counted */
+    static Map<String, List<Observation>> read(Path path, Set<String> tanks, Consumer<String> tell) {
+        ReadingsCsv readings = new ReadingsCsv(tanks, tell);
         CsvTable.read(path, List.of("tank", "measured_at", "analyte", "value", "unit"), readings::take);
         readings.oxygenPercents.forEach(readings::settle);
         return readings.byTank;
@@ -59,6 +65,10 @@ final class ReadingsCsv {
             return;
         }
         double value = Units.toCanonical(analyte, form, typed, Double.NaN);
+        if (isSlip(analyte, value)) {
+            tell.accept(impossible(row, analyte, form).getMessage() + " It does not count.");
+            return;
+        }
         requirePossible(row, analyte, form, value);
         add(tank, new Observation(at, analyte, value,
                 Units.stepToCanonical(analyte, form, halfStep, Double.NaN, 0),
@@ -71,9 +81,9 @@ final class ReadingsCsv {
             return 0;
         }
         double step = row.neededNumber("step");
-        if (step <= 0 || step > WIDEST_STEP) {
-            throw row.refused("step", row.shown("step") + " is out of range; allowed is more than 0, up to 1000, or an"
-                    + " empty cell where you do not know it.");
+        if (step < 0 || step > WIDEST_STEP) {
+            throw row.refused("step", row.shown("step") + " is out of range; allowed is 0 to 1000, or an empty cell"
+                    + " where you do not know it.");
         }
         return step;
     }
@@ -95,16 +105,26 @@ final class ReadingsCsv {
     }
 
     private static void requirePossible(CsvRow row, Analyte analyte, UnitForm form, double value) {
-        Range possible = analyte.possible();
-        if (!possible.holds(value)) {
-            throw row.refused("value", row.shown("value") + " cannot be " + analyte.code() + " in "
-                    + form.spelling() + "; allowed is " + bound(analyte, form, possible.min()) + " to "
-                    + bound(analyte, form, possible.max()) + ".");
+        if (!analyte.possible().holds(value)) {
+            throw impossible(row, analyte, form);
         }
         if (analyte.isWholeNumber() && value != Math.rint(value)) {
             throw row.refused("value",
                     row.shown("value") + " is not a whole number; allowed is one such as 3.");
         }
+    }
+
+    /** A class forgets a decimal point, and nobody gives up a whole season's file for it: what is read, not counted. */
+    private static boolean isSlip(Analyte analyte, double value) {
+        return analyte != Analyte.DEATHS && analyte != Analyte.FEED && analyte != Analyte.WATER_CHANGE
+                && value > analyte.possible().max();
+    }
+
+    private static CommandException impossible(CsvRow row, Analyte analyte, UnitForm form) {
+        Range possible = analyte.possible();
+        return row.refused("value", row.shown("value") + " cannot be " + analyte.code() + " in "
+                + form.spelling() + "; allowed is " + bound(analyte, form, possible.min()) + " to "
+                + bound(analyte, form, possible.max()) + ".");
     }
 
     private static String bound(Analyte analyte, UnitForm form, double canonical) {
