@@ -17,7 +17,8 @@ import picocli.CommandLine.Option;
         description = "Writes all chapters' data into one file, also while the service runs. Keep the file as safe as "
                 + "the database: it holds names and addresses.")
 final class BackupCommand implements Callable<Integer> {
-    @Option(names = "--out", required = true, description = "The file to write; replaced when it exists.", paramLabel = "F")
+    @Option(names = "--out", required = true, description = "The file to write; replaced when it exists.",
+            paramLabel = "F")
     private Path out;
 
     @Mixin
@@ -27,7 +28,8 @@ final class BackupCommand implements Callable<Integer> {
     public Integer call() throws SQLException {
         try (Database database = Database.join(data.configured())) {
             Manifest manifest = new TakeBackup(Clock.systemUTC()).write(database.logins().backup(), out);
-            System.out.println("Backed up " + manifest.rows() + " rows of " + manifest.tables().size() + " tables to " + out);
+            System.out.println("Backed up " + manifest.rows() + " rows of " + manifest.tables().size()
+                    + " tables to " + out);
         }
         return 0;
     }

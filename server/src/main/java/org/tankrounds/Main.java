@@ -44,7 +44,8 @@ public final class Main implements Runnable {
     private static int runAndSeeItPrinted(ParseResult parsed) {
         int exitCode = new RunLast().execute(parsed);
         if (System.out.checkError() && exitCode == 0) {
-            parsed.commandSpec().commandLine().getErr().println("The output could not be written whole; see where it goes.");
+            parsed.commandSpec().commandLine().getErr()
+                    .println("The output could not be written whole; see where it goes.");
             return 1;
         }
         return exitCode;

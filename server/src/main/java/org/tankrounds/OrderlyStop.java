@@ -7,8 +7,9 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
- * What a running service must close when it is told to stop, the latest first: so no answer is lost between the web server,
- * the connections and the database. A stop by signal ends the process with 0; further signals change nothing.
+ * What a running service must close when it is told to stop, the latest first: so no answer is lost between
+ * the web server, the connections and the database. A stop by signal ends the process with 0; further signals
+ * change nothing.
  */
 final class OrderlyStop implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(OrderlyStop.class);

@@ -69,7 +69,9 @@ final class TokenCommand implements Runnable {
             if (tank == null && chapter == null) {
                 throw CommandException.wrongCall("Say what the token opens: --tank CODE or --chapter CODE.");
             }
-            return (tank == null ? tokens.issueForChapter(chapter, label) : tokens.issueForTank(tank, chapter, label)) + "\n";
+            return (tank == null
+                    ? tokens.issueForChapter(chapter, label) : tokens.issueForTank(tank, chapter, label))
+                    + "\n";
         }
     }
 

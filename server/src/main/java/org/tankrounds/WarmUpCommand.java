@@ -19,12 +19,13 @@ import org.tankrounds.config.ConfigReader;
 import picocli.CommandLine.Command;
 
 /**
- * Starts the service on a database that is thrown away, loads the demo, looks at some pages and stops: run once after a build while
- * Java notes which classes a start needs, so that later starts find them ready.
+ * Starts the service on a database that is thrown away, loads the demo, looks at some pages and stops: run
+ * once after a build while Java notes which classes a start needs, so that later starts find them ready.
  */
 @Command(name = "warm-up", hidden = true, description = "Prepares faster starts; run by the launcher after a build.")
 final class WarmUpCommand implements Callable<Integer> {
-    private static final List<String> PAGES = List.of("/healthz", "/readyz", "/metrics", "/sign-in", "/", "/api/v1/rounds");
+    private static final List<String> PAGES =
+            List.of("/healthz", "/readyz", "/metrics", "/sign-in", "/", "/api/v1/rounds");
 
     @Override
     public Integer call() throws IOException {

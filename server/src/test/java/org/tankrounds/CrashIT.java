@@ -25,7 +25,10 @@ import org.tankrounds.testing.PersistentPosters;
 import org.tankrounds.testing.ServiceProcess;
 import org.tankrounds.testing.TestDatabase;
 
-/** Kill -9 while scripts post: of the service, then of its PostgreSQL. What was answered is there, none of it twice. */
+/**
+ * Kill -9 while scripts post: of the service, then of its PostgreSQL. What was answered is there, none of it
+ * twice.
+ */
 class CrashIT {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final int POSTERS = 4;

@@ -71,10 +71,12 @@ class DemoIT {
             assertThat(chapter.path("name").asText()).isNotEmpty();
             assertThat(chapter.path("chapterToken").asText()).isNotEmpty();
             assertThat(chapter.path("seasons").get(0).path("code").asText()).isNotEmpty();
-            assertThat(chapter.path("people").findValuesAsText("role")).contains("coordinator", "mentor", "teacher");
+            assertThat(chapter.path("people").findValuesAsText("role"))
+                    .contains("coordinator", "mentor", "teacher");
             assertThat(chapter.path("people").findValuesAsText("password"))
                     .allSatisfy(password -> assertThat(password).hasSizeGreaterThanOrEqualTo(15));
-            assertThat(chapter.path("tanks").findValuesAsText("token")).doesNotHaveDuplicates().doesNotContain("");
+            assertThat(chapter.path("tanks").findValuesAsText("token")).doesNotHaveDuplicates()
+                    .doesNotContain("");
         }
     }
 
@@ -96,7 +98,8 @@ class DemoIT {
         }
         String stranger = access.chapters().get(1).chapterToken();
         String tank = access.chapters().get(0).tanks().get(0).code();
-        assertThat(browser().bearer(stranger).get("/api/v1/tanks/" + tank + "/readings").status()).isEqualTo(404);
+        assertThat(browser().bearer(stranger).get("/api/v1/tanks/" + tank + "/readings").status())
+                .isEqualTo(404);
     }
 
     @Test

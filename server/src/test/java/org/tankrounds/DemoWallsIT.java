@@ -77,7 +77,8 @@ class DemoWallsIT {
     void everyLink_leadsSomewhere(int chapter) {
         CRAWLED.get(chapter).forEach((person, pages) -> {
             assertThat(pages).as("found by %s", person.email()).hasSizeGreaterThan(10);
-            pages.forEach((address, answer) -> assertThat(answer.status()).as("%s for %s", address, person.email())
+            pages.forEach((address, answer) ->
+                    assertThat(answer.status()).as("%s for %s", address, person.email())
                     .isIn(200, 303));
         });
     }
@@ -143,11 +144,13 @@ class DemoWallsIT {
     }
 
     private static Set<String> tanksIn(Set<String> addresses) {
-        return allTanks().stream().filter(code -> addresses.contains("/tanks/" + code)).collect(Collectors.toSet());
+        return allTanks().stream().filter(code -> addresses.contains("/tanks/" + code))
+                .collect(Collectors.toSet());
     }
 
     private static List<String> allTanks() {
-        return access.chapters().stream().flatMap(chapter -> chapter.tanks().stream()).map(TankAccess::code).toList();
+        return access.chapters().stream().flatMap(chapter -> chapter.tanks().stream()).map(TankAccess::code)
+                .toList();
     }
 
     /** Every address that somebody of a chapter came across. */
@@ -176,7 +179,9 @@ class DemoWallsIT {
     /** What a chapter's things answer to scripts, and whether that is a matter of the whole chapter. */
     private static Map<String, Boolean> addresses(ChapterAccess chapter) {
         Map<String, Boolean> addresses = new LinkedHashMap<>();
-        chapter.tanks().forEach(tank -> addresses.put("/api/v1/tanks/" + tank.code() + "/readings?limit=500", false));
+        chapter.tanks()
+                .forEach(tank ->
+                        addresses.put("/api/v1/tanks/" + tank.code() + "/readings?limit=500", false));
         for (DemoAccess.SeasonAccess season : chapter.seasons()) {
             for (String format : List.of("", ".json", ".csv", ".xlsx", ".pdf")) {
                 addresses.put("/api/v1/seasons/" + season.code() + "/summary" + format, true);

@@ -29,11 +29,15 @@ class LabCommandTest {
         String morning = mornings.get(mornings.size() - 1);
         CommandRun ranked = run("rank", "--tanks", folder.resolve("tanks.csv").toString(),
                 "--readings", folder.resolve("readings.csv").toString(), "--as-of", morning);
-        List<Forecast> expected = Ranking.order(LabSeason.played(World.NAMED.get(0), 5, 12, 40).tanks().stream()
-                .map(tank -> new Forecaster().forecast(tank.facts(), tank.observations(), Instant.parse(morning))).toList());
+        List<Forecast> expected =
+                Ranking.order(LabSeason.played(World.NAMED.get(0), 5, 12, 40).tanks().stream()
+                .map(tank ->
+                        new Forecaster().forecast(tank.facts(), tank.observations(), Instant.parse(morning)))
+                                .toList());
         assertThat(ranked.lines().stream().skip(1).map(line -> line.split(",", -1)[2]).toList())
                 .isEqualTo(expected.stream().map(Forecast::tank).toList());
-        assertThat(ranked.lines().stream().skip(1).map(line -> Double.parseDouble(line.split(",", -1)[3])).toList())
+        assertThat(ranked.lines().stream().skip(1).map(line -> Double.parseDouble(line.split(",", -1)[3]))
+                .toList())
                 .isEqualTo(expected.stream().map(Forecast::chance).toList());
     }
 
@@ -43,7 +47,8 @@ class LabCommandTest {
         assertThat(run.lines().get(0)).contains("AUC", "skill", "worst", "ndcg");
         for (World world : World.NAMED) {
             for (String who : List.of("engine", "latest", "truth")) {
-                assertThat(run.lines()).anySatisfy(line -> assertThat(line).startsWith(world.name()).contains(who));
+                assertThat(run.lines())
+                        .anySatisfy(line -> assertThat(line).startsWith(world.name()).contains(who));
             }
         }
     }

@@ -16,7 +16,7 @@ record RankFiles(Path folder) {
     static final String READINGS_HEADER = "tank,measured_at,analyte,value,unit,step\n";
     /** Two tanks and two readings, each line good. */
     static final String TANKS = TANKS_HEADER
-            + "T1,Hilltop,190,100,2026-11-05,240,80,12,America/New_York\nT2,,,,,,,,\n";
+            + "T1,Hillthimble,190,100,2026-11-05,240,80,12,America/New_York\nT2,,,,,,,,\n";
     static final String READINGS = READINGS_HEADER
             + "T1,2027-03-10T14:05:00-05:00,temperature,52.3,[degF],1\n"
             + "T1,2027-03-10T14:05:00-05:00,total_ammonia,0.5,mg/L as NH3,0.25\n";

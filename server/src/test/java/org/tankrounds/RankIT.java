@@ -50,7 +50,8 @@ class RankIT {
     void outputThatCannotBeWritten_isAFailure() throws Exception {
         Files.createSymbolicLink(folder.resolve("out"), Path.of("/dev/full"));
         int exitCode = run(List.of(), "--tanks", INPUT.resolve("tanks.csv").toString(),
-                "--readings", INPUT.resolve("readings.csv").toString(), "--as-of", "2027-03-10T15:00:00-05:00");
+                "--readings", INPUT.resolve("readings.csv").toString(), "--as-of",
+                "2027-03-10T15:00:00-05:00");
         assertThat(exitCode).isEqualTo(1);
         assertThat(folder.resolve("err")).content(StandardCharsets.UTF_8)
                 .startsWith("The output could not be written").hasLineCount(1);

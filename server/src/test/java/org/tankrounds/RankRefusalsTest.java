@@ -113,7 +113,7 @@ class RankRefusalsTest {
     void lineNumber_countsBlankLinesAndLinesInsideQuotes() throws IOException {
         assertRefused(files.readings(READINGS + "\n\nT1," + AT + ",ph,99,[pH],\n").rank(),
                 "line 6, column value", "0 to 14");
-        assertRefused(files.tanks(TANKS_HEADER + "T1,\"Hilltop\nannexe\",,,,,,,\nT1,,,,,,,,\n").rank(),
+        assertRefused(files.tanks(TANKS_HEADER + "T1,\"Hillthimble\nannexe\",,,,,,,\nT1,,,,,,,,\n").rank(),
                 "line 4, column tank", "twice");
     }
 
@@ -148,7 +148,7 @@ class RankRefusalsTest {
 
     @Test
     void openQuote_isRefused() throws IOException {
-        assertRefused(files.tanks(TANKS_HEADER + "T1,\"Hilltop,,,,,,,\n".repeat(3)).rank(), "tanks.csv", "");
+        assertRefused(files.tanks(TANKS_HEADER + "T1,\"Hillthimble,,,,,,,\n".repeat(3)).rank(), "tanks.csv", "");
     }
 
     @Test

@@ -31,7 +31,8 @@ class ServeIT {
             try (Socket half = new Socket("127.0.0.1", service.port())) {
                 OutputStream out = half.getOutputStream();
                 out.write(("POST /sign-in HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Length: 20\r\n"
-                        + "Content-Type: application/x-www-form-urlencoded\r\n\r\nemail=a%40").getBytes(StandardCharsets.US_ASCII));
+                        + "Content-Type: application/x-www-form-urlencoded\r\n\r\nemail=a%40")
+                        .getBytes(StandardCharsets.US_ASCII));
                 out.flush();
                 assertThat(new Browserless(service.baseUrl()).get("/healthz").status()).isEqualTo(200);
 
@@ -41,7 +42,9 @@ class ServeIT {
                 out.write("b.example&".getBytes(StandardCharsets.US_ASCII));
                 out.flush();
 
-                String status = new BufferedReader(new InputStreamReader(half.getInputStream(), StandardCharsets.US_ASCII))
+                String status =
+                        new BufferedReader(new InputStreamReader(half.getInputStream(),
+                                StandardCharsets.US_ASCII))
                         .readLine();
                 assertThat(status).startsWith("HTTP/1.1 4");
             }
@@ -67,7 +70,8 @@ class ServeIT {
 
     @Test
     void logsOnRequest_areOneJsonObjectALine() throws Exception {
-        try (ServiceProcess service = ServiceProcess.start(folder, Map.of("TANKROUNDS_LOG", "json"), "serve")) {
+        try (ServiceProcess service =
+                ServiceProcess.start(folder, Map.of("TANKROUNDS_LOG", "json"), "serve")) {
             ProcessHandle.of(ServiceProcess.postgresPid(folder)).orElseThrow().destroyForcibly();
             long deadline = System.nanoTime() + 20_000_000_000L;
             while (!service.log().contains("starting it again")) {

@@ -13,7 +13,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tankrounds.testing.CommandRun;
 
-/** Whoever types something that cannot be meant reads one sentence that says what can, and nothing is begun. */
+/**
+ * Whoever types something that cannot be meant reads one sentence that says what can, and nothing is begun.
+ */
 class WrongCallTest {
     @TempDir
     private Path folder;
@@ -42,7 +44,8 @@ class WrongCallTest {
 
     @Test
     void noWordAtAll_listsTheCommands() {
-        assertRefused(new String[0], "Say what to do: demo, serve, rank, token, export, backup, restore, check."
+        assertRefused(new String[0],
+                "Say what to do: demo, serve, rank, token, export, backup, restore, check."
                 + " (--help explains this command.)");
     }
 
@@ -61,7 +64,8 @@ class WrongCallTest {
         try (ServerSocket other = new ServerSocket()) {
             other.bind(new InetSocketAddress("127.0.0.1", 0));
             CommandRun run = CommandRun.of(Main.commandLine(), List.of("serve",
-                    "--port", String.valueOf(other.getLocalPort()), "--data", folder.resolve("data").toString()));
+                    "--port", String.valueOf(other.getLocalPort()), "--data",
+                    folder.resolve("data").toString()));
             assertThat(run.err()).contains("perhaps another program has it").hasLineCount(1);
             assertThat(run.exitCode()).isEqualTo(1);
         }

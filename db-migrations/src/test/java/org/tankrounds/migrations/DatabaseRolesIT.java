@@ -87,7 +87,8 @@ class DatabaseRolesIT {
     private static Login outside(String user, String options) throws SQLException {
         Servers.execute(superuser("postgres"), "CREATE ROLE " + user + " " + options,
                 "CREATE DATABASE outside_" + user + " OWNER " + user);
-        return Login.of(superuser("outside_" + user).url() + "?user=" + user + "&password=secret", null, null);
+        return Login.of(superuser("outside_" + user).url() + "?user=" + user + "&password=secret", null,
+                null);
     }
 
     private static Login superuser(String database) {

@@ -30,7 +30,9 @@ class MigrationsIT {
         }
     }
 
-    /** Months that are made later count as much as those of the beginning, and the library's own table too. */
+    /**
+     * Months that are made later count as much as those of the beginning, and the library's own table too.
+     */
     @Test
     void everyTableAndColumn_isExplained() throws Exception {
         try (EmbeddedPostgres postgres = Servers.start(folder.resolve("data"))) {

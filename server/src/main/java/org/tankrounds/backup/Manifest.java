@@ -47,7 +47,8 @@ public record Manifest(int format, int schemaVersion, String madeAt, List<TableE
             throw CommandException.failed("The backup's manifest is damaged; take another backup. Nothing was restored.");
         }
         if (manifest.format() != FORMAT) {
-            throw CommandException.failed("The backup is of format " + manifest.format() + "; this Tankrounds reads format "
+            throw CommandException.failed("The backup is of format " + manifest.format()
+                    + "; this Tankrounds reads format "
                     + FORMAT + ". Restore it with the version that made it. Nothing was restored.");
         }
         return manifest;

@@ -22,8 +22,8 @@ import org.tankrounds.migrations.Login;
 import org.tankrounds.migrations.Migrations;
 
 /**
- * A backup's rows into an empty database: all of them, proven equal, or none. An older backup meets the schema that it was
- * taken from; the next start of the service brings it up to date like any other database.
+ * A backup's rows into an empty database: all of them, proven equal, or none. An older backup meets the
+ * schema that it was taken from; the next start of the service brings it up to date like any other database.
  */
 public final class RestoreBackup {
     private static final String NOTHING = " Nothing was restored.";
@@ -143,7 +143,8 @@ public final class RestoreBackup {
     }
 
     /** Read again from the database: what is there now is what was there then. */
-    private static void prove(Connection connection, TableRows table, TableEntry entry) throws SQLException, IOException {
+    private static void prove(Connection connection, TableRows table, TableEntry entry)
+            throws SQLException, IOException {
         if (!table.writeTo(OutputStream.nullOutputStream(), connection).equals(entry)) {
             throw damaged(entry);
         }

@@ -29,7 +29,8 @@ record TableRows(String name, List<String> columns, String orderBy) {
     TableEntry writeTo(OutputStream out, Connection connection) throws SQLException, IOException {
         MessageDigest digest = sha256();
         String copy = "COPY (SELECT " + columnList() + " FROM " + quoted(name) + " ORDER BY " + orderBy + ") TO STDOUT";
-        long rows = connection.unwrap(PGConnection.class).getCopyAPI().copyOut(copy, new DigestOutputStream(out, digest));
+        long rows = connection.unwrap(PGConnection.class).getCopyAPI()
+                .copyOut(copy, new DigestOutputStream(out, digest));
         return new TableEntry(name, columns, rows, HexFormat.of().formatHex(digest.digest()));
     }
 

@@ -19,7 +19,10 @@ import org.tankrounds.config.OutFile;
 import org.tankrounds.migrations.Login;
 import org.tankrounds.migrations.Migrations;
 
-/** All chapters' rows at one moment into one file, while the service goes on. The file appears only when it is whole. */
+/**
+ * All chapters' rows at one moment into one file, while the service goes on. The file appears only when it is
+ * whole.
+ */
 public final class TakeBackup {
     private final Clock clock;
 
@@ -66,7 +69,8 @@ public final class TakeBackup {
     /** Row-level security would hide every row from such a role, and the backup would be empty without a word. */
     private static void refuseIfBlind(Connection connection) throws SQLException {
         try (Statement sql = connection.createStatement();
-                ResultSet row = sql.executeQuery("SELECT rolbypassrls OR rolsuper FROM pg_roles WHERE rolname = current_user")) {
+                ResultSet row =
+                        sql.executeQuery("SELECT rolbypassrls OR rolsuper FROM pg_roles WHERE rolname = current_user")) {
             if (!row.next() || !row.getBoolean(1)) {
                 throw CommandException.failed("The role tankrounds_backup may not see the rows of all chapters. Have the "
                         + "database's administrator run: ALTER ROLE tankrounds_backup BYPASSRLS;");

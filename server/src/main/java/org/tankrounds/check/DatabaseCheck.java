@@ -34,7 +34,8 @@ public final class DatabaseCheck {
             long start = System.nanoTime();
             String version = text(connection, "SHOW server_version");
             long millis = Duration.ofNanos(System.nanoTime() - start).toMillis();
-            findings.add(Finding.fine("database", which + ", PostgreSQL " + version + ", answers in " + millis + " ms"));
+            findings.add(Finding.fine("database",
+                    which + ", PostgreSQL " + version + ", answers in " + millis + " ms"));
             findings.add(roles());
             findings.add(migrations(connection));
             findings.add(clocks(connection));
@@ -64,7 +65,8 @@ public final class DatabaseCheck {
         if (applied > expected) {
             return Finding.wrong("migrations", detail + ": the database was made by a newer one");
         }
-        return Finding.fine("migrations", applied < expected ? detail + "; the next start brings it up to date" : detail);
+        return Finding.fine("migrations",
+                applied < expected ? detail + "; the next start brings it up to date" : detail);
     }
 
     private Finding clocks(Connection connection) throws SQLException {

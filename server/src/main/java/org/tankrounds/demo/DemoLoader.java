@@ -71,7 +71,8 @@ public final class DemoLoader {
      */
     public DemoAccess load(Optional<DemoAccess> known, ZoneId zone) {
         Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
-        List<ChapterAccess> access = DemoScenario.chapters().stream().map(demo -> load(demo, known, zone, now)).toList();
+        List<ChapterAccess> access = DemoScenario.chapters().stream()
+                .map(demo -> load(demo, known, zone, now)).toList();
         return new DemoAccess("", access);
     }
 

@@ -18,27 +18,27 @@ final class DemoScenario {
     private DemoScenario() {}
 
     static List<DemoChapter> chapters() {
-        return List.of(hollinBeck(), copperlinn());
+        return List.of(hollinthrup(), copperlinn());
     }
 
-    private static DemoChapter hollinBeck() {
-        return new DemoChapter("hollin-beck", "Hollin Beck chapter",
+    private static DemoChapter hollinthrup() {
+        return new DemoChapter("hollinthrup", "Hollinthrup chapter",
                 List.of(
-                        new DemoPerson("Ilva Marten", "coordinator@hollinbeck.example", "coordinator"),
-                        new DemoPerson("Oskar Thwell", "mentor@hollinbeck.example", "mentor"),
-                        new DemoPerson("Rena Dovely", "teacher@hollinbeck.example", "teacher"),
-                        new DemoPerson("Joss Fennick", "teacher2@hollinbeck.example", "teacher"),
-                        new DemoPerson("Mira Ashgill", "teacher3@hollinbeck.example", "teacher")),
+                        new DemoPerson("Ilva Marten", "coordinator@hollinthrup.example", "coordinator"),
+                        new DemoPerson("Oskar Thwell", "mentor@hollinthrup.example", "mentor"),
+                        new DemoPerson("Rena Dovely", "teacher@hollinthrup.example", "teacher"),
+                        new DemoPerson("Joss Fennick", "teacher2@hollinthrup.example", "teacher"),
+                        new DemoPerson("Mira Ashgill", "teacher3@hollinthrup.example", "teacher")),
                 List.of(
-                        new DemoSchool("Brindleford School", "Mill Lane, behind the gym", 210,
+                        new DemoSchool("Brindleford School", "Spoonquill Lane, behind the gym", 210,
                                 List.of(chillerStopped(), softWater())),
                         new DemoSchool("Quillmoss School", "East entrance, ring twice", 185,
                                 List.of(overFed(), healthyWithProbe())),
-                        new DemoSchool("Otterhythe School", "Quay Street, library wing", 40,
+                        new DemoSchool("Otterhythe School", "Otterquill Street, library wing", 40,
                                 List.of(unripeFilter())),
                         new DemoSchool("Saddlewick School", "Top of the hill, side door", 320,
                                 List.of(silentClass())),
-                        new DemoSchool("Larchmere School", "Old Wharf Road", 150,
+                        new DemoSchool("Larchquill School", "Old Pondquill Road", 150,
                                 List.of(healthySacFry())),
                         new DemoSchool("Ambleroot School", "Second gate, blue door", 95,
                                 List.of(deathsStarting()))));
@@ -50,7 +50,7 @@ final class DemoScenario {
                         new DemoPerson("Tamsel Orrin", "coordinator@copperlinn.example", "coordinator"),
                         new DemoPerson("Greta Wyndel", "mentor@copperlinn.example", "mentor"),
                         new DemoPerson("Pell Hadrow", "teacher@copperlinn.example", "teacher"),
-                        new DemoPerson("Yara Snell", "teacher2@copperlinn.example", "teacher")),
+                        new DemoPerson("Yara Snellquill", "teacher2@copperlinn.example", "teacher")),
                 List.of(
                         new DemoSchool("Sedgewhistle School", "By the water tower", 260,
                                 List.of(lowChloride(), healthyOfTheSecond())),
@@ -117,7 +117,7 @@ final class DemoScenario {
     }
 
     private static DemoTank healthySacFry() {
-        return new DemoTank("larchmere-21", "Room 21", 1,
+        return new DemoTank("larchquill-21", "Room 21", 1,
                 new Equipment(208, 7.2, "canister", FAHRENHEIT, false, false),
                 new Water(110, 26, "none", 2.8),
                 new Eggs(180, 50, 45),

@@ -80,7 +80,8 @@ public final class Invitations {
             new SignInThrottle().forget(tx, account);
             return null;
         });
-        LOG.info("person {} of chapter {} chose a password", invited.person().personId(), invited.chapter().chapterId());
+        LOG.info("person {} of chapter {} chose a password", invited.person().personId(),
+                invited.chapter().chapterId());
         return session;
     }
 

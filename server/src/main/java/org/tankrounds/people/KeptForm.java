@@ -8,8 +8,8 @@ import java.util.Optional;
 import org.tankrounds.pages.HiddenField;
 
 /**
- * What somebody had typed when their session ended: it goes along through signing in, in hidden fields, and is sent when
- * they say so. Passwords are never kept.
+ * What somebody had typed when their session ended: it goes along through signing in, in hidden fields, and
+ * is sent when they say so. Passwords are never kept.
  */
 record KeptForm(String path, List<HiddenField> fields) {
     private static final String PATH = "kept_path";

@@ -36,10 +36,12 @@ final class LocalPath {
     private static Optional<String> referrer(Context ctx) {
         try {
             URI page = new URI(String.valueOf(ctx.header("Referer")));
-            if (page.getRawPath() == null || !String.valueOf(ctx.header("Host")).equalsIgnoreCase(page.getRawAuthority())) {
+            if (page.getRawPath() == null
+                    || !String.valueOf(ctx.header("Host")).equalsIgnoreCase(page.getRawAuthority())) {
                 return Optional.empty();
             }
-            return Optional.of(page.getRawQuery() == null ? page.getRawPath() : page.getRawPath() + "?" + page.getRawQuery());
+            return Optional.of(page.getRawQuery() == null
+                    ? page.getRawPath() : page.getRawPath() + "?" + page.getRawQuery());
         } catch (URISyntaxException e) {
             return Optional.empty();
         }

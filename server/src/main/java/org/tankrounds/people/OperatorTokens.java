@@ -47,7 +47,8 @@ public final class OperatorTokens {
 
     /** @param chapterCode null where the tank's code says enough */
     public String issueForTank(String tankCode, String chapterCode, String label) {
-        List<Integer> where = chapterCode == null ? transactions.chapterIds() : List.of(chapter(chapterCode).chapterId());
+        List<Integer> where = chapterCode == null
+                ? transactions.chapterIds() : List.of(chapter(chapterCode).chapterId());
         List<Found> found = where.stream().flatMap(id -> find(id, tankCode).stream()).toList();
         if (found.isEmpty()) {
             throw CommandException.failed("There is no tank with the code " + tankCode + ".");
@@ -80,7 +81,8 @@ public final class OperatorTokens {
     }
 
     private String issue(int chapterId, OptionalInt tankId, String label) {
-        return transactions.inChapter(chapterId, tx -> tokens.issue(tx, chapterId, tankId, label, clock.instant())).secret();
+        return transactions.inChapter(chapterId,
+                tx -> tokens.issue(tx, chapterId, tankId, label, clock.instant())).secret();
     }
 
     private Optional<Found> find(int chapterId, String tankCode) {

@@ -9,8 +9,8 @@ import org.bouncycastle.crypto.generators.Argon2BytesGenerator;
 import org.bouncycastle.crypto.params.Argon2Parameters;
 
 /**
- * Argon2id with 19 MiB, two passes, one lane: OWASP Password Storage Cheat Sheet. At most four are worked out at once, or a
- * crowd at the door would eat the memory of a small server.
+ * Argon2id with 19 MiB, two passes, one lane: OWASP Password Storage Cheat Sheet. At most four are worked out
+ * at once, or a crowd at the door would eat the memory of a small server.
  */
 public final class PasswordHashes {
     private static final int MEMORY_KIB = 19_456;

@@ -11,13 +11,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What a password must be, after NIST SP 800-63B-4: long, and not what somebody would try first. Any characters, no rules
- * about digits and capitals, no expiry.
+ * What a password must be, after NIST SP 800-63B-4: long, and not what somebody would try first. Any
+ * characters, no rules about digits and capitals, no expiry.
  */
 final class PasswordRules {
     static final int SHORTEST = 15;
     static final int LONGEST = 300;
-    static final String HINT = "At least 15 characters. Four or five words that have nothing to do with each other are easy to "
+    static final String HINT =
+            "At least 15 characters. Four or five words that have nothing to do with each other are easy to "
             + "remember; spaces are fine, and so is pasting from a password manager.";
 
     private static final int LEAST_DISTINCT = 5;

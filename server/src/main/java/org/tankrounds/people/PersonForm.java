@@ -54,7 +54,8 @@ final class PersonForm {
     static String email(FormInput form) {
         String email = Email.normal(form.required(EMAIL, Email.MAX_LENGTH, "Give an e-mail address."));
         if (!form.wrong(EMAIL) && !Email.plausible(email)) {
-            form.refuse(EMAIL, "\"" + form.text(EMAIL) + "\" is no e-mail address; one looks like name@school.example.");
+            form.refuse(EMAIL,
+                    "\"" + form.text(EMAIL) + "\" is no e-mail address; one looks like name@school.example.");
         }
         return email;
     }

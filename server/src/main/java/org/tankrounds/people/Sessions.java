@@ -91,7 +91,8 @@ public final class Sessions {
     }
 
     private static Optional<Record> person(DSLContext tx, Record session) {
-        return tx.select(PEOPLE.CHAPTER_ID, PEOPLE.PERSON_ID, PEOPLE.NAME, PEOPLE.ROLE, CHAPTERS.NAME, CHAPTERS.TIME_ZONE)
+        return tx.select(PEOPLE.CHAPTER_ID, PEOPLE.PERSON_ID, PEOPLE.NAME, PEOPLE.ROLE, CHAPTERS.NAME,
+                CHAPTERS.TIME_ZONE)
                 .from(PEOPLE)
                 .join(CHAPTERS).on(CHAPTERS.CHAPTER_ID.eq(PEOPLE.CHAPTER_ID))
                 .where(PEOPLE.CHAPTER_ID.eq(session.get(SESSIONS.CHAPTER_ID)))

@@ -34,7 +34,8 @@ public final class SignIn {
     private final Sessions sessions;
     private final Clock clock;
 
-    public SignIn(Transactions transactions, PersonRepository people, PasswordHashes passwords, Sessions sessions, Clock clock) {
+    public SignIn(Transactions transactions, PersonRepository people, PasswordHashes passwords,
+            Sessions sessions, Clock clock) {
         this.transactions = transactions;
         this.people = people;
         this.passwords = passwords;

@@ -10,7 +10,8 @@ import org.jooq.Record;
 
 /**
  * Slows down guessing at one account, known or not: after a few failures each further one doubles the wait, up to a
- * quarter of an hour. Nobody is locked out for good, and a school behind one address does not slow down another account.
+ * quarter of an hour. Nobody is locked out for good, and a school behind one address does not slow down
+ * another account.
  */
 final class SignInThrottle {
     private static final int FREE_FAILURES = 4;

@@ -13,7 +13,8 @@ public final class SiteAddress {
     }
 
     String of(Context ctx, String path) {
-        String base = baseUrl.map(URI::toString).map(url -> url.endsWith("/") ? url.substring(0, url.length() - 1) : url)
+        String base = baseUrl.map(URI::toString)
+                .map(url -> url.endsWith("/") ? url.substring(0, url.length() - 1) : url)
                 .orElseGet(() -> ctx.scheme() + "://" + ctx.host());
         return base + path;
     }

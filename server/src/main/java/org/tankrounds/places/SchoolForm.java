@@ -47,7 +47,9 @@ final class SchoolForm {
             form.refuse(ELEVATION, "The height above the sea can be from -430 to 5500 m; 1000 ft are 305 m.");
         }
         Optional<ZoneId> zone = zone(form);
-        return form.ok() ? Optional.of(new School.Details(name, place, elevationM, zone.orElseThrow())) : Optional.empty();
+        return form.ok()
+                ? Optional.of(new School.Details(name, place, elevationM, zone.orElseThrow()))
+                : Optional.empty();
     }
 
     static List<Group> groups(FormInput form) {

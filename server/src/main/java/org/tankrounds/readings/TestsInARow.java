@@ -31,7 +31,8 @@ final class TestsInARow {
 
     private static int rises(List<Observation> seen, Analyte analyte) {
         List<Double> values = new ArrayList<>();
-        seen.stream().filter(one -> one.analyte() == analyte && !one.doubtful()).forEach(one -> values.add(one.value()));
+        seen.stream().filter(one -> one.analyte() == analyte && !one.doubtful())
+                .forEach(one -> values.add(one.value()));
         int rises = 0;
         for (int i = values.size() - 1; i > 0 && values.get(i) > values.get(i - 1); i--) {
             rises++;

@@ -49,7 +49,8 @@ record TypedValue(BigDecimal number, Optional<String> unit) {
         Optional<TypedValue> value = typed.length() <= LONGEST && form.matches()
                 ? value(analyte, form.group(1), form.group(2)) : Optional.empty();
         if (value.isEmpty()) {
-            fault.accept(Wording.name(analyte) + ": \u201c" + shortened(typed) + "\u201d cannot be read. Write one number, "
+            fault.accept(Wording.name(analyte) + ": \u201c" + shortened(typed)
+                    + "\u201d cannot be read. Write one number, "
                     + example(analyte) + ".");
         }
         return value;

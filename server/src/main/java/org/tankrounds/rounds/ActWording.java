@@ -6,9 +6,11 @@ import org.tankrounds.web.Formats;
 
 /** What to do, how, and what to beware of, in words. Cautions after the safety part of the science notes. */
 final class ActWording {
-    private static final String MAINS = "Mains and water: dry hands, drip loops, unplug before reaching in. Breakers only "
+    private static final String MAINS =
+            "Mains and water: dry hands, drip loops, unplug before reaching in. Breakers only "
             + "by the adult in charge there; faults and repairs by licensed people under local code.";
-    private static final String REACHING_IN = "Unplug what is electric before reaching in. Wash hands before and after; "
+    private static final String REACHING_IN =
+            "Unplug what is electric before reaching in. Wash hands before and after; "
             + "cover cuts.";
 
     private ActWording() {}

@@ -55,7 +55,8 @@ final class SeasonAxis {
         LocalDate day = from.atZone(zone).toLocalDate().plusDays(1);
         for (Instant at = midnight(day, zone); at.isBefore(now); at = midnight(day, zone)) {
             if (x(at) < NOW - CLEAR_OF_NOW) {
-                ticks.add(new Tick(percent(x(at)), formats.shortDate(at), x(at) < CLEAR_OF_NOW / 2 ? "start" : "middle"));
+                ticks.add(new Tick(percent(x(at)), formats.shortDate(at),
+                        x(at) < CLEAR_OF_NOW / 2 ? "start" : "middle"));
             }
             day = day.plusDays(step);
         }

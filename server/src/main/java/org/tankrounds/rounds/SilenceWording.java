@@ -53,7 +53,8 @@ final class SilenceWording {
     /** What was read, in the reading's own unit: total ammonia stands for un-ionised ammonia. */
     Phrase setAside(Reason reason) {
         String what = reason.driver().map(SilenceWording::read).orElse("A reading");
-        String unit = reason.unit().isEmpty() || reason.driver().equals(Optional.of(Driver.PH)) ? "" : " " + reason.unit();
+        String unit = reason.unit().isEmpty() || reason.driver().equals(Optional.of(Driver.PH))
+                ? "" : " " + reason.unit();
         String level = reason.value().isPresent()
                 ? " " + Formats.significant(reason.value().getAsDouble(), 3) + unit
                 : "";

@@ -44,7 +44,8 @@ final class Sparkline {
         List<SeriesPoint> points = recent(row, series.series());
         List<String> lines = Runs.of(points).stream().filter(run -> run.size() > 1)
                 .map(run -> line(run, from, x, y)).toList();
-        List<SeriesPoint> dotted = points.size() <= DOTS_UP_TO ? points : points.subList(points.size() - 1, points.size());
+        List<SeriesPoint> dotted = points.size() <= DOTS_UP_TO
+                ? points : points.subList(points.size() - 1, points.size());
         List<SmallPicture.Dot> dots = dotted.stream()
                 .map(point -> new SmallPicture.Dot(
                         SvgPath.number(x.applyAsDouble(Duration.between(from, point.at()).toSeconds())),
@@ -70,7 +71,10 @@ final class Sparkline {
         return path.data();
     }
 
-    /** "Temperature: 15.6 °C, read today 7:52, between 11.2 and 15.6 in ten days. Limit 18 °C. In 72 hours 16 to 21." */
+    /**
+     * "Temperature: 15.6 °C, read today 7:52, between 11.2 and 15.6 in ten days. Limit 18 °C. In 72 hours 16
+     * to 21."
+     */
     private String alternative(List<SeriesPoint> points, SeriesForecast series) {
         Driver driver = series.series();
         StringBuilder text = new StringBuilder(Levels.name(driver)).append(": ");

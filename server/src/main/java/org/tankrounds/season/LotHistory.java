@@ -12,7 +12,10 @@ import org.tankrounds.fish.Stage;
 import org.tankrounds.places.Tank;
 import org.tankrounds.water.Analyte;
 
-/** What a season's lots in one tank went through: their development by the tank's own temperatures, and their deaths. */
+/**
+ * What a season's lots in one tank went through: their development by the tank's own temperatures, and their
+ * deaths.
+ */
 public final class LotHistory {
     /** Taken where neither a reading nor the chiller's setting is known, °C (common practice, no source). */
     private static final double USUAL_C = 11.5;

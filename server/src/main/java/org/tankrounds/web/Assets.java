@@ -69,7 +69,8 @@ public final class Assets {
 
     private static String[] lines(String name) {
         String text = new String(read(FOLDER + name), StandardCharsets.UTF_8);
-        return Arrays.stream(text.split("\n")).map(String::strip).filter(line -> !line.isEmpty()).toArray(String[]::new);
+        return Arrays.stream(text.split("\n")).map(String::strip).filter(line -> !line.isEmpty())
+                .toArray(String[]::new);
     }
 
     private static byte[] read(String resource) {

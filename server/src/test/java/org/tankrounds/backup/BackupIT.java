@@ -61,14 +61,16 @@ class BackupIT {
         assertThat(taken.rows()).isGreaterThan(20);
         assertThat(taken.tables()).extracting(Manifest.TableEntry::name)
                 .contains("chapters", "readings", "measurements", "tokens").doesNotContain("sessions");
-        assertThat(Files.getPosixFilePermissions(file)).isEqualTo(PosixFilePermissions.fromString("rw-------"));
+        assertThat(Files.getPosixFilePermissions(file))
+                .isEqualTo(PosixFilePermissions.fromString("rw-------"));
 
         try (EmbeddedPostgres empty = TestDatabase.startEmpty(folder.resolve("empty"))) {
             RestoreBackup.restore(file, empty.logins().owner());
 
             Manifest again = take(empty.logins(), folder.resolve("again.backup"));
             assertThat(again.tables()).isEqualTo(taken.tables());
-            assertThat(count(empty.logins().owner(), "SELECT count(*) FROM pg_class WHERE relkind IN ('r', 'p') "
+            assertThat(count(empty.logins().owner(),
+                    "SELECT count(*) FROM pg_class WHERE relkind IN ('r', 'p') "
                     + "AND relrowsecurity AND NOT relforcerowsecurity")).isZero();
             try (var pool = Pools.open(empty.logins().application(), "test")) {
                 assertThat(Cast.add(new Transactions(pool), "A further chapter").chapterId()).isPositive();

@@ -8,7 +8,10 @@ import org.junit.jupiter.api.Test;
 
 class LocalTrendTest {
 
-    /** Annual flow of the Nile at Aswan, 1871 to 1970, 10^8 m³ (Cobb 1978, Biometrika 65:243–251; from memory). */
+    /**
+     * Annual flow of the Nile at Aswan, 1871 to 1970, 10^8 m³ (Cobb 1978, Biometrika 65:243–251; from
+     * memory).
+     */
     private static final double[] NILE = {
         1120, 1160, 963, 1210, 1160, 1160, 813, 1230, 1370, 1140,
         995, 935, 1110, 994, 1020, 960, 1180, 799, 958, 1140,

@@ -32,7 +32,7 @@ import org.tankrounds.web.Role;
 /** Everybody who looks at pages, signed in once, and what there is for them to look at. */
 final class Guests implements AutoCloseable {
     /** Somebody at whose account has been guessed. */
-    static final String SLOWED_DOWN = "slowed.down@hollinbeck.example";
+    static final String SLOWED_DOWN = "slowed.down@hollinthrup.example";
     private static final int GUESSES = 5;
     private static final String NEW_TEACHER = "teacher@empty.example";
     private static final String NEWCOMER = "coordinator@empty.example";
@@ -95,8 +95,9 @@ final class Guests implements AutoCloseable {
         new KitRepository().addGeneric(tx, chapter.chapterId());
         Optional<String> hash = Optional.of(new PasswordHashes().hash(Cast.PASSWORD));
         PersonRepository people = new PersonRepository();
-        people.add(tx, chapter.chapterId(), new Details(NEWCOMER, "Cora Weir", Role.COORDINATOR), hash);
-        people.add(tx, chapter.chapterId(), new Details(NEW_TEACHER, "Ada Field", Role.TEACHER), hash);
+        people.add(tx, chapter.chapterId(), new Details(NEWCOMER, "Cora Weirthimble", Role.COORDINATOR),
+                hash);
+        people.add(tx, chapter.chapterId(), new Details(NEW_TEACHER, "Ada Fernwhistle", Role.TEACHER), hash);
         return chapter;
     }
 
@@ -133,7 +134,7 @@ final class Guests implements AutoCloseable {
         name("newSchool", office, "/places", "/places/schools/(\\w+)/room\\?");
         office.get("/people/new");
         Browserless.Answer invited = office.post(
-                "/people", "name", "Ivy Brook", "email", "ivy@beginners.example", "role", "teacher");
+                "/people", "name", "Ivy Brookthimble", "email", "ivy@beginners.example", "role", "teacher");
         values.put("link", find(invited, "/invitations/([\\w-]+)"));
     }
 

@@ -39,7 +39,8 @@ class ConfigReaderTest {
     })
     void whatCannotBeUsed_isNamed_withWhatIsAccepted(String variable, String value, String accepted) {
         assertThatThrownBy(() -> ConfigReader.read(Map.of(variable, value)))
-                .isInstanceOf(ConfigException.class).hasMessageContaining(variable).hasMessageContaining(accepted);
+                .isInstanceOf(ConfigException.class).hasMessageContaining(variable)
+                .hasMessageContaining(accepted);
     }
 
     @Test

@@ -42,7 +42,8 @@ class OutFileTest {
     void fullDevice_isAFailureAndStaysADevice() {
         Path full = Path.of("/dev/full");
 
-        assertThatThrownBy(() -> write(full, "new")).hasMessageContaining("/dev/full could not be written: No space")
+        assertThatThrownBy(() -> write(full, "new"))
+                .hasMessageContaining("/dev/full could not be written: No space")
                 .isInstanceOfSatisfying(CommandException.class, e -> assertThat(e.exitCode()).isEqualTo(1));
         assertThat(Files.isRegularFile(full)).isFalse();
     }
@@ -52,7 +53,8 @@ class OutFileTest {
         for (Path place : new Path[] {folder, folder.resolve("none/summary.csv"), Path.of("/")}) {
             assertThatThrownBy(() -> write(place, "new"))
                     .hasMessage("--out is " + place + "; a file in a folder that exists is accepted.")
-                    .isInstanceOfSatisfying(CommandException.class, e -> assertThat(e.exitCode()).isEqualTo(2));
+                    .isInstanceOfSatisfying(CommandException.class,
+                            e -> assertThat(e.exitCode()).isEqualTo(2));
         }
     }
 

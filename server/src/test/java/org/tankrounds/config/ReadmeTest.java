@@ -24,7 +24,8 @@ class ReadmeTest {
 
     @Test
     void itsTable_namesEveryVariableThatIsKnown_andNoOther() {
-        Set<String> named = ROW.matcher(readme).results().map(row -> row.group(1)).collect(Collectors.toSet());
+        Set<String> named = ROW.matcher(readme).results().map(row -> row.group(1))
+                .collect(Collectors.toSet());
 
         assertThat(named).isEqualTo(ConfigReader.KNOWN);
     }

@@ -16,7 +16,10 @@ import org.tankrounds.testing.TestDatabase;
 
 /** The database's own wall between chapters, seen as the application's role. */
 class ChapterWallIT {
-    /** Outside every chapter on purpose: a link before there is one, failures at an address, the schema's own history. */
+    /**
+     * Outside every chapter on purpose: a link before there is one, failures at an address, the schema's own
+     * history.
+     */
     private static final Set<String> OUTSIDE = Set.of("setup_links", "sign_in_throttles");
     private static final Set<String> WITHOUT_ROWS_OF_CHAPTERS = Set.of("flyway_schema_history");
 
@@ -73,7 +76,8 @@ class ChapterWallIT {
         assertThat(names("""
                 SELECT c.relname FROM pg_class c WHERE c.relispartition AND c.relkind = 'r'
                   AND has_table_privilege(c.oid, 'SELECT, INSERT, UPDATE, DELETE, TRUNCATE')""")).isEmpty();
-        assertThatThrownBy(() -> DATABASE.inChapter(here.chapterId(), tx -> tx.fetch("SELECT * FROM " + partition)))
+        assertThatThrownBy(() ->
+                DATABASE.inChapter(here.chapterId(), tx -> tx.fetch("SELECT * FROM " + partition)))
                 .isInstanceOf(DataAccessException.class).hasMessageContaining("permission denied");
     }
 
@@ -99,7 +103,8 @@ class ChapterWallIT {
                     tx -> tx.fetch("SELECT DISTINCT chapter_id FROM " + table).getValues(0, Integer.class));
             assertThat(chapters).as(table).isSubsetOf(here.chapterId());
         }
-        int measurements = DATABASE.inChapter(here.chapterId(), tx -> tx.fetch("SELECT * FROM measurements").size());
+        int measurements =
+                DATABASE.inChapter(here.chapterId(), tx -> tx.fetch("SELECT * FROM measurements").size());
         assertThat(measurements).isEqualTo(1);
     }
 
@@ -107,7 +112,8 @@ class ChapterWallIT {
     void nobodyWritesIntoAnotherChapter() {
         assertThatThrownBy(() -> DATABASE.inChapter(here.chapterId(), tx -> tx.execute(
                 "INSERT INTO schools (chapter_id, code, name, time_zone) VALUES (?, 'xxxxxx', 'Intruder', 'UTC')",
-                elsewhere.chapterId()))).isInstanceOf(DataAccessException.class).hasMessageContaining("row-level security");
+                elsewhere.chapterId()))).isInstanceOf(DataAccessException.class)
+                .hasMessageContaining("row-level security");
         int changed = DATABASE.inChapter(here.chapterId(), tx -> tx.execute(
                 "UPDATE tanks SET volume_l = 10 WHERE chapter_id = ?", elsewhere.chapterId()));
         assertThat(changed).isZero();
@@ -161,6 +167,7 @@ class ChapterWallIT {
         DATABASE.inChapter(cast.chapterId(), tx -> tx.execute("""
                 INSERT INTO measurements (chapter_id, tank_id, reading_id, measured_at, value, analyte)
                 VALUES (?, ?, 1, ?, 11.5, 'temperature')""",
-                cast.chapterId(), cast.tankA().tankId(), java.sql.Timestamp.from(Instant.parse("2026-01-13T14:00:00Z"))));
+                cast.chapterId(), cast.tankA().tankId(),
+                java.sql.Timestamp.from(Instant.parse("2026-01-13T14:00:00Z"))));
     }
 }

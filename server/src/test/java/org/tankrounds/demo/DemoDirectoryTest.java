@@ -36,7 +36,8 @@ class DemoDirectoryTest {
         DemoDirectory directory = DemoDirectory.open(temp.resolve("new"));
         assertThat(directory.isLoaded()).isFalse();
         directory.setLoaded();
-        Files.writeString(Files.createDirectory(directory.path().resolve("postgresql")).resolve("PG_VERSION"), "18");
+        Files.writeString(Files.createDirectory(directory.path().resolve("postgresql")).resolve("PG_VERSION"),
+                "18");
         assertThat(directory.isEmpty()).isFalse();
         assertThat(DemoDirectory.open(directory.path()).isLoaded()).isTrue();
         directory.empty();
@@ -59,13 +60,15 @@ class DemoDirectoryTest {
     void access_isWrittenForItsOwnerAndReadBackWhole() throws IOException {
         DemoAccessFile file = new DemoAccessFile(temp);
         assertThat(file.read()).isEmpty();
-        ChapterAccess chapter = new ChapterAccess("a", "A", List.of(new PersonAccess("p@a.example", "secret", "mentor")),
+        ChapterAccess chapter =
+                new ChapterAccess("a", "A", List.of(new PersonAccess("p@a.example", "secret", "mentor")),
                 "token", List.of(new SeasonAccess("s")), List.of(new TankAccess("t", "School", "token")));
         DemoAccess access = new DemoAccess("http://127.0.0.1:1", List.of(chapter, chapter));
         file.write(access);
         assertThat(file.read()).contains(access);
         Path written = temp.resolve("demo-access.json");
-        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(written))).isEqualTo("rw-------");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(written)))
+                .isEqualTo("rw-------");
         Files.writeString(written, "{\"baseUrl\": \"http://1");
         assertThat(file.read()).isEmpty();
         Files.writeString(written, "{\"baseUrl\": \"http://1\", \"chapters\": [{\"code\": \"a\"}]}");

@@ -18,7 +18,10 @@ import org.tankrounds.water.Ammonia;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.Units;
 
-/** Whatever weekday and hour the demo is started on, the troubles that it is there to show are in the readings. */
+/**
+ * Whatever weekday and hour the demo is started on, the troubles that it is there to show are in the
+ * readings.
+ */
 class DemoStoryTest {
     private static final ZoneId ZONE = ZoneId.of("America/New_York");
     private static final long SEED = 20;
@@ -37,7 +40,8 @@ class DemoStoryTest {
         assertThat(newest.get(0)).isGreaterThan(15.0).isLessThan(18.0);
         assertThat(newest.get(0)).isGreaterThan(newest.get(5) + 1);
         assertThat(told.ageH()).isLessThan(2.1);
-        assertThat(told.life.truthAt(now.minus(Duration.ofHours(30))).temperatureC()).isCloseTo(10.5, within(0.3));
+        assertThat(told.life.truthAt(now.minus(Duration.ofHours(30))).temperatureC())
+                .isCloseTo(10.5, within(0.3));
     }
 
     @ParameterizedTest
@@ -54,7 +58,8 @@ class DemoStoryTest {
     void unripeFilter_ammoniaCameFirstAndNitriteClimbs(Instant now) {
         Told told = told("otterhythe-library", now);
         assertThat(told.truth(7).ammoniaMgPerL()).isGreaterThan(2 * told.truth(7).nitriteMgPerL());
-        assertThat(told.truth(0).nitriteMgPerL()).isBetween(0.2, 0.6).isGreaterThan(2 * told.truth(6).nitriteMgPerL());
+        assertThat(told.truth(0).nitriteMgPerL()).isBetween(0.2, 0.6)
+                .isGreaterThan(2 * told.truth(6).nitriteMgPerL());
         assertThat(told.newest(Analyte.NITRITE, 1).get(0)).isGreaterThan(0.15);
     }
 
@@ -64,7 +69,8 @@ class DemoStoryTest {
         Told told = told("brindleford-9", now);
         assertThat(told.newest(Analyte.ALKALINITY, 1).get(0)).isLessThanOrEqualTo(10);
         assertThat(told.newest(Analyte.PH, 1).get(0)).isBetween(5.9, 6.7);
-        assertThat(told.life.truePhAt(now)).isLessThan(told.life.truePhAt(now.minus(Duration.ofDays(14))) - 0.3);
+        assertThat(told.life.truePhAt(now))
+                .isLessThan(told.life.truePhAt(now.minus(Duration.ofDays(14))) - 0.3);
     }
 
     @ParameterizedTest
@@ -84,14 +90,16 @@ class DemoStoryTest {
     @ParameterizedTest
     @MethodSource("starts")
     void lowChloride_nitriteIsBeyondItsLimit(Instant now) {
-        // 3 mg/L of chloride: limit 0.09 mg/L as N, between 0.03 at 1 and 0.15 at 5 (EIFAC 1984, from memory).
+        // 3 mg/L of chloride: limit 0.09 mg/L as N, between 0.03 at 1 and 0.15 at 5 (EIFAC 1984, from
+        // memory).
         assertThat(told("sedgewhistle-science", now).newest(Analyte.NITRITE, 1).get(0)).isGreaterThan(0.09);
     }
 
     @ParameterizedTest
     @MethodSource("starts")
     void healthyTanks_showNothing(Instant now) {
-        for (String key : List.of("quillmoss-hall", "larchmere-21", "sedgewhistle-foyer", "dapplethorpe-6")) {
+        for (String key
+                : List.of("quillmoss-hall", "larchquill-21", "sedgewhistle-foyer", "dapplethorpe-6")) {
             Told told = told(key, now);
             assertThat(told.unIonised(0)).as(key).isLessThan(0.004);
             assertThat(told.newest(Analyte.NITRITE, 1).get(0)).as(key).isLessThanOrEqualTo(0.1);
@@ -117,14 +125,15 @@ class DemoStoryTest {
 
     @Test
     void slipOfThePen_isThereOnce() {
-        List<Double> ph = told("sedgewhistle-foyer", starts().findFirst().orElseThrow()).newest(Analyte.PH, 1000);
+        List<Double> ph = told("sedgewhistle-foyer", starts().findFirst().orElseThrow())
+                .newest(Analyte.PH, 1000);
         assertThat(ph.stream().filter(value -> value > 9)).hasSize(1);
     }
 
     @Test
     void someLiveOnTheirYolk_othersFeed() {
         Instant now = starts().findFirst().orElseThrow();
-        assertThat(told("larchmere-21", now).life.firstFeedingOn()).isEmpty();
+        assertThat(told("larchquill-21", now).life.firstFeedingOn()).isEmpty();
         assertThat(told("quillmoss-hall", now).life.firstFeedingOn()).isPresent();
     }
 

@@ -20,8 +20,8 @@ import java.util.Set;
 import org.tankrounds.testing.Browserless.Answer;
 
 /**
- * The public interface as {@code openapi.yaml} describes it, to hold answers against. Its objects are open for the names
- * of later versions; here they are closed, so that a name which nobody described is found.
+ * The public interface as {@code openapi.yaml} describes it, to hold answers against. Its objects are open
+ * for the names of later versions; here they are closed, so that a name which nobody described is found.
  */
 public final class Description {
     private static final String ADDRESS = "https://description.example/openapi";
@@ -46,7 +46,8 @@ public final class Description {
         }
         JsonNode closed = closed(root.at("/components/schemas"));
         schemas = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12, builder -> builder
-                .schemas(Map.of(ADDRESS, "{\"$defs\": " + closed.toString().replace(PLACE, DEFINITIONS) + "}"))
+                .schemas(Map.of(ADDRESS,
+                        "{\"$defs\": " + closed.toString().replace(PLACE, DEFINITIONS) + "}"))
                 .schemaRegistryConfig(SchemaRegistryConfig.builder().formatAssertionsEnabled(true).build()));
     }
 
@@ -56,7 +57,8 @@ public final class Description {
 
     public List<Operation> operations() {
         List<Operation> operations = new ArrayList<>();
-        root.path("paths").properties().forEach(path -> path.getValue().fieldNames().forEachRemaining(name -> {
+        root.path("paths").properties()
+                .forEach(path -> path.getValue().fieldNames().forEachRemaining(name -> {
             if (METHODS.contains(name)) {
                 operations.add(new Operation(name.toUpperCase(), path.getKey()));
             }
@@ -71,7 +73,8 @@ public final class Description {
     /** Those of the path and of the operation itself. */
     List<JsonNode> parameters(Operation operation) {
         List<JsonNode> parameters = new ArrayList<>();
-        root.path("paths").path(operation.path()).path("parameters").forEach(one -> parameters.add(resolved(one)));
+        root.path("paths").path(operation.path()).path("parameters")
+                .forEach(one -> parameters.add(resolved(one)));
         operation(operation).path("parameters").forEach(one -> parameters.add(resolved(one)));
         return parameters;
     }
@@ -94,7 +97,8 @@ public final class Description {
         }
         List<String> found = new ArrayList<>();
         response.path("headers").properties().forEach(header -> {
-            if (resolved(header.getValue()).path("required").asBoolean() && answer.header(header.getKey()).isEmpty()) {
+            if (resolved(header.getValue()).path("required").asBoolean()
+                    && answer.header(header.getKey()).isEmpty()) {
                 found.add("header " + header.getKey() + " is missing");
             }
         });
@@ -145,7 +149,8 @@ public final class Description {
 
     private static JsonNode byItself(JsonNode schema) {
         JsonNode copy = closed(schema);
-        copy.findParents("$ref").forEach(node -> ((ObjectNode) node).put("$ref", absolute(node.get("$ref").asText())));
+        copy.findParents("$ref")
+                .forEach(node -> ((ObjectNode) node).put("$ref", absolute(node.get("$ref").asText())));
         return copy;
     }
 

@@ -65,7 +65,8 @@ class DescriptionTest {
     })
     void anAnswerThatIsNotAsDescribed_isFound(int status, String type, String body, String difference) {
         Answer answer = new Answer(status, Map.of("content-type", List.of(type)), body);
-        List<String> found = DESCRIPTION.differences(new Operation("GET", "/api/v1/tanks/{tank}/readings"), answer);
+        List<String> found =
+                DESCRIPTION.differences(new Operation("GET", "/api/v1/tanks/{tank}/readings"), answer);
         assertThat(String.join(" ", found)).contains(difference == null ? "" : difference);
         assertThat(found.isEmpty()).isEqualTo(difference == null);
     }
@@ -74,7 +75,8 @@ class DescriptionTest {
     @MethodSource("operations")
     void everyExampleOfAnAnswer_isAsItsSchemaSays(Operation operation) {
         DESCRIPTION.operation(operation).path("responses").forEach(one ->
-                DESCRIPTION.resolved(one).path("content").properties().forEach(DescriptionTest::checkExamples));
+                DESCRIPTION.resolved(one).path("content").properties()
+                        .forEach(DescriptionTest::checkExamples));
     }
 
     @ParameterizedTest
@@ -93,7 +95,8 @@ class DescriptionTest {
         JsonNode value = DESCRIPTION.root().at("/components/schemas/Value/properties");
         assertThat(texts(DESCRIPTION.root().at("/components/schemas/Analyte/enum")))
                 .containsExactlyInAnyOrderElementsOf(Stream.of(Analyte.values()).map(Analyte::code).toList());
-        List<UnitForm> forms = Stream.of(Analyte.values()).flatMap(analyte -> analyte.accepted().stream()).toList();
+        List<UnitForm> forms = Stream.of(Analyte.values()).flatMap(analyte -> analyte.accepted().stream())
+                .toList();
         assertThat(texts(value.at("/unit/enum"))).containsExactlyInAnyOrderElementsOf(
                 forms.stream().map(UnitForm::unit).distinct().toList());
         assertThat(texts(value.at("/as/enum"))).containsExactlyInAnyOrderElementsOf(

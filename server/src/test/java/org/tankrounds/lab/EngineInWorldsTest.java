@@ -7,7 +7,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tankrounds.forecast.Forecaster;
 
-/** The engine on small seasons of worlds that it has not learned from: a floor that fails when it gets worse. */
+/**
+ * The engine on small seasons of worlds that it has not learned from: a floor that fails when it gets worse.
+ */
 class EngineInWorldsTest {
     private static final long SEED = 2027;
     private static final int TANKS = 24;

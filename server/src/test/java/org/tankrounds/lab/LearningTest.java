@@ -11,7 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.tankrounds.forecast.Experience;
 import org.tankrounds.forecast.Sign;
 
-/** Learning from lessons made up here, of which the truth is known: odds rise with nitrite and fall with age. */
+/**
+ * Learning from lessons made up here, of which the truth is known: odds rise with nitrite and fall with age.
+ */
 class LearningTest {
 
     @Test
@@ -45,7 +47,8 @@ class LearningTest {
     }
 
     private static Map<String, String> entries(List<String> lines) {
-        return lines.stream().map(line -> line.split("=", 2)).collect(Collectors.toMap(part -> part[0], part -> part[1]));
+        return lines.stream().map(line -> line.split("=", 2))
+                .collect(Collectors.toMap(part -> part[0], part -> part[1]));
     }
 
     private static List<Lesson> lessons(long seed) {
@@ -56,7 +59,8 @@ class LearningTest {
             double age = luck.between(0.0, 20.0);
             boolean beyond = luck.happens(1 / (1 + Math.exp(-3 * (nitrite - 1) - 0.02 * (age - 10))));
             boolean isRead = luck.happens(0.8);
-            lessons.add(new Lesson(signs(isRead ? nitrite : Double.NaN, age), beyond, beyond ? 10 * nitrite : 0));
+            lessons.add(new Lesson(signs(isRead ? nitrite : Double.NaN, age), beyond,
+                    beyond ? 10 * nitrite : 0));
         }
         return lessons;
     }

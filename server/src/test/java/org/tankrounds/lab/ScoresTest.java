@@ -9,7 +9,8 @@ import org.junit.jupiter.api.Test;
 class ScoresTest {
 
     private static final double[] CHANCE = {.1, .1, .1, .4, .4, .4, .4, .8, .8, .8};
-    private static final boolean[] CAME_TRUE = {false, false, true, false, false, true, true, true, true, false};
+    private static final boolean[] CAME_TRUE =
+            {false, false, true, false, false, true, true, true, true, false};
 
     @Test
     void brier_decomposesAsMurphy1973() {
@@ -50,7 +51,8 @@ class ScoresTest {
     void ndcg_discountsByThePlace() {
         // Gains 3, 2, 0 put in the order 2, 3, 0: (2 + 3/log2 3) / (3 + 2/log2 3), by hand.
         double worked = (2 + 3 / 1.5849625007) / (3 + 2 / 1.5849625007);
-        assertThat(Scores.ndcg(new double[] {.5, .9, .1}, new double[] {3, 2, 0}, 3)).isCloseTo(worked, within(1e-9));
+        assertThat(Scores.ndcg(new double[] {.5, .9, .1}, new double[] {3, 2, 0}, 3))
+                .isCloseTo(worked, within(1e-9));
         assertThat(Scores.ndcg(new double[] {.9, .5, .1}, new double[] {3, 2, 0}, 3)).isEqualTo(1);
     }
 

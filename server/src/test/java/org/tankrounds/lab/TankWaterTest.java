@@ -12,7 +12,9 @@ class TankWaterTest {
     private static final int DAY = 24;
     private static final SchoolCalendar CALENDAR = new SchoolCalendar(new Luck(1));
 
-    /** Mass balance: what was fed is in the water as one form of nitrogen or another, filter full or set back. */
+    /**
+     * Mass balance: what was fed is in the water as one form of nitrogen or another, filter full or set back.
+     */
     @Test
     void nitrogenFed_isAllFoundInTheWater() {
         Map<Trait, Double> traits = middling();
@@ -27,7 +29,8 @@ class TankWaterTest {
         }
         double nitrogenG = tank.state().nitrogenMgPerL() * traits.get(Trait.VOLUME_L) / 1000;
         assertThat(fedG).isGreaterThan(1);
-        assertThat(nitrogenG).isCloseTo(Wastes.nitrogenGPerDay(fedG, traits.get(Trait.PROTEIN)), within(1e-9));
+        assertThat(nitrogenG)
+                .isCloseTo(Wastes.nitrogenGPerDay(fedG, traits.get(Trait.PROTEIN)), within(1e-9));
     }
 
     /** All alkalinity is lost in the ammonia step: 7.14 g CaCO3 per g N (NH4 + 2 O2 → NO3 + 2 H + H2O). */

@@ -42,10 +42,12 @@ class DoormanIT {
         ObjectMapper json = new ObjectMapper();
         sessions = new Sessions(transactions, CLOCK);
         Cookies cookies = new Cookies(false);
-        SignIn signIn = new SignIn(transactions, new PersonRepository(), new PasswordHashes(), sessions, CLOCK);
+        SignIn signIn =
+                new SignIn(transactions, new PersonRepository(), new PasswordHashes(), sessions, CLOCK);
         Doorman doorman = new Doorman(sessions, new Bearers(transactions, CLOCK), cookies,
                 new FormGuard(Optional.empty()), new SignInHandlers(signIn, sessions, cookies, pages));
-        server = WebServer.create(config, json, assets, new Errors(pages, json), doorman, (ctx, ms) -> {}, javalin -> {
+        server = WebServer.create(config, json, assets, new Errors(pages, json), doorman, (ctx, ms) -> {},
+                javalin -> {
             javalin.routes.get("/api/v1/tank", ctx -> ctx.result(Caller.of(ctx).name()), Role.TOKENS);
             javalin.routes.post("/api/v1/tank", ctx -> ctx.result("stored"), Role.TOKENS);
             javalin.routes.get("/api/v1/chapter", ctx -> ctx.result("all"), Role.CHAPTER_TOKEN);
@@ -78,7 +80,8 @@ class DoormanIT {
 
         assertThat(logger.get("/api/v1/tank").status()).isEqualTo(200);
         assertThat(logger.get("/api/v1/chapter").status()).isEqualTo(200);
-        assertThat(logger.postJson("/api/v1/tank", "{}").status()).as("no form token is asked for").isEqualTo(200);
+        assertThat(logger.postJson("/api/v1/tank", "{}").status()).as("no form token is asked for")
+                .isEqualTo(200);
     }
 
     @Test
@@ -112,10 +115,12 @@ class DoormanIT {
                 tx, cast.chapterId(), java.util.OptionalInt.empty(), "short-lived", CLOCK.instant()));
         Browserless logger = script().bearer(issued.secret());
         assertThat(logger.get("/api/v1/chapter").status()).isEqualTo(200);
-        assertThat(transactions.inChapter(cast.chapterId(), tx -> tokens.list(tx, cast.chapterId())).get(0).lastUsedAt())
+        assertThat(transactions.inChapter(cast.chapterId(), tx -> tokens.list(tx, cast.chapterId())).get(0)
+                .lastUsedAt())
                 .contains(CLOCK.instant());
 
-        transactions.inChapter(cast.chapterId(), tx -> tokens.revoke(tx, cast.chapterId(), issued.tokenId(), CLOCK.instant()));
+        transactions.inChapter(cast.chapterId(),
+                tx -> tokens.revoke(tx, cast.chapterId(), issued.tokenId(), CLOCK.instant()));
 
         assertThat(logger.get("/api/v1/chapter").status()).isEqualTo(401);
     }

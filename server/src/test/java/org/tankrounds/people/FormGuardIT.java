@@ -37,7 +37,8 @@ class FormGuardIT {
         "same-origin, ,        none,  false",
         "same-origin, ,        other person's, false",
     })
-    void aForm_isTakenOnlyFromOurOwnPagesAndWithItsToken(String site, String origin, String token, boolean taken) {
+    void aForm_isTakenOnlyFromOurOwnPagesAndWithItsToken(String site, String origin, String token,
+            boolean taken) {
         Browserless browser = app.signedIn(app.here().mentor());
         browser.get("/account");
         String right = browser.formToken();
@@ -49,7 +50,8 @@ class FormGuardIT {
         browser.header("Sec-Fetch-Site", null).header("Origin", null);
         assertThat(browser.get("/account").status()).isEqualTo(taken ? 303 : 200);
         if (!taken) {
-            assertThat(answer.body()).contains("was not sent from a page of this service").contains("Nothing was stored.");
+            assertThat(answer.body()).contains("was not sent from a page of this service")
+                    .contains("Nothing was stored.");
         }
     }
 

@@ -62,7 +62,8 @@ class InvitationIT {
         Answer different = person.post(link, "password", PASSWORD, "password_again", PASSWORD + "x");
         assertThat(different.body()).contains("The two are not the same.");
 
-        assertThat(person.post(link, "password", PASSWORD, "password_again", PASSWORD).status()).isEqualTo(303);
+        assertThat(person.post(link, "password", PASSWORD, "password_again", PASSWORD).status())
+                .isEqualTo(303);
     }
 
     @Test
@@ -90,7 +91,8 @@ class InvitationIT {
         person.post(second, "password", PASSWORD, "password_again", PASSWORD);
 
         assertThat(teacher.get("/account").status()).as("the old session is over").isEqualTo(303);
-        assertThat(app.browser().signIn(app.here().teacherA()).status()).as("the old password too").isEqualTo(422);
+        assertThat(app.browser().signIn(app.here().teacherA()).status()).as("the old password too")
+                .isEqualTo(422);
         assertThat(app.browser().signIn(app.here().teacherA().email(), PASSWORD).status()).isEqualTo(303);
     }
 

@@ -17,7 +17,8 @@ class LocalPathTest {
     @ParameterizedTest
     @NullSource
     @ValueSource(strings = {
-        "", "rounds", "//elsewhere.example", "/\\elsewhere.example", "https://elsewhere.example/", "/rounds\r\nX: y",
+        "", "rounds", "//elsewhere.example", "/\\elsewhere.example", "https://elsewhere.example/",
+                "/rounds\r\nX: y",
         "/a b", "javascript:alert(1)", "/sign-out", "/sign-in?next=/sign-in", "/api/v1/rounds", "/\u00e9"
     })
     void anythingElse_leadsToTheStart(String path) {
@@ -26,7 +27,8 @@ class LocalPathTest {
 
     @Test
     void theSignInPage_remembersWhereToGoOn() {
-        assertThat(LocalPath.signIn("/tanks/k7m2q9/log?kit=2")).isEqualTo("/sign-in?next=%2Ftanks%2Fk7m2q9%2Flog%3Fkit%3D2");
+        assertThat(LocalPath.signIn("/tanks/k7m2q9/log?kit=2"))
+                .isEqualTo("/sign-in?next=%2Ftanks%2Fk7m2q9%2Flog%3Fkit%3D2");
         assertThat(LocalPath.signIn("/")).isEqualTo("/sign-in");
     }
 }

@@ -21,7 +21,8 @@ class PasswordHashesTest {
 
     @Test
     void composedAndDecomposedLetters_areTheSame() {
-        assertThat(hashes.matches("caf\u0065\u0301 au lait 12345", hashes.hash("caf\u00e9 au lait 12345"))).isTrue();
+        assertThat(hashes.matches("caf\u0065\u0301 au lait 12345", hashes.hash("caf\u00e9 au lait 12345")))
+                .isTrue();
     }
 
     @Test
@@ -35,6 +36,7 @@ class PasswordHashesTest {
 
     @Test
     void somethingElse_isNoHash() {
-        assertThatThrownBy(() -> PhcString.parse("$2b$12$abcdefghijklmnopqrstuv")).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> PhcString.parse("$2b$12$abcdefghijklmnopqrstuv"))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -8,7 +8,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PasswordRulesTest {
-    private static final List<String> ABOUT = List.of("Ada Field", "ada@alderbrook.example", "Clearwater Chapter");
+    private static final List<String> ABOUT =
+            List.of("Ada Fernwhistle", "ada@alderwhistle.example", "Clearthimble Chapter");
 
     @ParameterizedTest
     @ValueSource(strings = {
@@ -48,8 +49,8 @@ class PasswordRulesTest {
         "aaaaaaaaaaaaaaaaaaaa",
         "abababababababababab",
         "trouttrouttrouttrout",
-        "Clearwater Chapter 2026",
-        "AdaFieldAlderbrook1!",
+        "Clearthimble Chapter 2026",
+        "AdaFernwhistleAlderwhistle1!",
         "correct horse battery staple",
         "rainbow trout tank school",
     })

@@ -34,7 +34,7 @@ class PersonIT {
 
         app.here().members().forEach(member -> assertThat(body).contains(member.email()));
         app.elsewhere().members().forEach(member -> assertThat(body).doesNotContain(member.email()));
-        assertThat(body).contains("Alderbrook School, Room 12").contains("can sign in");
+        assertThat(body).contains("Alderwhistle School, Room 12").contains("can sign in");
     }
 
     @ParameterizedTest
@@ -55,7 +55,8 @@ class PersonIT {
         String page = "/people/" + app.elsewhere().teacherA().code();
 
         assertThat(coordinator.get(page).status()).isEqualTo(404);
-        assertThat(coordinator.post(page, "name", "Taken Over", "email", "x@y.example", "role", "mentor").status())
+        assertThat(coordinator.post(page, "name", "Taken Over", "email", "x@y.example", "role", "mentor")
+                .status())
                 .isEqualTo(404);
         assertThat(coordinator.post(page + "/invitation").status()).isEqualTo(404);
         assertThat(coordinator.post(page + "/disabled").status()).isEqualTo(404);
@@ -67,11 +68,13 @@ class PersonIT {
         Browserless coordinator = app.signedIn(app.here().coordinator());
         coordinator.get("/people/new");
 
-        Answer answer = coordinator.post("/people", "name", "Nia", "email", "nia@new.example", "role", "teacher",
+        Answer answer =
+                coordinator.post("/people", "name", "Nia", "email", "nia@new.example", "role", "teacher",
                 "tank", app.elsewhere().tankA().code());
 
         assertThat(answer.status()).isEqualTo(404);
-        assertThat(coordinator.get("/people").body()).as("and nothing was stored").doesNotContain("nia@new.example");
+        assertThat(coordinator.get("/people").body()).as("and nothing was stored")
+                .doesNotContain("nia@new.example");
     }
 
     @Test
@@ -83,7 +86,8 @@ class PersonIT {
                 "email", app.here().mentor().email().toUpperCase(java.util.Locale.ROOT), "role", "mentor");
 
         assertThat(answer.status()).isEqualTo(422);
-        assertThat(answer.body()).contains("signs in with this address already").contains("value=\"Second Mentor\"");
+        assertThat(answer.body()).contains("signs in with this address already")
+                .contains("value=\"Second Mentor\"");
     }
 
     @Test
@@ -145,7 +149,8 @@ class PersonIT {
         assertThat(disabled.status()).isEqualTo(422);
         assertThat(disabled.body()).contains("only coordinator");
         assertThat(demoted.status()).isEqualTo(422);
-        assertThat(demoted.body()).contains("only coordinator").contains("Make somebody else a coordinator first.");
+        assertThat(demoted.body()).contains("only coordinator")
+                .contains("Make somebody else a coordinator first.");
         assertThat(coordinator.get("/people").status()).isEqualTo(200);
     }
 
@@ -154,7 +159,8 @@ class PersonIT {
         Cast.Member teacher = app.here().teacherA();
         Browserless coordinator = app.signedIn(app.here().coordinator());
         String page = "/people/" + teacher.code();
-        assertThat(coordinator.get(page).body()).containsPattern("value=\"" + app.here().tankA().code() + "\" checked");
+        assertThat(coordinator.get(page).body())
+                .containsPattern("value=\"" + app.here().tankA().code() + "\" checked");
 
         Map<String, String> form = new LinkedHashMap<>();
         form.put("form_token", coordinator.formToken());
@@ -195,7 +201,9 @@ class PersonIT {
         Browserless coordinator = app.signedIn(app.here().coordinator());
         coordinator.get("/tokens");
 
-        Answer issued = coordinator.post("/tokens", "label", "probe by the window", "opens", app.here().tankA().code());
+        Answer issued =
+                coordinator.post("/tokens", "label", "probe by the window", "opens",
+                        app.here().tankA().code());
 
         assertThat(issued.body()).containsPattern("tkr_[\\w-]{43}");
         String list = coordinator.get("/tokens").body();
@@ -204,7 +212,8 @@ class PersonIT {
         String id = list.replaceAll("(?s).*probe by the window.*?/tokens/(\\d+)/revoked.*", "$1");
         assertThat(coordinator.post("/tokens/" + id + "/revoked").status()).isEqualTo(303);
         assertThat(coordinator.get("/tokens").body()).doesNotContain("/tokens/" + id + "/revoked");
-        assertThat(app.signedIn(app.elsewhere().coordinator()).get("/tokens").body()).doesNotContain("by the window");
+        assertThat(app.signedIn(app.elsewhere().coordinator()).get("/tokens").body())
+                .doesNotContain("by the window");
         assertThat(coordinator.post("/tokens/999999999/revoked").status()).isEqualTo(404);
         assertThat(coordinator.post("/tokens/x/revoked").status()).isEqualTo(404);
     }
@@ -217,8 +226,10 @@ class PersonIT {
         Answer answer = coordinator.post("/tokens", "label", "", "opens", "");
 
         assertThat(answer.status()).isEqualTo(422);
-        assertThat(answer.body()).contains("Say what the token is for").contains("Choose a tank, or the whole chapter.");
-        assertThat(coordinator.post("/tokens", "label", "x", "opens", app.elsewhere().tankA().code()).status())
+        assertThat(answer.body()).contains("Say what the token is for")
+                .contains("Choose a tank, or the whole chapter.");
+        assertThat(coordinator.post("/tokens", "label", "x", "opens", app.elsewhere().tankA().code())
+                .status())
                 .isEqualTo(404);
     }
 

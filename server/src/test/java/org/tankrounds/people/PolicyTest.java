@@ -23,7 +23,8 @@ class PolicyTest {
 
     @ParameterizedTest
     @CsvSource({
-        // caller, open, everybody's page, page of all who sign in, rounds, coordinators' page, tank API, chapter API
+        // caller, open, everybody's page, page of all who sign in, rounds, coordinators' page, tank API,
+        // chapter API
         "ANYBODY,       ALLOW, ALLOW, SIGN_IN,   SIGN_IN,   SIGN_IN,   UNAUTHORISED, UNAUTHORISED",
         "TEACHER,       ALLOW, ALLOW, ALLOW,     NOT_FOUND, NOT_FOUND, UNAUTHORISED, UNAUTHORISED",
         "MENTOR,        ALLOW, ALLOW, ALLOW,     ALLOW,     NOT_FOUND, UNAUTHORISED, UNAUTHORISED",

@@ -54,28 +54,33 @@ class SetUpIT {
             assertThat(browser.get(link).status()).as("looking uses nothing up").isEqualTo(200);
         }
 
-        Answer wrong = browser.post(link, "chapter", "Clearwater", "time_zone", "Nowhere/Land", "name", "Cora",
+        Answer wrong =
+                browser.post(link, "chapter", "Clearthimble", "time_zone", "Nowhere/Land", "name", "Cora",
                 "email", "cora", "password", "short", "password_again", "short");
         assertThat(wrong.status()).isEqualTo(422);
-        assertThat(wrong.body()).contains("There is no time zone &quot;Nowhere/Land&quot;").contains("is no e-mail address")
-                .contains("at least 15 are needed").contains("value=\"Clearwater\"");
+        assertThat(wrong.body()).contains("There is no time zone &quot;Nowhere/Land&quot;")
+                .contains("is no e-mail address")
+                .contains("at least 15 are needed").contains("value=\"Clearthimble\"");
 
         Answer made = set(browser, link);
         assertThat(made.status()).isEqualTo(303);
         assertThat(browser.get("/").location()).isEqualTo("/rounds");
         assertThat(browser.get("/places/kits").body()).as("a kit to begin with").contains("Generic");
-        assertThat(browser.get("/people").body()).contains("Cora Weir").contains("cora@clearwater.example");
+        assertThat(browser.get("/people").body()).contains("Cora Weirthimble")
+                .contains("cora@clearthimble.example");
 
         assertThat(app.setUpPath()).as("no further link").isEmpty();
         for (String spent : new String[] {link, other}) {
             assertThat(new Browserless(baseUrl).get(spent).status()).isEqualTo(404);
             assertThat(set(browser, spent).status()).isEqualTo(404);
         }
-        assertThat(new Browserless(baseUrl).signIn("cora@clearwater.example", PASSWORD).status()).isEqualTo(303);
+        assertThat(new Browserless(baseUrl).signIn("cora@clearthimble.example", PASSWORD).status())
+                .isEqualTo(303);
     }
 
     private static Answer set(Browserless browser, String link) {
-        return browser.post(link, "chapter", "Clearwater", "time_zone", "America/New_York", "name", "Cora Weir",
-                "email", "Cora@Clearwater.example", "password", PASSWORD, "password_again", PASSWORD);
+        return browser.post(link, "chapter", "Clearthimble", "time_zone", "America/New_York", "name",
+                "Cora Weirthimble",
+                "email", "Cora@Clearthimble.example", "password", PASSWORD, "password_again", PASSWORD);
     }
 }

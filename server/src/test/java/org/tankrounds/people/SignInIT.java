@@ -58,7 +58,8 @@ class SignInIT {
         Answer answer = browser.signIn(app.here().mentor());
 
         assertThat(answer.headers().get("set-cookie").get(0))
-                .startsWith("tkr=").contains("HttpOnly").contains("SameSite=Lax").containsIgnoringCase("Path=/")
+                .startsWith("tkr=").contains("HttpOnly").contains("SameSite=Lax")
+                .containsIgnoringCase("Path=/")
                 .doesNotContain("Domain").doesNotContain("Expires");
         assertThat(browser.cookies()).containsOnlyKeys("tkr");
     }
@@ -112,7 +113,8 @@ class SignInIT {
         assertThat(asked.location()).isEqualTo("/sign-in?next=%2Faccount%3Ffrom%3Dhere");
 
         browser.get(asked.location());
-        Answer answer = browser.post("/sign-in", "email", app.here().mentor().email(), "password", Cast.PASSWORD,
+        Answer answer =
+                browser.post("/sign-in", "email", app.here().mentor().email(), "password", Cast.PASSWORD,
                 "next", "/account?from=here");
 
         assertThat(answer.location()).isEqualTo("/account?from=here");

@@ -52,7 +52,8 @@ class SignInLimitsIT {
 
         app.clock().advance(Duration.ofSeconds(2));
         assertThat(app.browser().signIn(email, Cast.PASSWORD).status()).isEqualTo(303);
-        assertThat(app.browser().signIn(email, WRONG).status()).as("forgotten after a success").isEqualTo(422);
+        assertThat(app.browser().signIn(email, WRONG).status()).as("forgotten after a success")
+                .isEqualTo(422);
     }
 
     @Test
@@ -117,10 +118,13 @@ class SignInLimitsIT {
         Answer again = coordinator.postForm("/sign-in", signIn(coordinator, wrong, Cast.PASSWORD));
 
         assertThat(again.status()).isEqualTo(200);
-        assertThat(again.body()).contains("action=\"/people\"").contains("Send it now").contains("href=\"/people/new\"");
-        assertThat(coordinator.get("/people").body()).as("nothing is stored before they say so").doesNotContain("ida@");
+        assertThat(again.body()).contains("action=\"/people\"").contains("Send it now")
+                .contains("href=\"/people/new\"");
+        assertThat(coordinator.get("/people").body()).as("nothing is stored before they say so")
+                .doesNotContain("ida@");
         coordinator.postForm("/people", hidden(again.body(), coordinator.formToken()));
-        assertThat(coordinator.get("/people").body()).contains("Ida &quot;Long&quot; Typed").contains("ida@new.example");
+        assertThat(coordinator.get("/people").body()).contains("Ida &quot;Long&quot; Typed")
+                .contains("ida@new.example");
     }
 
     @Test
@@ -129,7 +133,9 @@ class SignInLimitsIT {
         mentor.get("/account");
         app.clock().advance(Duration.ofHours(12));
 
-        Answer asked = mentor.post("/account/password", "current_password", Cast.PASSWORD, "password", "x", "password_again", "x");
+        Answer asked =
+                mentor.post("/account/password", "current_password", Cast.PASSWORD, "password", "x",
+                        "password_again", "x");
 
         assertThat(asked.status()).isEqualTo(303);
     }
@@ -143,7 +149,8 @@ class SignInLimitsIT {
 
     private static Map<String, String> hidden(String body, String formToken) {
         Map<String, String> form = new LinkedHashMap<>();
-        Matcher field = Pattern.compile("<input type=\"hidden\" name=\"([^\"]*)\" value=\"([^\"]*)\"").matcher(body);
+        Matcher field = Pattern.compile("<input type=\"hidden\" name=\"([^\"]*)\" value=\"([^\"]*)\"")
+                .matcher(body);
         while (field.find()) {
             form.put(field.group(1), field.group(2).replace("&quot;", "\"").replace("&#64;", "@"));
         }

@@ -57,7 +57,7 @@ final class CorrectionIT {
         assertThat(measurements()).extracting(MeasurementsRecord::getAnalyte).hasSize(2);
 
         String page = teacher.get(path).body();
-        assertThat(page).contains("Version 2, the one that counts").contains("By Ada Field")
+        assertThat(page).contains("Version 2, the one that counts").contains("By Ada Fernwhistle")
                 .contains("Version 1, no longer counts").contains("By a probe or script (probe)")
                 .contains("read the wrong line").contains("52.30 °F").contains("53 °F");
         JsonNode holding = new ObjectMapper().readTree(APP.bearer(cast.tankA().token()).get(api).body());

@@ -14,7 +14,8 @@ import org.tankrounds.water.Analyte;
 final class TypedValueTest {
 
     @ParameterizedTest
-    @CsvSource({"0.25,0.25", "'0,25',0.25", "0.25 mg/L,0.25", "0.25mg/l,0.25", "' 0.25 ppm ',0.25", ".5,0.5", "'0,250',0.250",
+    @CsvSource({"0.25,0.25", "'0,25',0.25", "0.25 mg/L,0.25", "0.25mg/l,0.25", "' 0.25 ppm ',0.25", ".5,0.5",
+            "'0,250',0.250",
             "5.,5.0", "0.30,0.30", "12,12"})
     void readsNumbersAsPeopleWriteThem(String typed, String number) {
         Optional<TypedValue> value = TypedValue.read(Analyte.NITRITE, typed, sentence -> {});
@@ -22,14 +23,16 @@ final class TypedValueTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"52 F,[degF]", "52°F,[degF]", "52 f.,[degF]", "11 °C,Cel", "11c,Cel", "11 degrees Celsius,Cel"})
+    @CsvSource({"52 F,[degF]", "52°F,[degF]", "52 f.,[degF]", "11 °C,Cel", "11c,Cel",
+            "11 degrees Celsius,Cel"})
     void aTypedUnitIsKept(String typed, String unit) {
         Optional<TypedValue> value = TypedValue.read(Analyte.TEMPERATURE, typed, sentence -> {});
         assertThat(value).flatMap(TypedValue::unit).contains(unit);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"fifty", "52 54", "52\t7.2\t0.5", "52;54", "1,234", "12,345,678", "NaN", "1e3", "--5", "5-",
+    @ValueSource(strings =
+            {"fifty", "52 54", "52\t7.2\t0.5", "52;54", "1,234", "12,345,678", "NaN", "1e3", "--5", "5-",
             "52 mg/L", "0x10", "5 5 F", "999999999999", "٥٢"})
     void whatIsNotOneNumber_isRefusedWithASentence(String typed) {
         List<String> sentences = new ArrayList<>();

@@ -57,7 +57,8 @@ final class WrongBodiesIT {
     @ParameterizedTest
     @ValueSource(strings = {"text/plain", "application/x-www-form-urlencoded", "application/x-ndjson",
             "application/json; charset=utf-16", "application/json; charset=iso-8859-1",
-            "application/json; charset=no-such", "application/json; charset=", ";;;", "json", "application/xml", "multipart/form-data"})
+            "application/json; charset=no-such", "application/json; charset=", ";;;", "json",
+            "application/xml", "multipart/form-data"})
     void isRefused_whenTheTypeIsNotJson(String type) {
         assertThat(send(type, GOOD.getBytes()).status()).isEqualTo(415);
     }
@@ -78,7 +79,8 @@ final class WrongBodiesIT {
     void isRefused_withoutAUsableKey(String key) throws Exception {
         Answer answer = APP.bearer(CAST.tankA().token()).header("Idempotency-Key", key).postJson(PATH, GOOD);
         assertThat(answer.status()).isEqualTo(400);
-        assertThat(JSON.readTree(answer.body()).at("/errors/0/pointer").asText()).isEqualTo("/Idempotency-Key");
+        assertThat(JSON.readTree(answer.body()).at("/errors/0/pointer").asText())
+                .isEqualTo("/Idempotency-Key");
     }
 
     @Test
@@ -111,18 +113,21 @@ final class WrongBodiesIT {
                   {"analyte": "nitrite", "value": "0.3", "unit": "ppm"},
                   {"analyte": "ammonia", "value": 1, "unit": "mg/L", "as": "N", "step": 0}]}""".getBytes());
 
-        assertThat(JSON.readTree(answer.body()).get("errors").findValuesAsText("pointer")).containsExactlyInAnyOrder(
+        assertThat(JSON.readTree(answer.body()).get("errors").findValuesAsText("pointer"))
+                .containsExactlyInAnyOrder(
                 "/measuredAt", "/by", "/extra", "/values/0/value", "/values/1/value", "/values/2/analyte",
                 "/values/2/step");
         assertThat(answer.body()).contains("pH is between 0 and 14; 71 is not possible.");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/api/v1/tanks/%00/readings", "/api/v1/tanks/a%00b/readings", "/api/v1/tanks/%ff/readings",
+    @ValueSource(strings =
+            {"/api/v1/tanks/%00/readings", "/api/v1/tanks/a%00b/readings", "/api/v1/tanks/%ff/readings",
             "/api/v1/tanks/%F0%9F%90%9F/readings", "/api/v1/tanks/..%2f/readings"})
     void strangeAddresses_areNotFoundOrMalformed(String path) {
         assertThat(APP.bearer(CAST.chapterToken()).get(path).status()).isBetween(400, 404);
-        assertThat(APP.bearer(CAST.chapterToken()).header("Idempotency-Key", "k").postJson(path, GOOD).status())
+        assertThat(APP.bearer(CAST.chapterToken()).header("Idempotency-Key", "k").postJson(path, GOOD)
+                .status())
                 .isBetween(400, 404);
     }
 

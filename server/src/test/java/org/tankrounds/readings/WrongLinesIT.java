@@ -25,7 +25,8 @@ final class WrongLinesIT {
 
     @Test
     void eachIsRefusedByItself_andTheGoodOnesBesideItAreStored() throws Exception {
-        List<Wrong> wrong = WrongBodies.all().stream().filter(WrongLinesIT::isALineThatCannotBeTaken).toList();
+        List<Wrong> wrong = WrongBodies.all().stream().filter(WrongLinesIT::isALineThatCannotBeTaken)
+                .toList();
         ByteArrayOutputStream lines = new ByteArrayOutputStream();
         for (int i = 0; i < wrong.size(); i++) {
             lines.write(addressed(GOOD.getBytes(StandardCharsets.UTF_8), "good" + i));
@@ -44,7 +45,8 @@ final class WrongLinesIT {
             assertThat(answer.get("status").asInt()).as("%s: %s", wrong.get(i), answer)
                     .isEqualTo(wrong.get(i).status());
             if (wrong.get(i).status() == 422) {
-                assertThat(answer.get("problem").findValuesAsText("pointer")).contains(wrong.get(i).pointer());
+                assertThat(answer.get("problem").findValuesAsText("pointer"))
+                        .contains(wrong.get(i).pointer());
             }
         }
         int readings = APP.transactions().inChapter(CAST.chapterId(), tx -> tx.fetchCount(READINGS));
@@ -60,7 +62,10 @@ final class WrongLinesIT {
         assertThat(answer.status()).isEqualTo(415);
     }
 
-    /** A line that names its tank is right, an empty one is none, and what breaks a line in two is another matter. */
+    /**
+     * A line that names its tank is right, an empty one is none, and what breaks a line in two is another
+     * matter.
+     */
     private static boolean isALineThatCannotBeTaken(Wrong wrong) {
         String text = new String(wrong.body(), StandardCharsets.ISO_8859_1);
         return !text.isBlank() && !text.contains("\n") && !wrong.pointer().equals("/tank");

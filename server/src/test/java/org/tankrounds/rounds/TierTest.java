@@ -38,8 +38,10 @@ class TierTest {
 
     @Test
     void aClassThatFellSilent_isAskedFirst() {
-        assertThat(Tier.of(forecast(0.1, Driver.SILENCE, NEVER, 6 * 24, List.of()))).isEqualTo(Tier.ASK_FOR_A_READING);
-        assertThat(Tier.of(forecast(0.1, Driver.NITRITE, NEVER, 6 * 24, List.of()))).isEqualTo(Tier.ASK_FOR_A_READING);
+        assertThat(Tier.of(forecast(0.1, Driver.SILENCE, NEVER, 6 * 24, List.of())))
+                .isEqualTo(Tier.ASK_FOR_A_READING);
+        assertThat(Tier.of(forecast(0.1, Driver.NITRITE, NEVER, 6 * 24, List.of())))
+                .isEqualTo(Tier.ASK_FOR_A_READING);
     }
 
     @ParameterizedTest
@@ -50,7 +52,8 @@ class TierTest {
         "3, 168, NOTHING_NEEDED",
     })
     void fishThatDieInFineWater_areAskedAbout(int dead, double overHours, Tier tier) {
-        Reason deaths = Reason.of(Reason.Kind.DEATHS, Driver.DEATHS, 0.15).withCount(dead).withOverHours(overHours);
+        Reason deaths = Reason.of(Reason.Kind.DEATHS, Driver.DEATHS, 0.15).withCount(dead)
+                .withOverHours(overHours);
 
         assertThat(Tier.of(forecast(0.01, Driver.TEMPERATURE, NEVER, 2, List.of(deaths)))).isEqualTo(tier);
     }
@@ -72,8 +75,10 @@ class TierTest {
     }
 
     private static Forecast forecast(
-            double chance, Driver driver, OptionalDouble hoursToLimit, double ageHours, List<Reason> reasons) {
-        return new Forecast("tank-1", NOW, chance, 1, driver, hoursToLimit, OptionalDouble.of(ageHours), Stage.FEEDING,
+            double chance, Driver driver, OptionalDouble hoursToLimit, double ageHours,
+            List<Reason> reasons) {
+        return new Forecast("tank-1", NOW, chance, 1, driver, hoursToLimit, OptionalDouble.of(ageHours),
+                Stage.FEEDING,
                 84, reasons, List.of());
     }
 }

@@ -9,7 +9,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 final class FormulaGuardTest {
     @ParameterizedTest
     @ValueSource(strings = {
-        "=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "  =1", "\u00a0=1", "Room 12\n=1", "Room 12\r=1", "\uff1d1"})
+        "=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "  =1", "\u00a0=1", "Room 12\n=1", "Room 12\r=1",
+                "\uff1d1"})
     void whatBeginsAFormula_isGuarded(String text) {
         assertThat(FormulaGuard.guard(text)).isEqualTo("'" + text);
     }

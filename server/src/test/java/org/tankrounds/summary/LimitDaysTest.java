@@ -24,7 +24,9 @@ import org.tankrounds.water.Analyte;
 final class LimitDaysTest {
     private static final ZoneId ZONE = ZoneId.of("America/New_York");
 
-    /** Emerson et al. 1975; the fractions in per cent computed for the project's science reference, section 1. */
+    /**
+     * Emerson et al. 1975; the fractions in per cent computed for the project's science reference, section 1.
+     */
     @ParameterizedTest
     @CsvSource({
         "5, 6.5, 0.0394", "5, 8.5, 3.7887", "8, 7.5, 0.4987", "10, 7.0, 0.1853", "10, 8.0, 1.8221",
@@ -40,7 +42,10 @@ final class LimitDaysTest {
         assertThat(ammonia.worst().orElseThrow().value()).isCloseTo(percent / 100 * 1.215884, within(1e-6));
     }
 
-    /** Science reference, section 1: kit 0.50 as NH3, pH 7.6, 12 °C gives 0.411223 mg N/L and NH3 0.00427985 mg/L. */
+    /**
+     * Science reference, section 1: kit 0.50 as NH3, pH 7.6, 12 °C gives 0.411223 mg N/L and NH3 0.00427985
+     * mg/L.
+     */
     @Test
     void unIonisedAmmonia_ofTheWorkedExample() {
         WithinLimit ammonia = of(Series.UN_IONISED_AMMONIA,
@@ -110,7 +115,8 @@ final class LimitDaysTest {
     @Test
     void notDetected_isWithinWhereHalfTheFirstStepIs() {
         WithinLimit nitrite = of(Series.NITRITE,
-                new Observation(Instant.parse("2026-01-12T14:00:00Z"), Analyte.NITRITE, 0, 0.015, true, false),
+                new Observation(Instant.parse("2026-01-12T14:00:00Z"), Analyte.NITRITE, 0, 0.015, true,
+                        false),
                 new Observation(Instant.parse("2026-01-13T14:00:00Z"), Analyte.NITRITE, 0, 0.3, true, false),
                 new Observation(Instant.parse("2026-01-14T14:00:00Z"), Analyte.NITRITE, 0, 0, true, false));
 
@@ -135,7 +141,8 @@ final class LimitDaysTest {
     void doubtfulValues_areLeftOutAndCounted() {
         WithinLimit temperature = of(Series.TEMPERATURE,
                 seen("2026-01-12T14:00:00Z", Analyte.TEMPERATURE, 11),
-                new Observation(Instant.parse("2026-01-12T15:00:00Z"), Analyte.TEMPERATURE, 54, 0.5, false, true));
+                new Observation(Instant.parse("2026-01-12T15:00:00Z"), Analyte.TEMPERATURE, 54, 0.5, false,
+                        true));
 
         assertThat(temperature.within()).isEqualTo(1);
         assertThat(temperature.values()).isEqualTo(1);
@@ -147,8 +154,9 @@ final class LimitDaysTest {
     }
 
     private static WithinLimit of(Series series, Observation... observations) {
-        List<Observation> season = Stream.of(observations).sorted(Comparator.comparing(Observation::at)).toList();
-        Tank tank = new Tank(1, "b7k2mp", new Tank.Room(1, "Room 12", "s1", "Alderbrook School"), ZONE,
+        List<Observation> season = Stream.of(observations).sorted(Comparator.comparing(Observation::at))
+                .toList();
+        Tank tank = new Tank(1, "b7k2mp", new Tank.Room(1, "Room 12", "s1", "Alderwhistle School"), ZONE,
                 OptionalDouble.empty(), 1, 200, OptionalDouble.of(11), "sponge", Optional.empty(),
                 OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), "Cel", Optional.empty());
         Lot lot = new Lot(1, 1, 1, 200, Instant.parse("2025-11-04T15:00:00Z"), OptionalDouble.of(180),

@@ -37,11 +37,11 @@ final class SummaryFormatsTest {
     private static final Clock CLOCK = Clock.fixed(MADE, ZoneOffset.UTC);
 
     private final SeasonSummary summary = SeasonSummary.of(
-            new Heading("ch4pt3", "Clearwater Chapter", "s34s0n", "2025-26", LocalDate.parse("2025-10-01"),
+            new Heading("ch4pt3", "Clearthimble Chapter", "s34s0n", "2025-26", LocalDate.parse("2025-10-01"),
                     LocalDate.parse("2026-06-30"), ZONE),
             List.of(
-                    tank("sch001", "Alderbrook School", "Room 12", "t4nk01", 200, 30, 20, 2),
-                    tank("sch001", "Alderbrook School", "=Lab", "t4nk02", 150, 3, 0, 0),
+                    tank("sch001", "Alderwhistle School", "Room 12", "t4nk01", 200, 30, 20, 2),
+                    tank("sch001", "Alderwhistle School", "=Lab", "t4nk02", 150, 3, 0, 0),
                     tank("sch002", "Saint-Exupéry \"Annexe\"", "Room 3", "t4nk03", 100, 101, 4, 0)));
     private final Ledger total = summary.chapter().figures().ledger();
     private final SummaryFiles files = new SummaryFiles(null,
@@ -118,7 +118,8 @@ final class SummaryFormatsTest {
         Workbooks.Sheet tanks = Workbooks.read(files.write(summary, SummaryFormat.XLSX), 1);
 
         assertThat(tanks.text("E2")).isEqualTo("t4nk01");
-        assertThat(tanks.text("D3")).as("text is a typed cell, so that nothing needs a guard").isEqualTo("=Lab");
+        assertThat(tanks.text("D3")).as("text is a typed cell, so that nothing needs a guard")
+                .isEqualTo("=Lab");
         assertThat(tanks.isNumber("F2")).isTrue();
         assertThat(tanks.frozenRows()).isEqualTo(1);
         assertThat(tanks.formula(tanks.cellBelow("eggs_received", 5))).isEqualTo("SUM(F2:F4)");
@@ -137,13 +138,16 @@ final class SummaryFormatsTest {
             stripper.setSortByPosition(true);
             String text = stripper.getText(document);
 
-            assertThat(text).contains("Clearwater Chapter", "2025-26", "1 Oct 2025 to 30 Jun 2026",
+            assertThat(text).contains("Clearthimble Chapter", "2025-26", "1 Oct 2025 to 30 Jun 2026",
                     "Every egg accounted for", "Made 1 Jul 2026, 12:00 UTC by Tankrounds 1.2.3-test",
                     "Page 1 of " + document.getNumberOfPages(), "Saint-Exupéry", "Wilson");
-            String all = text.lines().filter(line -> line.startsWith("All schools")).findFirst().orElseThrow();
+            String all = text.lines().filter(line -> line.startsWith("All schools")).findFirst()
+                    .orElseThrow();
             assertThat(all).contains("450", "134", "24", "160", "295", "-5");
-            assertThat(document.getPage(0).getMediaBox().getWidth()).as("A4's width, in points").isBetween(594f, 597f);
-            assertThat(document.getPage(0).getMediaBox().getHeight()).as("Letter's height").isBetween(789f, 793f);
+            assertThat(document.getPage(0).getMediaBox().getWidth()).as("A4's width, in points")
+                    .isBetween(594f, 597f);
+            assertThat(document.getPage(0).getMediaBox().getHeight()).as("Letter's height")
+                    .isBetween(789f, 793f);
         }
     }
 
@@ -180,9 +184,11 @@ final class SummaryFormatsTest {
     }
 
     private static Row tank(
-            String schoolCode, String school, String room, String code, int eggs, int dead, int sacFry, int feeding) {
+            String schoolCode, String school, String room, String code, int eggs, int dead, int sacFry,
+            int feeding) {
         Ledger ledger = Ledger.ofReceived(eggs)
-                .withDeaths(Stage.EGG, dead).withDeaths(Stage.SAC_FRY, sacFry).withDeaths(Stage.FEEDING, feeding);
+                .withDeaths(Stage.EGG, dead).withDeaths(Stage.SAC_FRY, sacFry)
+                .withDeaths(Stage.FEEDING, feeding);
         Instant at = Instant.parse("2026-02-03T15:00:00Z");
         Figures figures = new Figures(ledger,
                 new ReadingTally(44, 2, Optional.of(Instant.parse("2025-11-04T16:00:00Z")), Optional.of(at)),

@@ -24,7 +24,8 @@ final class Workbooks {
             Path file = Files.createTempFile("summary", ".xlsx");
             Files.write(file, workbook);
             try (ZipFile zip = new ZipFile(file.toFile())) {
-                return new Sheet(xml(zip, "xl/worksheets/sheet" + number + ".xml"), xml(zip, "xl/sharedStrings.xml"));
+                return new Sheet(xml(zip, "xl/worksheets/sheet" + number + ".xml"),
+                        xml(zip, "xl/sharedStrings.xml"));
             } finally {
                 Files.delete(file);
             }
@@ -35,7 +36,8 @@ final class Workbooks {
 
     private static Document xml(ZipFile zip, String name)
             throws IOException, SAXException, ParserConfigurationException {
-        return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(zip.getInputStream(zip.getEntry(name)));
+        return DocumentBuilderFactory.newInstance().newDocumentBuilder()
+                .parse(zip.getInputStream(zip.getEntry(name)));
     }
 
     static final class Sheet {

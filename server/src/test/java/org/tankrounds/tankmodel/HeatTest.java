@@ -8,7 +8,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tankrounds.water.HeatBalance;
 
-/** A tank without its chiller, against the closed form computed once elsewhere: room 22 °C, start 10 °C, 190 kg. */
+/**
+ * A tank without its chiller, against the closed form computed once elsewhere: room 22 °C, start 10 °C, 190
+ * kg.
+ */
 class HeatTest {
     private static final double MASS_KG = 190;
 
@@ -60,7 +63,8 @@ class HeatTest {
     }
 
     private static double warmed(TankModel model, double hours) {
-        return model.after(TankState.fresh(10, 80, 0, 0), new Conditions(0, 9, 22, 0), hours / 24).temperatureC();
+        return model.after(TankState.fresh(10, 80, 0, 0), new Conditions(0, 9, 22, 0), hours / 24)
+                .temperatureC();
     }
 
     private static TankModel tank(double lossWPerK, double pumpW, Chiller chiller) {

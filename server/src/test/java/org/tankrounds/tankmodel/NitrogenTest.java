@@ -10,9 +10,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * A filter starting up. The reference runs were computed once with another program (Python, RK4, dt 0.01 d) from the
- * published equations and the constants of {@link Nitrifiers}: V 190 L, DO 9 mg/L, P 0.03 g N/d, XA 1e-3 and XN 5e-4
- * mg COD/L, no nitrogen at the start. Printed digits, so the tolerance is half of the last.
+ * A filter starting up. The reference runs were computed once with another program (Python, RK4, dt 0.01 d)
+ * from the published equations and the constants of {@link Nitrifiers}: V 190 L, DO 9 mg/L, P 0.03 g N/d, XA
+ * 1e-3 and XN 5e-4 mg COD/L, no nitrogen at the start. Printed digits, so the tolerance is half of the last.
  */
 class NitrogenTest {
     private static final double STEP_DAYS = 0.01;
@@ -21,7 +21,8 @@ class NitrogenTest {
 
     @ParameterizedTest(name = "run {0}")
     @CsvSource({
-        // run, °C, g N/d, seed share, change every 7 d, TAN peak, day, NO2 peak, day, TAN < 0.1 day, NO2 < 0.1 day
+        // run, °C, g N/d, seed share, change every 7 d, TAN peak, day, NO2 peak, day, TAN < 0.1 day, NO2 <
+        // 0.1 day
         "A, 12, 0.03, 1,   0,    2.95541, 22.75, 6.38712, 45.18, 32.94, 57.19",
         "B,  8, 0.03, 1,   0,    4.79726, 36.67, 9.89156, 68.93, 52.03, 85.28",
         "C, 20, 0.03, 1,   0,    1.32073, 10.32, 3.08213, 22.42, 15.43, 29.62",
@@ -50,7 +51,8 @@ class NitrogenTest {
         }
         assertThat(ammonia.peak).as("TAN peak").isCloseTo(ammoniaPeak, within(6e-6));
         assertThat(ammonia.peakDay).as("its day").isCloseTo(ammoniaPeakDay, within(0.011));
-        assertThat(nitrite.peak).as("NO2 peak").isCloseTo(nitritePeak, within(nitritePeak > 10 ? 6e-5 : 6e-6));
+        assertThat(nitrite.peak).as("NO2 peak")
+                .isCloseTo(nitritePeak, within(nitritePeak > 10 ? 6e-5 : 6e-6));
         assertThat(nitrite.peakDay).as("its day").isCloseTo(nitritePeakDay, within(0.011));
         assertThat(ammonia.goneDay).as("TAN below 0.1").isCloseTo(ammoniaGoneDay, within(0.011));
         assertThat(nitrite.goneDay).as("NO2 below 0.1").isCloseTo(nitriteGoneDay, within(0.011));
@@ -143,7 +145,8 @@ class NitrogenTest {
 
     @Test
     void stoichiometry_isThatOfTheReaction() {
-        // NH4 + 2 O2 → NO3 + 2 H + H2O: two O2 and two equivalents of acid (50.0435 g CaCO3 each) per 14.0067 g N.
+        // NH4 + 2 O2 → NO3 + 2 H + H2O: two O2 and two equivalents of acid (50.0435 g CaCO3 each) per 14.0067
+        // g N.
         assertThat(Wastes.OXYGEN_PER_N).isCloseTo(2 * 2 * 15.9994 / 14.0067, within(0.005));
         assertThat(Wastes.ALKALINITY_PER_N).isCloseTo(2 * 50.0435 / 14.0067, within(0.01));
     }
@@ -161,7 +164,8 @@ class NitrogenTest {
 
     @Test
     void ph_isTheInverseOfTheCarbonDioxideFormula() {
-        // Computed once elsewhere from Plummer and Busenberg: 100 mg/L at 10 °C with 8.082 mg/L CO2 is pH 7.5.
+        // Computed once elsewhere from Plummer and Busenberg: 100 mg/L at 10 °C with 8.082 mg/L CO2 is pH
+        // 7.5.
         assertThat(TankState.fresh(10, 100, 0, 0).ph(8.082)).isCloseTo(7.5, within(5e-5));
         assertThat(TankState.fresh(10, 50, 0, 0).ph(40.412)).isCloseTo(6.5, within(5e-5));
         assertThat(TankState.fresh(12, 60, 0, 0).ph(23.276)).isCloseTo(6.8, within(5e-5));
@@ -188,11 +192,13 @@ class NitrogenTest {
         assertThatThrownBy(() -> steady(0)).hasMessageContaining("volume");
         assertThatThrownBy(() -> new Conditions(-1, 9, 20, 1)).hasMessageContaining("nitrogenGPerDay");
         assertThatThrownBy(() -> runA(Double.NaN)).hasMessageContaining("days");
-        assertThatThrownBy(() -> TankState.fresh(10, 80, 0, 0).changed(1.5, TAP)).hasMessageContaining("share");
+        assertThatThrownBy(() -> TankState.fresh(10, 80, 0, 0).changed(1.5, TAP))
+                .hasMessageContaining("share");
     }
 
     private static TankState runA(double days) {
-        return steady(VOLUME_L).after(TankState.fresh(12, 1_000, 1e-3, 5e-4), new Conditions(0.03, 9, 12, 0), days);
+        return steady(VOLUME_L)
+                .after(TankState.fresh(12, 1_000, 1e-3, 5e-4), new Conditions(0.03, 9, 12, 0), days);
     }
 
     private static TankState runInPieces(int days) {

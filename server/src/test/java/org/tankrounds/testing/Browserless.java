@@ -18,8 +18,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * A browser as far as plain pages and forms need one: it keeps cookies, remembers the form token of the last page and sends it
- * with the next form. It follows no redirect, so that tests see them. Headers set with {@link #header} go with every request.
+ * A browser as far as plain pages and forms need one: it keeps cookies, remembers the form token of the last
+ * page and sends it with the next form. It follows no redirect, so that tests see them. Headers set with
+ * {@link #header} go with every request.
  */
 public final class Browserless {
     private static final Pattern TOKEN = Pattern.compile("name=\"form_token\" value=\"([^\"]*)\"");
@@ -98,7 +99,8 @@ public final class Browserless {
     }
 
     public Answer postJson(String path, String json) {
-        return send(request(path).header("Content-Type", "application/json").POST(BodyPublishers.ofString(json)));
+        return send(request(path)
+                .header("Content-Type", "application/json").POST(BodyPublishers.ofString(json)));
     }
 
     public Answer send(String method, String path, String contentType, byte[] body) {

@@ -25,11 +25,13 @@ import org.tankrounds.web.Role;
 import org.tankrounds.web.Secrets;
 
 /**
- * The same people and tanks in every test: two schools with a tank each, a teacher for each tank, a coordinator, a mentor,
- * a season with a lot in tank A, and tokens. Codes and addresses are new each time, so that casts share a database.
+ * The same people and tanks in every test: two schools with a tank each, a teacher for each tank, a
+ * coordinator, a mentor, a season with a lot in tank A, and tokens. Codes and addresses are new each time, so
+ * that casts share a database.
  */
 public record Cast(
-        Chapter chapter, int kitId, String season, Member coordinator, Member mentor, Member teacherA, Member teacherB,
+        Chapter chapter, int kitId, String season, Member coordinator, Member mentor, Member teacherA,
+        Member teacherB,
         TankOfCast tankA, TankOfCast tankB, String chapterToken) {
 
     /** One password for all of them: hashing costs time, and it is not what these tests are about. */
@@ -57,22 +59,24 @@ public record Cast(
     private record Maker(DSLContext tx, Chapter chapter) {
         Cast make() {
             int kitId = new KitRepository().addGeneric(tx, chapter.chapterId()).kitId();
-            TankOfCast tankA = tank("Alderbrook School", kitId);
-            TankOfCast tankB = tank("Birchfield School", kitId);
-            Member teacherA = member("teacher-a", "Ada Field", Role.TEACHER);
-            Member teacherB = member("teacher-b", "Ben Hollow", Role.TEACHER);
+            TankOfCast tankA = tank("Alderwhistle School", kitId);
+            TankOfCast tankB = tank("Birchthimble School", kitId);
+            Member teacherA = member("teacher-a", "Ada Fernwhistle", Role.TEACHER);
+            Member teacherB = member("teacher-b", "Ben Mossthimble", Role.TEACHER);
             PersonRepository people = new PersonRepository();
             people.setTanks(tx, chapter.chapterId(), teacherA.personId(), List.of(tankA.tankId()));
             people.setTanks(tx, chapter.chapterId(), teacherB.personId(), List.of(tankB.tankId()));
-            return new Cast(chapter, kitId, season(tankA), member("coordinator", "Cora Weir", Role.COORDINATOR),
-                    member("mentor", "Max Riffle", Role.MENTOR), teacherA, teacherB, tankA, tankB,
+            return new Cast(chapter, kitId, season(tankA),
+                    member("coordinator", "Cora Weirthimble", Role.COORDINATOR),
+                    member("mentor", "Max Rifflequill", Role.MENTOR), teacherA, teacherB, tankA, tankB,
                     token(OptionalInt.empty(), "logger of the chapter"));
         }
 
         private Member member(String address, String name, Role role) {
             String email = address + "@" + chapter.code() + ".example";
             int id = chapter.chapterId();
-            var person = new PersonRepository().add(tx, id, new Details(email, name, role), Optional.of(HASH));
+            var person = new PersonRepository()
+                    .add(tx, id, new Details(email, name, role), Optional.of(HASH));
             return new Member(person.personId(), person.code(), email, name, role);
         }
 
@@ -121,7 +125,8 @@ public record Cast(
         }
 
         private String token(OptionalInt tankId, String label) {
-            return new TokenRepository().issue(tx, chapter.chapterId(), tankId, label, TestClock.START).secret();
+            return new TokenRepository().issue(tx, chapter.chapterId(), tankId, label, TestClock.START)
+                    .secret();
         }
     }
 }

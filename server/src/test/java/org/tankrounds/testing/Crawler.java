@@ -9,8 +9,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Follows the links of every page, as far as one person gets, and leaves the forms alone. Of a long row of addresses
- * that differ only in their last part, such as a tank's readings, it opens some.
+ * Follows the links of every page, as far as one person gets, and leaves the forms alone. Of a long row of
+ * addresses that differ only in their last part, such as a tank's readings, it opens some.
  */
 public final class Crawler {
     private static final Pattern LINK = Pattern.compile("(?:href|src|data-[a-z-]+)=\"(/[^\"#]*)");

@@ -17,9 +17,9 @@ import org.tankrounds.demo.DemoAccess.PersonAccess;
 import org.tankrounds.migrations.EmbeddedPostgres;
 
 /**
- * The service with the whole demo in it, on a database of its own, at a clock that stands still. {@link #shared()}
- * starts once for the JVM: loading takes seconds. The demo's first chapter is looked at; whoever breaks things
- * does so in the second.
+ * The service with the whole demo in it, on a database of its own, at a clock that stands still. {@link
+ * #shared()} starts once for the JVM: loading takes seconds. The demo's first chapter is looked at; whoever
+ * breaks things does so in the second.
  */
 public final class DemoService {
     private static DemoService shared;

@@ -96,7 +96,8 @@ public final class PersistentPosters implements AutoCloseable {
     }
 
     private boolean isAnswered(String key, String note) {
-        HttpRequest request = HttpRequest.newBuilder(URI.create(baseUrl + path)).timeout(Duration.ofSeconds(20))
+        HttpRequest request = HttpRequest.newBuilder(URI.create(baseUrl + path))
+                .timeout(Duration.ofSeconds(20))
                 .header("Authorization", "Bearer " + token).header("Idempotency-Key", key)
                 .header("Content-Type", "application/json")
                 .POST(BodyPublishers.ofString(
@@ -127,8 +128,10 @@ public final class PersistentPosters implements AutoCloseable {
             fresh.release();
             return true;
         }
-        boolean honest = response.statusCode() == 503 && response.headers().firstValue("Retry-After").isPresent()
-                && response.headers().firstValue("Content-Type").orElse("").startsWith("application/problem+json");
+        boolean honest = response.statusCode() == 503
+                && response.headers().firstValue("Retry-After").isPresent()
+                && response.headers().firstValue("Content-Type").orElse("")
+                .startsWith("application/problem+json");
         if (!honest) {
             complaints.add(response.statusCode() + " " + response.body());
         }

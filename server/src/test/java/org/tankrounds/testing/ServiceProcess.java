@@ -16,7 +16,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.tankrounds.Main;
 
-/** The real service in a process of its own, for tests of what happens to it from outside: signals, crashes, its log. */
+/**
+ * The real service in a process of its own, for tests of what happens to it from outside: signals, crashes,
+ * its log.
+ */
 public final class ServiceProcess implements AutoCloseable {
     private static final Pattern ADDRESS = Pattern.compile("http://[^\\s/]+");
     private static final long PATIENCE_SECONDS = 30;
@@ -33,10 +36,12 @@ public final class ServiceProcess implements AutoCloseable {
     }
 
     /** @param command as on the command line, such as serve and its options; a free port is taken */
-    public static ServiceProcess start(Path folder, Map<String, String> environment, String... command) throws IOException {
+    public static ServiceProcess start(Path folder, Map<String, String> environment, String... command)
+            throws IOException {
         List<String> line = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:+UseSerialGC",
-                "-XX:TieredStopAtLevel=1", "-Xmx256m", "-Dtankrounds.unpacked-programs=" + TestDatabase.PROGRAMS,
+                "-XX:TieredStopAtLevel=1", "-Xmx256m",
+                "-Dtankrounds.unpacked-programs=" + TestDatabase.PROGRAMS,
                 "-cp", System.getProperty("java.class.path"), Main.class.getName()));
         line.addAll(Arrays.asList(command));
         line.addAll(List.of("--port", "0", "--data", folder.resolve("data").toString()));

@@ -10,8 +10,9 @@ import org.tankrounds.db.Transactions;
 import org.tankrounds.migrations.Logins;
 
 /**
- * The whole service on a free port, with two casts: {@code here}, and {@code elsewhere}, whose things nobody from here may see.
- * {@link #shared()} starts once for the JVM, since starting costs seconds; its clock stands still.
+ * The whole service on a free port, with two casts: {@code here}, and {@code elsewhere}, whose things nobody
+ * from here may see. {@link #shared()} starts once for the JVM, since starting costs seconds; its clock
+ * stands still.
  */
 public final class TestApp implements AutoCloseable {
     private static TestApp shared;
@@ -27,8 +28,8 @@ public final class TestApp implements AutoCloseable {
     private TestApp(TestDatabase database, TestClock clock, Map<String, String> environment) {
         this.clock = clock;
         this.transactions = database.transactions();
-        here = Cast.add(transactions, "Clearwater Chapter");
-        elsewhere = Cast.add(transactions, "Stonebridge Chapter");
+        here = Cast.add(transactions, "Clearthimble Chapter");
+        elsewhere = Cast.add(transactions, "Stonewhistle Chapter");
         app = new App(config(environment), clock, database.logins());
         baseUrl = "http://127.0.0.1:" + app.start();
     }
@@ -111,6 +112,7 @@ public final class TestApp implements AutoCloseable {
     }
 
     private static Config config(Map<String, String> environment) {
-        return ConfigReader.read(environment).withPort(0).withDataDir(Path.of("target", "test-data").toAbsolutePath());
+        return ConfigReader.read(environment).withPort(0)
+                .withDataDir(Path.of("target", "test-data").toAbsolutePath());
     }
 }

@@ -9,7 +9,10 @@ import java.util.concurrent.atomic.AtomicReference;
 
 /** Stands still until it is moved. */
 public final class TestClock extends Clock {
-    /** A Tuesday in the middle of a season, 9:00 in New York; behind today, so that every month has its partition. */
+    /**
+     * A Tuesday in the middle of a season, 9:00 in New York; behind today, so that every month has its
+     * partition.
+     */
     public static final Instant START = Instant.parse("2026-01-13T14:00:00Z");
 
     private final AtomicReference<Instant> now;

@@ -15,8 +15,9 @@ import org.tankrounds.migrations.Migrations;
 import org.testcontainers.postgresql.PostgreSQLContainer;
 
 /**
- * One real, migrated PostgreSQL for the whole JVM: the one that {@code TANKROUNDS_TEST_DATABASE_URL} names, else a container
- * where an engine answers, else the one brought along. Tests keep apart by making chapters of their own.
+ * One real, migrated PostgreSQL for the whole JVM: the one that {@code TANKROUNDS_TEST_DATABASE_URL} names,
+ * else a container where an engine answers, else the one brought along. Tests keep apart by making chapters
+ * of their own.
  */
 public final class TestDatabase {
     private static final String URL = "TANKROUNDS_TEST_DATABASE_URL";
@@ -27,7 +28,8 @@ public final class TestDatabase {
     private static TestDatabase shared;
 
     static {
-        // A clock that nobody lives by: what forgets to name its zone shows. The driver hands it to its sessions.
+        // A clock that nobody lives by: what forgets to name its zone shows. The driver hands it to its
+        // sessions.
         TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Chatham"));
     }
 
@@ -49,7 +51,9 @@ public final class TestDatabase {
         return shared;
     }
 
-    /** A new, empty embedded server in a folder of the test's own, for what happens before the first chapter. */
+    /**
+     * A new, empty embedded server in a folder of the test's own, for what happens before the first chapter.
+     */
     public static EmbeddedPostgres startEmpty(Path folder) {
         return EmbeddedPostgres.start(folder, PROGRAMS);
     }
@@ -75,9 +79,12 @@ public final class TestDatabase {
         return container().orElseGet(TestDatabase::embedded);
     }
 
-    /** Asks only where something looks like an engine: without one the search costs seconds and prints pages. */
+    /**
+     * Asks only where something looks like an engine: without one the search costs seconds and prints pages.
+     */
     private static Optional<Logins> container() {
-        boolean engine = System.getenv("DOCKER_HOST") != null || Files.exists(Path.of("/var/run/docker.sock"));
+        boolean engine = System.getenv("DOCKER_HOST") != null
+                || Files.exists(Path.of("/var/run/docker.sock"));
         if (!engine) {
             return Optional.empty();
         }
@@ -88,7 +95,8 @@ public final class TestDatabase {
             return Optional.of(DatabaseRoles.ensure(
                     Login.of(postgres.getJdbcUrl(), postgres.getUsername(), postgres.getPassword())));
         } catch (RuntimeException e) {
-            System.err.println("No container for the tests (" + e.getMessage() + "): using the embedded PostgreSQL.");
+            System.err.println("No container for the tests (" + e.getMessage()
+                    + "): using the embedded PostgreSQL.");
             return Optional.empty();
         }
     }

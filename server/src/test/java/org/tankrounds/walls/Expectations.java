@@ -8,12 +8,15 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Who may have what: first the kinds of address by caller, then every address with its kind. An address that is missing
- * here fails the matrix.
+ * Who may have what: first the kinds of address by caller, then every address with its kind. An address that
+ * is missing here fails the matrix.
  */
 final class Expectations {
 
-    /** In the order of the table's columns. Those elsewhere belong to another chapter than the things asked for. */
+    /**
+     * In the order of the table's columns. Those elsewhere belong to another chapter than the things asked
+     * for.
+     */
     enum Visitor {
         NOBODY, DISABLED, TEACHER, OTHER_TEACHER, MENTOR, COORDINATOR,
         TEACHER_ELSEWHERE, MENTOR_ELSEWHERE, COORDINATOR_ELSEWHERE,

@@ -17,14 +17,17 @@ final class Guarded {
                 .contains(DIRECTIVES).doesNotContain("unsafe");
         assertThat(answer.header("x-content-type-options")).as("type of %s", asked).contains("nosniff");
         assertThat(answer.header("referrer-policy")).as("referrer of %s", asked).contains("same-origin");
-        assertThat(answer.header("cross-origin-opener-policy")).as("opener of %s", asked).contains("same-origin");
+        assertThat(answer.header("cross-origin-opener-policy")).as("opener of %s", asked)
+                .contains("same-origin");
         assertThat(answer.header("server")).as("server of %s", asked).isEmpty();
         if (!asked.contains("/assets/")) {
-            assertThat(answer.header("cache-control").orElse("")).as("keeping %s", asked).startsWith("private, no-");
+            assertThat(answer.header("cache-control").orElse("")).as("keeping %s", asked)
+                    .startsWith("private, no-");
         }
         if (answer.header("content-type").orElse("").startsWith("text/html")) {
             assertThat(answer.body()).as("page of %s", asked).startsWith("<!DOCTYPE html>")
-                    .doesNotContain("<style").doesNotContain(" style=\"").doesNotContainPattern("<script(?![^>]*src=)")
+                    .doesNotContain("<style").doesNotContain(" style=\"")
+                    .doesNotContainPattern("<script(?![^>]*src=)")
                     .doesNotContainPattern("<[^>]+ on[a-z]+=\"");
         }
     }

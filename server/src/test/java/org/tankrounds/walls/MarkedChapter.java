@@ -30,12 +30,13 @@ import org.tankrounds.testing.TestClock;
 import org.tankrounds.web.Role;
 
 /**
- * A chapter with one of everything, in which every name carries the same word and every code is known: wherever one of
- * them turns up, something of this chapter does.
+ * A chapter with one of everything, in which every name carries the same word and every code is known:
+ * wherever one of them turns up, something of this chapter does.
  *
  * @param things by the name that an address gives them
  */
-record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Member disabled, String revokedToken) {
+record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Member disabled,
+        String revokedToken) {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     static MarkedChapter add(TestApp app, String word) {
@@ -84,7 +85,8 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         Map<String, String> things = new HashMap<>(Map.of(
                 "tank", cast.tankA().code(), "season", cast.season(), "lot", "1", "link", "no-such-link",
                 "person", target.code(), "token", Integer.toString(spare.tokenId())));
-        things.put("school", tx.select(SCHOOLS.CODE).from(SCHOOLS).where(SCHOOLS.CHAPTER_ID.eq(cast.chapterId()))
+        things.put("school",
+                tx.select(SCHOOLS.CODE).from(SCHOOLS).where(SCHOOLS.CHAPTER_ID.eq(cast.chapterId()))
                 .orderBy(SCHOOLS.SCHOOL_ID).limit(1).fetchSingle(SCHOOLS.CODE));
         things.put("room", tx.select(CLASSROOMS.NAME).from(CLASSROOMS)
                 .where(CLASSROOMS.CHAPTER_ID.eq(cast.chapterId())).limit(1).fetchSingle(CLASSROOMS.NAME));
@@ -94,13 +96,16 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
     }
 
     private static void mark(
-            DSLContext tx, Table<?> table, Field<String> name, Field<Integer> chapter, Cast cast, String word) {
-        tx.update(table).set(name, DSL.concat(name, DSL.val(" " + word))).where(chapter.eq(cast.chapterId())).execute();
+            DSLContext tx, Table<?> table, Field<String> name, Field<Integer> chapter, Cast cast,
+            String word) {
+        tx.update(table).set(name, DSL.concat(name, DSL.val(" " + word))).where(chapter.eq(cast.chapterId()))
+                .execute();
     }
 
     private static Cast.Member person(DSLContext tx, Cast cast, String word, String address, Role role) {
         String email = address + "@" + cast.chapter().code() + ".example";
-        Person person = new PersonRepository().add(tx, cast.chapterId(), new Details(email, "Pat " + word, role),
+        Person person = new PersonRepository()
+                .add(tx, cast.chapterId(), new Details(email, "Pat " + word, role),
                 Optional.of(new PasswordHashes().hash(Cast.PASSWORD)));
         return new Cast.Member(person.personId(), person.code(), email, person.name(), role);
     }

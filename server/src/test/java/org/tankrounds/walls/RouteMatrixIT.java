@@ -80,14 +80,16 @@ class RouteMatrixIT {
         Map<Visitor, String> expected = Expectations.of(route.method(), route.path()).orElseThrow();
         SoftAssertions all = new SoftAssertions();
         // Those who may come last: what they do cannot help those who may not.
-        Stream.of(Visitor.values()).sorted(Comparator.comparing(visitor -> expected.get(visitor).equals("own")))
+        Stream.of(Visitor.values())
+                .sorted(Comparator.comparing(visitor -> expected.get(visitor).equals("own")))
                 .forEach(visitor -> all.check(() -> {
                     Answer answer = ask(VISITORS.get(visitor), route);
                     String asked = visitor + " " + route.method() + " " + route.path();
                     assertThat(outcome(answer, route)).as("%s: %s", asked, start(answer.body()))
                             .isEqualTo(expected.get(visitor).equals("own") ? "yes" : expected.get(visitor));
                     Guarded.check(asked, answer);
-                    assertThat(marksIn(answer, hiddenFrom(visitor), address(route))).as("read by %s", asked).isEmpty();
+                    assertThat(marksIn(answer, hiddenFrom(visitor), address(route))).as("read by %s", asked)
+                            .isEmpty();
                     assertThat(asDescribed(route, answer)).as(asked).isEmpty();
                 }));
         all.assertAll();
@@ -122,11 +124,13 @@ class RouteMatrixIT {
 
     private static List<String> asDescribed(Route route, Answer answer) {
         return route.path().startsWith("/api/")
-                ? Description.get().differences(new Operation(route.method(), route.path()), answer) : List.of();
+                ? Description.get().differences(new Operation(route.method(), route.path()), answer)
+                : List.of();
     }
 
     private static String outcome(Answer answer, Route route) {
-        boolean forEverybody = Expectations.of(route.method(), route.path()).orElseThrow().containsValue("yes");
+        boolean forEverybody = Expectations.of(route.method(), route.path()).orElseThrow()
+                .containsValue("yes");
         boolean signIn = answer.status() == 303 && answer.location().startsWith("/sign-in")
                 || answer.status() == 403 && answer.body().contains("type=\"password\"");
         if (signIn && !forEverybody) {

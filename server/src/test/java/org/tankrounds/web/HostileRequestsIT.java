@@ -31,15 +31,19 @@ class HostileRequestsIT {
     @ValueSource(strings = {
         "/..", "/../../etc/passwd", "/%2e%2e/%2e%2e/etc/passwd", "/assets/../../server/pom.xml",
         "/assets/%2e%2e/%2e%2e/etc/passwd", "/assets/x/..%2f..%2fetc%2fpasswd", "/assets/x/logback.xml",
-        "//sign-in", "/sign-in/", "/sign-in//", "/./sign-in", "/help;a=b", "/tanks%2fabc", "/%00", "/%", "/%zz",
-        "/\\..\\", "/%c0%ae", "/help?%", "/help?a=%zz", "/sign-in?next=%00", "/rounds?for=%ff", "/tanks/%F0%9F%90%9F",
-        "*", "/api/v1/rounds/", "/api/v1/%2e%2e/rounds", "http://elsewhere.example/sign-in", "/sign-in#fragment",
+        "//sign-in", "/sign-in/", "/sign-in//", "/./sign-in", "/help;a=b", "/tanks%2fabc", "/%00", "/%",
+        "/%zz",
+        "/\\..\\", "/%c0%ae", "/help?%", "/help?a=%zz", "/sign-in?next=%00", "/rounds?for=%ff",
+        "/tanks/%F0%9F%90%9F",
+        "*", "/api/v1/rounds/", "/api/v1/%2e%2e/rounds", "http://elsewhere.example/sign-in",
+        "/sign-in#fragment",
         "/favicon.ico", "/robots.txt", "/.well-known/security.txt", "/.git/config", "/WEB-INF/web.xml",
     })
     void strangeAddresses_neverBreakAnything(String address) throws IOException {
         String answer = raw("GET " + address + " HTTP/1.1\r\nHost: here.example\r\n\r\n");
         assertThat(status(answer)).as(answer).isBetween(200, 499);
-        assertThat(answer).contains("Content-Security-Policy: default-src 'none'", "X-Content-Type-Options: nosniff",
+        assertThat(answer)
+                .contains("Content-Security-Policy: default-src 'none'", "X-Content-Type-Options: nosniff",
                 "Cache-Control: private, no-store");
         assertThat(answer).doesNotContain("root:").doesNotContain("<configuration").doesNotContain("<project")
                 .doesNotContain("Exception").doesNotContain("\tat ");
@@ -133,14 +137,18 @@ class HostileRequestsIT {
 
     /** @param length the headers that say how long it is, rightly or wrongly */
     private static String form(String length, String type, String body) {
-        return "POST /sign-in HTTP/1.1\r\nHost: h\r\nContent-Type: " + type + "\r\n" + length + "\r\n\r\n" + body;
+        return "POST /sign-in HTTP/1.1\r\nHost: h\r\nContent-Type: " + type + "\r\n" + length + "\r\n\r\n"
+                + body;
     }
 
     private static int status(String answer) {
         return Integer.parseInt(answer.split(" ", 3)[1]);
     }
 
-    /** @return everything that comes back, headers and all; empty where the connection is closed without a word */
+    /**
+     * @return everything that comes back, headers and all; empty where the connection is closed without a
+     * word
+     */
     private static String raw(String request) throws IOException {
         URI base = URI.create(APP.baseUrl());
         try (Socket socket = new Socket(base.getHost(), base.getPort())) {

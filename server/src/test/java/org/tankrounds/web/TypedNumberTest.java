@@ -15,13 +15,15 @@ final class TypedNumberTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "x", "1e3", "NaN", "Infinity", "1 2", "1.2.3", "1,000", "0,375", "0x10", "12 L", "1,2,3"})
+    @ValueSource(strings =
+            {"", "x", "1e3", "NaN", "Infinity", "1 2", "1.2.3", "1,000", "0,375", "0x10", "12 L", "1,2,3"})
     void decimal_refusesWhatMayMeanSomethingElse(String typed) {
         assertThat(TypedNumber.decimal(typed)).isEmpty();
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"200 | 200", "1,200 | 1200", "1 200 | 1200", "12,000 | 12000", "0 | 0"})
+    @CsvSource(delimiter = '|',
+            value = {"200 | 200", "1,200 | 1200", "1 200 | 1200", "12,000 | 12000", "0 | 0"})
     void whole_asPeopleTypeIt(String typed, int value) {
         assertThat(TypedNumber.whole(typed)).hasValue(value);
     }
@@ -33,7 +35,8 @@ final class TypedNumberTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"11.0, 1, 11", "208.1976, 1, 208.2", "0.04, 1, 0", "-0.04, 1, 0", "1000, 0, 1000", "1200000, 1, 1200000"})
+    @CsvSource({"11.0, 1, 11", "208.1976, 1, 208.2", "0.04, 1, 0", "-0.04, 1, 0", "1000, 0, 1000",
+            "1200000, 1, 1200000"})
     void text_isShort(double value, int decimals, String text) {
         assertThat(TypedNumber.text(value, decimals)).isEqualTo(text);
     }

@@ -58,7 +58,8 @@ class WatchIT {
             Answer page = browser.get("/rounds");
             assertThat(page.status()).isEqualTo(503);
             assertThat(page.header("retry-after")).isPresent();
-            assertThat(page.body()).contains("The database does not answer just now.").doesNotContain("Exception");
+            assertThat(page.body()).contains("The database does not answer just now.")
+                    .doesNotContain("Exception");
         }
     }
 
@@ -107,7 +108,8 @@ class WatchIT {
     /** A histogram's samples carry endings that its type line does not. */
     private static String family(String name, Map<String, String> types) {
         for (String ending : List.of("_bucket", "_sum", "_count", "_max")) {
-            if (name.endsWith(ending) && types.containsKey(name.substring(0, name.length() - ending.length()))) {
+            if (name.endsWith(ending)
+                    && types.containsKey(name.substring(0, name.length() - ending.length()))) {
                 return name.substring(0, name.length() - ending.length());
             }
         }

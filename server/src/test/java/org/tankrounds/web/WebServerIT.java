@@ -36,7 +36,8 @@ class WebServerIT {
 
     @ParameterizedTest
     @CsvSource({
-        "/fine, 200", "/moved, 303", "/unchanged, 304", "/nothing-of-the-kind, 404", "/broken, 500", "/refused, 422",
+        "/fine, 200", "/moved, 303", "/unchanged, 304", "/nothing-of-the-kind, 404", "/broken, 500",
+                "/refused, 422",
         "/api/v1/fine, 200", "/api/v1/nothing, 404", "/api/v1/broken, 500", "asset, 200"
     })
     void everyAnswer_tellsTheBrowserWhatItMayNotDo(String path, int status) {
@@ -74,7 +75,8 @@ class WebServerIT {
         Answer page = get(server, "/broken");
         Answer api = get(server, "/api/v1/broken");
 
-        assertThat(page.body()).contains("Something went wrong on our side.").containsPattern("Reference \\w{8}")
+        assertThat(page.body()).contains("Something went wrong on our side.")
+                .containsPattern("Reference \\w{8}")
                 .doesNotContain("a secret cause").doesNotContain("Exception");
         assertThat(api.header("content-type").orElseThrow()).startsWith("application/problem+json");
         assertThat(api.body()).doesNotContain("a secret cause").doesNotContain("Exception");
@@ -96,7 +98,8 @@ class WebServerIT {
         return WebServer.create(ConfigReader.read(environment).withPort(0), json, ASSETS, errors, ctx -> {},
                 (ctx, ms) -> {}, javalin -> {
                     javalin.routes.get("/fine", ctx -> ctx.html("<p>fine</p>"), Role.ANYBODY);
-                    javalin.routes.get("/moved", ctx -> ctx.status(303).header("Location", "/fine"), Role.ANYBODY);
+                    javalin.routes.get("/moved", ctx -> ctx.status(303).header("Location", "/fine"),
+                            Role.ANYBODY);
                     javalin.routes.get("/unchanged", ctx -> ctx.status(304), Role.ANYBODY);
                     javalin.routes.get("/refused", ctx -> {
                         throw RefusedException.of(422, "Not like this.");

@@ -31,15 +31,18 @@ public record FormField(
     }
 
     public FormField withHint(String newHint) {
-        return new FormField(name, label, newHint, unit, value, error, type, inputMode, autocomplete, shortBox, options);
+        return new FormField(name, label, newHint, unit, value, error, type, inputMode, autocomplete,
+                shortBox, options);
     }
 
     public FormField withError(String newError) {
-        return new FormField(name, label, hint, unit, value, newError, type, inputMode, autocomplete, shortBox, options);
+        return new FormField(name, label, hint, unit, value, newError, type, inputMode, autocomplete,
+                shortBox, options);
     }
 
     public FormField withType(String newType, String newAutocomplete) {
-        return new FormField(name, label, hint, unit, value, error, newType, inputMode, newAutocomplete, shortBox, options);
+        return new FormField(name, label, hint, unit, value, error, newType, inputMode, newAutocomplete,
+                shortBox, options);
     }
 
     public boolean wrong() {

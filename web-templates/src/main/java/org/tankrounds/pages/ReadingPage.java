@@ -35,5 +35,6 @@ public record ReadingPage(
      * @param heading such as "Version 2, the one that holds"
      * @param lines values as they were written, with their marks
      */
-    public record Version(String heading, String who, String reason, String measured, List<String> lines, String note) {}
+    public record Version(String heading, String who, String reason, String measured, List<String> lines,
+            String note) {}
 }
