@@ -72,7 +72,8 @@
     const name = document.createElement("h3");
     name.textContent = series.unit ? series.name + ", " + series.unit : series.name;
     box.append(name);
-    const digits = (_, value) => (value === null || value === undefined ? "–" : String(Number(value.toPrecision(3))));
+    const number = (value) => (value > 0 && value < 0.0001 ? "under 0.0001" : String(Number(value.toPrecision(3))));
+    const digits = (_, value) => (value === null || value === undefined ? "–" : number(value));
     const stepped = window.uPlot.paths.stepped({ align: 1 });
     const lines = [
       { label: "when", value: (_, time) => (time === null ? "–" : moment.format(new Date(time * 1000))) },

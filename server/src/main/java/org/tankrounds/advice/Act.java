@@ -66,6 +66,13 @@ public record Act(
                 OptionalDouble.empty(), "", analyte.code(), "");
     }
 
+    static Act waterChange(Driver driver, double percent, OptionalDouble volumeL, String basis) {
+        OptionalDouble litres = volumeL.isEmpty() ? OptionalDouble.empty()
+                : OptionalDouble.of(volumeL.getAsDouble() * percent / 100);
+        return new Act(Kind.WATER_CHANGE, Optional.of(driver), OptionalDouble.of(percent), "%", litres, "L",
+                "", basis);
+    }
+
     static Act skipFeed(Driver driver, double hours) {
         return amount(Kind.SKIP_FEED, driver, hours, "h", "");
     }

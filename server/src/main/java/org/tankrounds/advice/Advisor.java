@@ -1,6 +1,5 @@
 package org.tankrounds.advice;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -18,7 +17,6 @@ import org.tankrounds.forecast.Reason;
 import org.tankrounds.forecast.SeriesForecast;
 import org.tankrounds.tankmodel.TankParameters;
 import org.tankrounds.water.Analyte;
-import org.tankrounds.water.Carbonate;
 import org.tankrounds.water.Chlorine;
 import org.tankrounds.water.HeatBalance;
 import org.tankrounds.water.Salt;
@@ -37,16 +35,12 @@ public final class Advisor {
     private static final double AIM = 0.8;
     private static final double SALT_TARGET_MG_PER_L = 60;
     private static final double ENOUGH_CHLORIDE_MG_PER_L = 50;
-    private static final double ALKALINITY_AIM_MG_PER_L = 50;
-    private static final double MOST_ALKALINITY_A_DAY_MG_PER_L = 20;
-    private static final double AMMONIA_TOO_HIGH_FOR_BICARBONATE = 0.5;
     private static final double ROOM_C = 21;
     private static final double ICE_HOURS = 12;
     private static final double SKIP_FEED_HOURS = 24;
-    private static final Duration ALKALINITY_AGE = Duration.ofDays(30);
     private static final double MATTERS = 0.1;
-    /** Trouble with pH is that of a lack of alkalinity below, not above. */
-    private static final double MIDDLE_PH = 7.5;
+    /** From this chance on a tank is gone to within the week. */
+    private static final double WORRYING_CHANCE = 0.2;
 
     private final Limits limits;
 
@@ -66,7 +60,15 @@ public final class Advisor {
                 forReason(reason, facts, forecast, observations, acts);
             }
         }
+        if (acts.isEmpty() && isWorrying(forecast)) {
+            acts.add(Act.ask(forecast.driver(), analyteOf(forecast.driver())));
+        }
         return withoutRepeats(acts);
+    }
+
+    /** Nobody is sent to such a tank with nothing to do. */
+    private static boolean isWorrying(Forecast forecast) {
+        return forecast.chance() >= WORRYING_CHANCE || forecast.hoursToLimit().orElse(1) == 0;
     }
 
     private void forReason(Reason reason, TankFacts facts, Forecast forecast,
@@ -85,7 +87,7 @@ public final class Advisor {
             }
             case NITRITE -> nitrite(facts, forecast, observations, acts);
             case DISSOLVED_OXYGEN -> acts.add(Act.plain(Act.Kind.MORE_AIR, driver));
-            case PH -> ph(facts, forecast, observations, acts);
+            case PH -> acts.addAll(new PhAdvice(facts, forecast, observations, limits).acts());
             case CHLORINE -> chlorine(reason, facts, acts);
             case DEATHS -> {
                 acts.add(Act.plain(Act.Kind.LOOK_AT_FISH, driver));
@@ -143,39 +145,7 @@ public final class Advisor {
             return;
         }
         double percent = Math.ceil(Math.min(share, MOST_CHANGED_AT_ONCE) * 20) * 5;
-        OptionalDouble litres = facts.volumeL().isEmpty() ? OptionalDouble.empty()
-                : OptionalDouble.of(facts.volumeL().getAsDouble() * percent / 100);
-        acts.add(new Act(Act.Kind.WATER_CHANGE, Optional.of(driver), OptionalDouble.of(percent), "%",
-                litres, "L", "", "WaterChange.shareFor"));
-    }
-
-    private void ph(TankFacts facts, Forecast forecast, List<Observation> observations, List<Act> acts) {
-        boolean low = series(forecast, Driver.PH).map(s -> s.fan().get(0).q50() < MIDDLE_PH).orElse(false);
-        if (low) {
-            alkalinity(facts, forecast, observations, acts);
-        } else {
-            acts.add(Act.ask(Driver.PH, Analyte.PH));
-        }
-    }
-
-    private void alkalinity(
-            TankFacts facts, Forecast forecast, List<Observation> observations, List<Act> acts) {
-        Optional<Observation> newest = newest(observations, Analyte.ALKALINITY, forecast)
-                .filter(o -> o.at().isAfter(forecast.asOf().minus(ALKALINITY_AGE)));
-        if (newest.isEmpty()) {
-            acts.add(Act.ask(Driver.PH, Analyte.ALKALINITY));
-            return;
-        }
-        double missing = ALKALINITY_AIM_MG_PER_L - newest.get().value();
-        boolean ammoniaHigh = newest(observations, Analyte.TOTAL_AMMONIA, forecast)
-                .map(o -> o.value() >= AMMONIA_TOO_HIGH_FOR_BICARBONATE).orElse(false);
-        if (missing <= 0 || ammoniaHigh) {
-            return;
-        }
-        double raise = Math.min(missing, MOST_ALKALINITY_A_DAY_MG_PER_L);
-        acts.add(facts.volumeL().isEmpty() ? Act.plain(Act.Kind.BICARBONATE, Driver.PH)
-                : Act.amount(Act.Kind.BICARBONATE, Driver.PH, Carbonate.bicarbonateG(raise,
-                        facts.volumeL().getAsDouble()), "g", "Carbonate.bicarbonateG"));
+        acts.add(Act.waterChange(driver, percent, facts.volumeL(), "WaterChange.shareFor"));
     }
 
     private static void chlorine(Reason reason, TankFacts facts, List<Act> acts) {
@@ -189,11 +159,11 @@ public final class Advisor {
         acts.add(Act.plain(Act.Kind.MORE_AIR, Driver.CHLORINE));
     }
 
-    private static Optional<SeriesForecast> series(Forecast forecast, Driver driver) {
+    static Optional<SeriesForecast> series(Forecast forecast, Driver driver) {
         return forecast.series().stream().filter(s -> s.series() == driver).findFirst();
     }
 
-    private static Optional<Observation> newest(
+    static Optional<Observation> newest(
             List<Observation> observations, Analyte analyte, Forecast forecast) {
         return observations.stream()
                 .filter(o -> o.analyte() == analyte && !o.doubtful() && !o.at().isAfter(forecast.asOf()))

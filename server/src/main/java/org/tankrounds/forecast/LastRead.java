@@ -4,14 +4,17 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.SeriesBelief;
 import org.tankrounds.belief.TankBelief;
 import org.tankrounds.water.Ammonia;
 
 /**
  * What a person saw last of a limit's series, and the reading before that it is told against.
  *
- * @param reading the newest believed reading; for un-ionised ammonia the total ammonia's
+ * @param reading the newest reading; for un-ionised ammonia the total ammonia's
  * @param value in the limit's unit
  * @param previous the value it moved from
  * @param overHours in how many hours
@@ -24,16 +27,32 @@ record LastRead(Optional<Observation> reading, OptionalDouble value, OptionalDou
     private static final double FEW_HOURS = 3;
 
     static LastRead of(Driver limit, TankBelief belief) {
+        return of(limit, belief, SeriesBelief::readings, belief.temperature().readings());
+    }
+
+    /** The same with the newest reading even where that is set aside until another agrees with it. */
+    static LastRead ofAll(Driver limit, TankBelief belief) {
+        return of(limit, belief, series -> and(series.readings(), series.setAside()),
+                and(belief.temperature().readings(), belief.temperature().setAside()));
+    }
+
+    private static LastRead of(Driver limit, TankBelief belief,
+            Function<SeriesBelief, List<Observation>> readings, List<Observation> temperatures) {
         return switch (limit) {
-            case TEMPERATURE -> warmedSince(belief.temperature().readings());
-            case UN_IONISED_AMMONIA -> scaled(against(belief.totalAmmonia().readings()), unIonised(belief));
-            case NITRITE -> against(belief.nitrite().readings());
-            case DISSOLVED_OXYGEN -> against(belief.oxygenShare().readings());
-            case PH -> against(belief.ph().readings());
+            case TEMPERATURE -> warmedSince(temperatures);
+            case UN_IONISED_AMMONIA ->
+                scaled(against(readings.apply(belief.totalAmmonia())), unIonised(belief));
+            case NITRITE -> against(readings.apply(belief.nitrite()));
+            case DISSOLVED_OXYGEN -> against(readings.apply(belief.oxygenShare()));
+            case PH -> against(readings.apply(belief.ph()));
             case CHLORINE -> belief.newestChlorine().map(o -> of(o, OptionalDouble.empty(),
                     OptionalDouble.empty())).orElse(none());
             default -> none();
         };
+    }
+
+    private static List<Observation> and(List<Observation> readings, Optional<Observation> setAside) {
+        return Stream.concat(readings.stream(), setAside.stream()).toList();
     }
 
     /** Signed movement, where there is one to tell. */

@@ -64,9 +64,9 @@ final class Reasons {
     }
 
     private Reason main(Driver limit) {
-        LastRead read = judgement.lastRead().get(limit);
-        double share = judgement.share(limit) * (driver() == Driver.SILENCE ? 0.5 : 1);
         OptionalDouble hours = outcome.hoursToLimit(limit);
+        LastRead read = told(limit, hours);
+        double share = judgement.share(limit) * (driver() == Driver.SILENCE ? 0.5 : 1);
         Reason reason = Reason.of(kind(limit, read, hours), limit, share)
                 .withLimit(limitLevel(limit))
                 .withHoursToLimit(hours);
@@ -85,6 +85,14 @@ final class Reasons {
         return notRead ? reason.withOverHours(hoursSince(newest.at())) : reason;
     }
 
+    /** The reading behind a verdict: one set aside, where it is the worse and the limit is met now. */
+    private LastRead told(Driver limit, OptionalDouble hours) {
+        LastRead believed = judgement.lastRead().get(limit);
+        LastRead newest = LastRead.ofAll(limit, belief);
+        double differs = newest.value().orElse(0) - believed.value().orElse(0);
+        return isMetNow(hours) && isTowards(limit, newest, differs) ? newest : believed;
+    }
+
     private Reason.Kind kind(Driver limit, LastRead read, OptionalDouble hours) {
         boolean stale = read.reading().isEmpty()
                 || hoursSince(read.reading().get().at()) > Math.max(STALE_HOURS, judgement.ageHours() + 72);
@@ -94,15 +102,18 @@ final class Reasons {
         if (limit == Driver.TEMPERATURE && belief.temperature().stoppedChance() >= CHILLER_STANDS) {
             return Reason.Kind.CHILLER_LOOKS_STOPPED;
         }
-        if (hours.isPresent() && hours.getAsDouble() == 0) {
+        if (isMetNow(hours)) {
             return Reason.Kind.BEYOND_LIMIT;
         }
-        return movesTowards(limit, read) && hours.isPresent()
+        return isTowards(limit, read, read.change().orElse(0)) && hours.isPresent()
                 ? Reason.Kind.HEADED_FOR_LIMIT : Reason.Kind.NEAR_LIMIT;
     }
 
-    private static boolean movesTowards(Driver limit, LastRead read) {
-        double change = read.change().orElse(0);
+    private static boolean isMetNow(OptionalDouble hours) {
+        return hours.isPresent() && hours.getAsDouble() == 0;
+    }
+
+    private static boolean isTowards(Driver limit, LastRead read, double change) {
         boolean falls = limit == Driver.DISSOLVED_OXYGEN
                 || limit == Driver.PH && read.value().orElse(7) < 7.5;
         return falls ? change < 0 : change > 0;

@@ -12,7 +12,25 @@ final class SeriesPaths {
     private static final int BLOCK_H = 6;
     private static final int BLOCKS = Forecast.HORIZON_HOURS / BLOCK_H;
 
-    private SeriesPaths() {
+    private final TrendModel model;
+    private final int stream;
+    private final double[] population;
+    private final double[][] values;
+    private final LocalTrend levelLeft;
+    private final LocalTrend slopeLeft;
+    private final double levelSd;
+    private final double slopeSd;
+
+    private SeriesPaths(SeriesBelief belief, int paths, int stream) {
+        this.model = belief.model();
+        this.stream = stream;
+        population = population(belief);
+        values = new double[Forecast.HORIZON_HOURS + 1][paths];
+        levelLeft = new LocalTrend(1, 0, 0, 0, 0).after(BLOCK_H / 24.0, model);
+        slopeLeft = new LocalTrend(0, 1, 0, 0, 0).after(BLOCK_H / 24.0, model);
+        LocalTrend noise = new LocalTrend(0, 0, 0, 0, 0).after(BLOCK_H / 24.0, model);
+        levelSd = Math.sqrt(noise.levelVar());
+        slopeSd = Math.sqrt(noise.slopeVar());
     }
 
     /** Values by hour and path, in the model's unit; {@code stream} keeps series independent. */
@@ -20,36 +38,40 @@ final class SeriesPaths {
         double[] levelDraw = Draws.spreadNormal(paths, stream);
         double[] slopeDraw = Draws.spreadNormal(paths, stream + 1);
         double[] alternativeDraw = Draws.spread(paths, stream + 2);
-        double[] population = population(belief);
-        TrendModel model = belief.model();
-        LocalTrend noise = new LocalTrend(0, 0, 0, 0, 0).after(BLOCK_H / 24.0, model);
-        LocalTrend unit = new LocalTrend(1, 0, 0, 0, 0).after(BLOCK_H / 24.0, model);
-        LocalTrend slopeUnit = new LocalTrend(0, 1, 0, 0, 0).after(BLOCK_H / 24.0, model);
-        double levelSd = Math.sqrt(noise.levelVar());
-        double slopeSd = Math.sqrt(noise.slopeVar());
-        double[][] values = new double[Forecast.HORIZON_HOURS + 1][paths];
+        SeriesPaths series = new SeriesPaths(belief, paths, stream);
         for (int i = 0; i < paths; i++) {
             LocalTrend held = alternativeDraw[i] < belief.alternativeChance()
                     ? belief.alternative() : belief.state();
-            double sd = Math.sqrt(held.levelVar());
-            double level = held.level() + sd * levelDraw[i];
-            double slopeLeft = Math.sqrt(
-                    Math.max(0, held.slopeVar() - held.cov() * held.cov() / held.levelVar()));
-            double slope = held.slope() + held.cov() / sd * levelDraw[i] + slopeLeft * slopeDraw[i];
-            double from = model.scale().valueOf(population[0] + level);
-            values[0][i] = from;
-            for (int block = 0; block < BLOCKS; block++) {
-                int draw = (stream * BLOCKS + block) * 2 * paths + 2 * i;
-                level = unit.level() * level + slopeUnit.level() * slope + levelSd * Draws.normal(draw);
-                slope = slopeUnit.slope() * slope + slopeSd * Draws.normal(draw + 1);
-                double to = model.scale().valueOf(population[block + 1] + level);
-                for (int h = 1; h <= BLOCK_H; h++) {
-                    values[block * BLOCK_H + h][i] = from + (to - from) * h / BLOCK_H;
-                }
-                from = to;
-            }
+            series.start(i, held, levelDraw[i], slopeDraw[i]);
         }
-        return values;
+        return series.values;
+    }
+
+    /** From a draw of level and slope as they hang together. */
+    private void start(int i, LocalTrend held, double levelDraw, double slopeDraw) {
+        double sd = Math.sqrt(held.levelVar());
+        double ownSlopeSd = Math.sqrt(
+                Math.max(0, held.slopeVar() - held.cov() * held.cov() / held.levelVar()));
+        run(i, held.level() + sd * levelDraw,
+                held.slope() + held.cov() / sd * levelDraw + ownSlopeSd * slopeDraw);
+    }
+
+    private void run(int i, double level, double slope) {
+        int paths = values[0].length;
+        values[0][i] = model.scale().valueOf(population[0] + level);
+        for (int block = 0; block < BLOCKS; block++) {
+            int draw = (stream * BLOCKS + block) * 2 * paths + 2 * i;
+            level = levelLeft.level() * level + slopeLeft.level() * slope + levelSd * Draws.normal(draw);
+            slope = slopeLeft.slope() * slope + slopeSd * Draws.normal(draw + 1);
+            between(i, block * BLOCK_H, model.scale().valueOf(population[block + 1] + level));
+        }
+    }
+
+    private void between(int i, int hour, double to) {
+        double from = values[hour][i];
+        for (int h = 1; h <= BLOCK_H; h++) {
+            values[hour + h][i] = from + (to - from) * h / BLOCK_H;
+        }
     }
 
     private static double[] population(SeriesBelief belief) {

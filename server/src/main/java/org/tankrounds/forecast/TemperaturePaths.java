@@ -8,48 +8,60 @@ import org.tankrounds.belief.TemperatureBelief;
 final class TemperaturePaths {
 
     private static final int STREAM = 100;
+    private static final int HOURS = Forecast.HORIZON_HOURS;
+    private static final double FAILS = ChillerFailure.chanceWithin(HOURS / 24.0);
+    private static final double SETTLE = StrictMath.exp(-1 / ChillerFailure.RUN_HOURS);
+    private static final double SETTLE_SD = ChillerFailure.RUN_SD_C * Math.sqrt(1 - SETTLE * SETTLE);
+    private static final double ROOM_SD = ChillerFailure.ROOM_WALK_SD_C / Math.sqrt(24);
+    private static final int NEVER = HOURS + 1;
 
     private TemperaturePaths() {
     }
 
+    /** When a path's chiller fails, where the water then goes, and what an hour leaves of the way. */
+    private record Fate(int failsAtH, double endC, double keepsPerHour) {
+    }
+
     static double[][] of(TemperatureBelief belief) {
         int paths = belief.nowC().length;
-        int hours = Forecast.HORIZON_HOURS;
-        double[][] values = new double[hours + 1][paths];
+        double[][] values = new double[HOURS + 1][paths];
         double[] failDraw = Draws.spread(paths, STREAM);
         double[] roomDraw = Draws.spreadNormal(paths, STREAM + 1);
         double[] constantDraw = Draws.spreadNormal(paths, STREAM + 2);
-        double fails = ChillerFailure.chanceWithin(hours / 24.0);
-        double settle = StrictMath.exp(-1 / ChillerFailure.RUN_HOURS);
-        double roomSd = ChillerFailure.ROOM_WALK_SD_C / Math.sqrt(24);
-        double settleSd = ChillerFailure.RUN_SD_C * Math.sqrt(1 - settle * settle);
         for (int i = 0; i < paths; i++) {
-            double now = belief.nowC()[i];
-            double held = belief.heldC()[i];
-            double end = belief.endC()[i];
-            double keep = 0;
-            int failsAt = belief.stopped()[i] ? 0
-                    : failDraw[i] < fails ? (int) (hours * failDraw[i] / fails) : hours + 1;
-            if (belief.stopped()[i]) {
-                keep = StrictMath.exp(-1 / belief.timeConstantH()[i]);
-            } else if (failsAt <= hours) {
-                ChillerFailure failure = ChillerFailure.of(held, roomDraw[i], constantDraw[i],
-                        Draws.uniform(2 * i), Draws.uniform(2 * i + 1));
-                end = failure.endC();
-                keep = StrictMath.exp(-1 / failure.timeConstantH());
-            }
-            values[0][i] = now;
-            for (int h = 1; h <= hours; h++) {
-                double drawn = Draws.normal(i * hours + h);
-                if (h > failsAt) {
-                    end += roomSd * drawn;
-                    now = end - (end - now) * keep;
-                } else {
-                    now = held + (now - held) * settle + settleSd * drawn;
-                }
-                values[h][i] = now;
-            }
+            run(i, belief, fate(i, belief, failDraw[i], roomDraw[i], constantDraw[i]), values);
         }
         return values;
+    }
+
+    private static Fate fate(
+            int i, TemperatureBelief belief, double failDraw, double roomDraw, double constantDraw) {
+        if (belief.stopped()[i]) {
+            return new Fate(0, belief.endC()[i], StrictMath.exp(-1 / belief.timeConstantH()[i]));
+        }
+        if (failDraw >= FAILS) {
+            return new Fate(NEVER, belief.heldC()[i], 0);
+        }
+        ChillerFailure failure = ChillerFailure.of(belief.heldC()[i], roomDraw, constantDraw,
+                Draws.uniform(2 * i), Draws.uniform(2 * i + 1));
+        return new Fate((int) (HOURS * failDraw / FAILS), failure.endC(),
+                StrictMath.exp(-1 / failure.timeConstantH()));
+    }
+
+    private static void run(int i, TemperatureBelief belief, Fate fate, double[][] values) {
+        double held = belief.heldC()[i];
+        double now = belief.nowC()[i];
+        double end = fate.endC();
+        values[0][i] = now;
+        for (int h = 1; h <= HOURS; h++) {
+            double drawn = Draws.normal(i * HOURS + h);
+            if (h > fate.failsAtH()) {
+                end += ROOM_SD * drawn;
+                now = end - (end - now) * fate.keepsPerHour();
+            } else {
+                now = held + (now - held) * SETTLE + SETTLE_SD * drawn;
+            }
+            values[h][i] = now;
+        }
     }
 }

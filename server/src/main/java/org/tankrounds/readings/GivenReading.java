@@ -20,10 +20,11 @@ record GivenReading(
     /**
      * @param at JSON pointer, or the form's field
      * @param as empty where the writer left it out
+     * @param byCard where no step is given, the kit's card says it; a meter's number has none
      */
     record GivenValue(
             String at, Analyte analyte, BigDecimal value, String unit, Optional<String> as,
-            Optional<BigDecimal> step, boolean below) {}
+            Optional<BigDecimal> step, boolean below, boolean byCard) {}
 
     GivenReading at(Instant time) {
         return new GivenReading(Optional.of(time), by, note, values);
@@ -40,7 +41,7 @@ record GivenReading(
                 .filter(old -> old.form().equals(new UnitForm(value.unit(), value.as().orElse(""))))
                 .findFirst()
                 .map(old -> new GivenValue(value.at(), value.analyte(), old.value(), value.unit(), value.as(),
-                        old.step(), old.below()))
+                        old.step(), old.below(), value.byCard()))
                 .orElse(value);
     }
 }

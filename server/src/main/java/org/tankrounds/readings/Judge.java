@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.tankrounds.places.Kit;
+import org.tankrounds.places.KitScale;
 import org.tankrounds.places.Tank;
 import org.tankrounds.readings.GivenReading.GivenValue;
 import org.tankrounds.water.Analyte;
@@ -153,11 +154,16 @@ final class Judge {
             return Units.stepToCanonical(analyte, form, given.step().get().doubleValue(), waterTemperatureC,
                     tank.elevationM().orElse(0));
         }
-        return kit.scale(analyte).map(card -> {
+        return card(given).map(card -> {
             double onCard = fromCanonical(analyte, card.form(), canonical);
             return Units.stepToCanonical(analyte, card.form(), card.stepAt(onCard), waterTemperatureC,
                     tank.elevationM().orElse(0));
         }).orElse(0.0);
+    }
+
+    /** The colour card that it was read with, unless it was another method. */
+    private Optional<KitScale> card(GivenValue given) {
+        return given.byCard() ? kit.scale(given.analyte()) : Optional.empty();
     }
 
     private boolean notDetected(GivenValue given, UnitForm form) {
@@ -168,7 +174,7 @@ final class Judge {
         if (!CONCENTRATIONS.contains(analyte) || analyte == Analyte.DISSOLVED_OXYGEN) {
             return false;
         }
-        return given.value().signum() == 0 || given.step().isEmpty() && kit.scale(analyte)
+        return given.value().signum() == 0 || given.step().isEmpty() && card(given)
                 .filter(card -> card.form().equals(form))
                 .map(card -> card.isLowest(given.value().doubleValue()))
                 .orElse(false);

@@ -17,7 +17,8 @@ final class LogBoxes {
     static final List<Analyte> ALWAYS =
             List.of(Analyte.PH, Analyte.TOTAL_AMMONIA, Analyte.NITRITE, Analyte.NITRATE);
     private static final List<Analyte> SELDOM =
-            List.of(Analyte.DISSOLVED_OXYGEN, Analyte.ALKALINITY, Analyte.CHLORINE);
+            List.of(Analyte.DISSOLVED_OXYGEN, Analyte.ALKALINITY, Analyte.HARDNESS,
+                    Analyte.CHLORIDE, Analyte.CHLORINE);
 
     private final Tank tank;
     private final Kit kit;
@@ -35,6 +36,12 @@ final class LogBoxes {
                 .filter(analyte -> analyte != Analyte.TEMPERATURE)
                 .distinct()
                 .toList();
+    }
+
+    /** What is read from a card, but may be read by a meter too. */
+    List<Analyte> typed() {
+        return Stream.concat(ALWAYS.stream(), more().stream())
+                .filter(analyte -> kit.scale(analyte).isPresent()).toList();
     }
 
     Map<Analyte, UnitForm> forms() {

@@ -32,6 +32,12 @@ final class LogFields {
         return field(analyte.code(), Wording.name(analyte), unit, mode);
     }
 
+    /** For the number of a meter, where the kit has a card. */
+    FormField typedBox(Analyte analyte, UnitForm unitForm) {
+        String unit = analyte == Analyte.PH ? "as by a meter" : unit(analyte, unitForm);
+        return field(analyte.code() + LogForm.TYPED, Wording.name(analyte) + ", typed", unit, "decimal");
+    }
+
     /** Beside a label: "mg/L, total, as N". */
     static String unit(Analyte analyte, UnitForm form) {
         String unit = Wording.unit(form);

@@ -31,6 +31,8 @@ final class LogForm {
     static final String NOTE = "note";
     static final String BY = "by";
     static final String UNIT = "_unit";
+    /** Box beside a card, for what was read by a meter. */
+    static final String TYPED = "_typed";
     /** Answer to "is that right?": {@code yes} or {@code swap}, with the number asked about and a unit. */
     static final String SURE = "sure_";
     private static final String SWAP = "swap";
@@ -91,11 +93,25 @@ final class LogForm {
     }
 
     private Optional<GivenValue> value(Analyte analyte, UnitForm form, Faults faults) {
-        return TypedValue.read(analyte, text(analyte), sentence -> faults.add(analyte.code(), sentence))
+        String box = analyte.code() + TYPED;
+        if (text(box).isBlank()) {
+            return value(analyte, analyte.code(), form, true, faults);
+        }
+        if (!text(analyte).isBlank()) {
+            faults.add(box, Wording.name(analyte) + ": " + text(analyte).strip() + " is chosen on the card, and "
+                    + text(box).strip() + " typed here. Keep one of them: empty this box, or choose “not tested” on"
+                    + " the card.");
+            return Optional.empty();
+        }
+        return value(analyte, box, form, false, faults);
+    }
+
+    private Optional<GivenValue> value(Analyte analyte, String box, UnitForm form, boolean byCard, Faults faults) {
+        return TypedValue.read(analyte, text(box), sentence -> faults.add(box, sentence))
                 .map(typedValue -> {
                     UnitForm meant = typedValue.unit().map(UnitForm::of).orElse(chosen(analyte, form));
-                    return new GivenValue(analyte.code(), analyte, ReadingParser.plain(typedValue.number()),
-                            meant.unit(), Optional.of(meant.as()).filter(as -> !as.isEmpty()), Optional.empty(), false);
+                    return new GivenValue(box, analyte, ReadingParser.plain(typedValue.number()), meant.unit(),
+                            Optional.of(meant.as()).filter(as -> !as.isEmpty()), Optional.empty(), false, byCard);
                 });
     }
 

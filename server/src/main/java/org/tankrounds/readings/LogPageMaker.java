@@ -64,7 +64,8 @@ final class LogPageMaker {
         List<FormField> husbandry = LogBoxes.HUSBANDRY.stream()
                 .map(analyte -> fields.box(analyte, boxes.form(analyte))).toList();
         List<Card> cards = LogBoxes.ALWAYS.stream().map(this::card).toList();
-        List<Card> more = boxes.more().stream().map(this::card).toList();
+        List<Card> more = Stream.concat(boxes.more().stream().map(this::card), boxes.typed().stream()
+                .map(analyte -> new Card(fields.typedBox(analyte, boxes.form(analyte)), List.of()))).toList();
         FormField measuredAt = fields.measuredAt("empty for now").withHint("Such as 2027-01-12 14:05");
         List<FormField> inOrder = Stream.of(Stream.of(temperature), husbandry.stream(), cards.stream().map(Card::field),
                         Stream.of(fields.by(), fields.note()), more.stream().map(Card::field), Stream.of(measuredAt))

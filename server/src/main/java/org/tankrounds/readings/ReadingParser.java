@@ -114,7 +114,7 @@ final class ReadingParser {
         boolean readable = analyte.isPresent() && value.isPresent() && unit.isPresent()
                 && (as.isPresent() || !node.has("as"));
         return readable
-                ? Optional.of(new GivenValue(at, analyte.get(), value.get(), unit.get(), as, step, below))
+                ? Optional.of(new GivenValue(at, analyte.get(), value.get(), unit.get(), as, step, below, true))
                 : Optional.empty();
     }
 

@@ -6,6 +6,11 @@ import org.tankrounds.web.Formats;
 
 /** How a level of each series is called and written: always with as many digits as its readings carry. */
 final class Levels {
+    /** No test tells less, in mg/L. */
+    private static final double LEAST_SHOWN = 0.0001;
+    private static final String LEAST_SHOWN_TEXT = "0.0001";
+    private static final String UNDER = "under";
+
     private Levels() {}
 
     static String name(Driver series) {
@@ -41,8 +46,18 @@ final class Levels {
     static String bare(Driver series, double level) {
         return switch (series) {
             case TEMPERATURE, DISSOLVED_OXYGEN, PH -> Formats.number(level, 1);
-            default -> Formats.significant(level, 2);
+            default -> level > 0 && level < LEAST_SHOWN ? UNDER + " " + LEAST_SHOWN_TEXT : Formats.significant(level, 2);
         };
+    }
+
+    /** "0.011 mg/L as NH₃", or that there was none to see. */
+    static String read(Driver series, double level) {
+        return isSmall(series) && level == 0 ? "not detected" : withUnit(series, level);
+    }
+
+    /** Whether levels of it are so small that a change says less than the two ends. */
+    static boolean isSmall(Driver series) {
+        return series == Driver.UN_IONISED_AMMONIA || series == Driver.NITRITE || series == Driver.CHLORINE;
     }
 
     /** "15.6 °C", "0.011 mg/L as NH₃", "6.6" */
@@ -61,7 +76,8 @@ final class Levels {
 
     /** Whether a change that would print as nothing is worth printing. */
     static boolean shows(Driver series, double change) {
-        return !bare(series, Math.abs(change)).matches("[0.]+");
+        String printed = bare(series, Math.abs(change));
+        return !printed.startsWith(UNDER) && !printed.matches("[0.]+");
     }
 
     /** Oxygen is harmful when low; the others when high, pH both ways. */

@@ -3,6 +3,7 @@ package org.tankrounds.rounds;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Reason;
 import org.tankrounds.web.Formats;
@@ -19,11 +20,10 @@ final class LimitWording {
         this.formats = formats;
     }
 
-    /** Where the newest reading was not beyond yet, the belief is: it says so. */
+    /** Where the newest reading was not beyond, what came before it makes it likely: it says so. */
     Phrase beyond(Reason reason) {
-        if (reason.value().isPresent() && reason.limit().isPresent() && !isBeyond(reason)) {
-            return new Phrase(level(reason) + change(reason) + ".",
-                    "Likely beyond " + limit(reason) + " by now." + read(reason));
+        if (reason.value().isPresent() && reason.limit().isPresent() && !isBeyond(reason, reason.value())) {
+            return new Phrase(level(reason) + change(reason) + ".", belief(reason) + read(reason));
         }
         return new Phrase(level(reason) + beyondLimit(reason) + change(reason) + ".", read(reason).strip());
     }
@@ -75,10 +75,18 @@ final class LimitWording {
         return Levels.harmfulWhenLow(series(reason), reason.limit().getAsDouble());
     }
 
-    private static boolean isBeyond(Reason reason) {
-        double value = reason.value().getAsDouble();
+    private static String belief(Reason reason) {
+        String side = low(reason) ? "above " : "below ";
+        if (isBeyond(reason, reason.previous())) {
+            return "It was beyond before; one reading is too few to be sure that it is " + side + limit(reason) + " again.";
+        }
+        return reason.value().getAsDouble() == 0 ? "Not certain to stay " + side + limit(reason) + "."
+                : "Likely beyond " + limit(reason) + " by now.";
+    }
+
+    private static boolean isBeyond(Reason reason, OptionalDouble level) {
         double limit = reason.limit().getAsDouble();
-        return low(reason) ? value < limit : value > limit;
+        return level.isPresent() && (low(reason) ? level.getAsDouble() < limit : level.getAsDouble() > limit);
     }
 
     private static boolean isClose(Reason reason) {
@@ -105,7 +113,7 @@ final class LimitWording {
     private static String level(Reason reason) {
         Driver series = series(reason);
         return reason.value().isPresent()
-                ? Levels.name(series) + " " + Levels.withUnit(series, reason.value().getAsDouble())
+                ? Levels.name(series) + " " + Levels.read(series, reason.value().getAsDouble())
                 : Levels.name(series);
     }
 
@@ -118,8 +126,7 @@ final class LimitWording {
         double change = reason.change().getAsDouble();
         String direction = change > 0 ? ", up " : ", down ";
         Optional<Instant> start = start(reason);
-        boolean small = series == Driver.UN_IONISED_AMMONIA || series == Driver.NITRITE || series == Driver.CHLORINE;
-        if (small && reason.previous().isPresent()) {
+        if (Levels.isSmall(series) && reason.previous().isPresent()) {
             return direction + "from " + Levels.bare(series, reason.previous().getAsDouble())
                     + start.map(this::on).orElse("");
         }

@@ -17,7 +17,7 @@ final class SeriesOfTank {
 
     private SeriesOfTank() {}
 
-    /** The five series that are drawn. */
+    /** The five series that are drawn of every tank; chlorine only where it was read. */
     static final List<Driver> DRAWN = List.of(
             Driver.TEMPERATURE, Driver.UN_IONISED_AMMONIA, Driver.NITRITE, Driver.DISSOLVED_OXYGEN, Driver.PH);
 

@@ -19,6 +19,7 @@ record SeriesScale(double low, double high) {
             case NITRITE -> new SeriesScale(0, 0.5);
             case DISSOLVED_OXYGEN -> new SeriesScale(4, 13);
             case PH -> new SeriesScale(5.5, 9.5);
+            case CHLORINE -> new SeriesScale(0, 0.025);
             default -> new SeriesScale(0, 1);
         };
     }

@@ -34,7 +34,7 @@ record TankSeason(Instant from, Optional<Development> development, List<SeasonSe
         Instant from = began.isAfter(now.minus(SHORTEST)) ? now.minus(SHORTEST) : began;
         Optional<Development> development = development(input, now);
         List<SeasonSeries> series = new ArrayList<>();
-        for (Driver driver : SeriesOfTank.DRAWN) {
+        for (Driver driver : drawn(input)) {
             Optional<SeriesForecast> forecast = row.flatMap(held -> held.forecast().series().stream()
                     .filter(candidate -> candidate.series() == driver).findFirst());
             List<SeriesPoint> points = SeriesOfTank.of(driver, input.observations());
@@ -47,7 +47,15 @@ record TankSeason(Instant from, Optional<Development> development, List<SeasonSe
         return new TankSeason(from, development, series);
     }
 
-    /** Before the first forecast a picture still has its limits. */
+    private static List<Driver> drawn(TankInput input) {
+        List<Driver> drawn = new ArrayList<>(SeriesOfTank.DRAWN);
+        if (!SeriesOfTank.of(Driver.CHLORINE, input.observations()).isEmpty()) {
+            drawn.add(Driver.CHLORINE);
+        }
+        return drawn;
+    }
+
+    /** A picture has its limits before the first forecast too, and chlorine's, which has no forecast. */
     private static Optional<SeriesForecast> unforecast(Driver driver, TankInput input) {
         double chloride = input.tank().chlorideMgPerL().orElse(Limits.CHLORIDE_WHERE_UNKNOWN_MG_PER_L);
         Stage stage = Stage.EGG;

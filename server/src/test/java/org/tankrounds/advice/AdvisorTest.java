@@ -8,8 +8,10 @@ import static org.tankrounds.testing.Water.feedingFish;
 import static org.tankrounds.testing.Water.read;
 import static org.tankrounds.testing.Water.with;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -120,6 +122,74 @@ class AdvisorTest {
         List<Act> acts = advise(feedingFish(), with(FINE.withPh(5.7).withTotalAmmoniaMgPerL(2).lastRead(0.1),
                 read(1, Analyte.ALKALINITY, 15, 5)));
         assertThat(acts).extracting(Act::kind).doesNotContain(Act.Kind.BICARBONATE);
+    }
+
+    /** With alkalinity enough it is carbon dioxide that makes water sour. */
+    @Test
+    void lowPhWithAlkalinityEnough_needsAirAndFreshWater() {
+        List<Act> acts = advise(feedingFish(),
+                with(FINE.withPh(5.7).lastRead(0.1), read(1, Analyte.ALKALINITY, 80, 5)));
+        assertThat(acts).extracting(Act::kind).contains(Act.Kind.MORE_AIR)
+                .doesNotContain(Act.Kind.BICARBONATE);
+        assertThat(only(acts, Act.Kind.WATER_CHANGE).secondAmount()).hasValue(190 * 0.2);
+    }
+
+    @Test
+    void lowPhWhileAmmoniaIsHigh_needsFreshWater() {
+        List<Act> acts = advise(feedingFish(), with(FINE.withPh(5.7).withTotalAmmoniaMgPerL(2).lastRead(0.1),
+                read(1, Analyte.ALKALINITY, 15, 5)));
+        assertThat(acts).extracting(Act::kind).contains(Act.Kind.WATER_CHANGE);
+    }
+
+    @Test
+    void highPh_needsFreshWaterAndASecondReading() {
+        List<Act> acts = advise(feedingFish(), FINE.withPh(9.4).withTotalAmmoniaMgPerL(0).lastRead(0.1));
+        assertThat(acts).extracting(Act::asks).contains("ph");
+        assertThat(acts).extracting(Act::kind).contains(Act.Kind.WATER_CHANGE);
+    }
+
+    /** Bad water of every kind on water that is fine, beside a store of things that may have been read. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {61, 62, 63, 64, 65, 66, 67, 68})
+    void tankThatSomebodyIsSentTo_isNeverWithoutAdvice(long seed) {
+        Random random = new Random(seed);
+        for (Driver driver : Driver.values()) {
+            for (int i = 0; i < 6; i++) {
+                TankFacts.Builder facts = random.nextBoolean() ? feedingFish() : eggs();
+                List<Observation> readings = troubled(driver, random);
+                Forecast forecast = Water.forecast(facts, readings);
+                if (forecast.chance() >= 0.2 || forecast.hoursToLimit().orElse(1) == 0) {
+                    assertThat(new Advisor().advise(facts.build(), forecast, readings))
+                            .as("seed %d, %s, tank %d: %s", seed, driver, i, forecast.reasons()).isNotEmpty();
+                }
+            }
+        }
+    }
+
+    private static List<Observation> troubled(Driver driver, Random random) {
+        double much = random.nextDouble();
+        double daysAgo = 3 * random.nextDouble();
+        List<Observation> readings = new ArrayList<>(switch (driver) {
+            case TEMPERATURE -> FINE.withTemperatureC(12 + 14 * much).lastRead(daysAgo);
+            case UN_IONISED_AMMONIA -> FINE.withTotalAmmoniaMgPerL(8 * much).lastRead(daysAgo);
+            case NITRITE -> FINE.withNitriteMgPerL(4 * much).lastRead(daysAgo);
+            case DISSOLVED_OXYGEN -> FINE.withOxygenMgPerL(9 * much).lastRead(daysAgo);
+            case PH -> FINE.withPh(random.nextBoolean() ? 4.5 + 2 * much : 8.5 + 2 * much).lastRead(daysAgo);
+            case CHLORINE -> with(FINE.lastRead(daysAgo), read(daysAgo / 3, Analyte.CHLORINE, much, 0.1));
+            case DEATHS -> with(FINE.lastRead(daysAgo),
+                    read(daysAgo, Analyte.DEATHS, 1 + random.nextInt(30), 0.5));
+            case SILENCE -> FINE.withTotalAmmoniaMgPerL(2 * much).lastRead(5 + 20 * much);
+        });
+        if (random.nextBoolean()) {
+            readings.add(read(1, Analyte.ALKALINITY, 150 * random.nextDouble(), 5));
+        }
+        if (random.nextBoolean()) {
+            readings.add(read(1, Analyte.CHLORIDE, 100 * random.nextDouble(), 5));
+        }
+        if (random.nextBoolean()) {
+            readings.add(read(0.05, Analyte.TOTAL_AMMONIA, 3 * random.nextDouble(), 0.1));
+        }
+        return readings;
     }
 
     @Test

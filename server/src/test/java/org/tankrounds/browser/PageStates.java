@@ -86,7 +86,7 @@ final class PageStates {
                 see(TEACHER, log),
                 see(MENTOR, log),
                 sentEmpty(TEACHER, log),
-                see(TEACHER, log).after("opening the rest", press("Oxygen, another time or kit")),
+                see(TEACHER, log).after("opening the rest", press("Meter, oxygen, another time or kit")),
                 see(TEACHER, log).after("impossible values",
                         fill("Temperature", "fifty"), fill("Fish found dead", "2.5"),
                         fill("Water changed", "120"), send()).answered(422),

@@ -13,6 +13,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.testing.Water;
@@ -43,6 +45,32 @@ class ReasonsTest {
         assertThat(nitrite.change().getAsDouble()).isCloseTo(0.14, within(1e-9));
         assertThat(nitrite.overHours()).hasValue(66);
         assertThat(nitrite.at()).hasValue(AS_OF.minus(Duration.ofHours(6)));
+    }
+
+    /** 3 mg/L as NO₂ after nothing: one word against another, and the second is told. */
+    @Test
+    void limitMetByTheReadingThatDiffers_isToldWithThatReading() {
+        Forecast forecast = forecast(feedingFish(), List.of(nitrite(0, 2), nitrite(0.913, 0.01)));
+        Reason nitrite = only(forecast, Driver.NITRITE, Reason.Kind.BEYOND_LIMIT);
+        assertThat(nitrite.value()).hasValue(0.913);
+        assertThat(nitrite.at()).hasValue(AS_OF.minus(Duration.ofSeconds(864)));
+        assertThat(nitrite.previous()).hasValue(0);
+    }
+
+    /** A number and "beyond its limit" come from the same reading, whatever was read before. */
+    @ParameterizedTest(name = "{0} after {1}")
+    @CsvSource({"0.05, 0.913", "0.1, 0.6", "0.2, 3", "0.913, 0", "0, 15"})
+    void limitSaidToBeMetNow_isToldWithANumberBeyondIt(double before, double now) {
+        for (Forecast forecast : List.of(
+                forecast(feedingFish(), List.of(nitrite(before, 2), nitrite(now, 0.01))),
+                forecast(feedingFish(), List.of(nitrite(before, 4), nitrite(before, 2), nitrite(now, 0.01))),
+                forecast(feedingFish(), with(FINE.withNitriteMgPerL(before).lastRead(1), nitrite(now, 0.01))))) {
+            assertThat(forecast.reasons()).allSatisfy(reason -> {
+                if (reason.kind() == Reason.Kind.BEYOND_LIMIT) {
+                    assertThat(reason.value().getAsDouble()).isGreaterThan(reason.limit().getAsDouble());
+                }
+            });
+        }
     }
 
     @Test

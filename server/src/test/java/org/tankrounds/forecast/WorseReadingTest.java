@@ -30,7 +30,8 @@ class WorseReadingTest {
 
     static Stream<Arguments> everWorse() {
         return Stream.of(
-                Arguments.of(Analyte.TEMPERATURE, new double[] {9, 11, 12, 13, 14, 15, 16, 17, 18, 20, 22, 24}),
+                Arguments.of(Analyte.TEMPERATURE,
+                        new double[] {9, 11, 12, 13, 14, 15, 16, 17, 18, 20, 22, 24}),
                 Arguments.of(Analyte.DISSOLVED_OXYGEN, new double[] {11, 10, 9, 8, 7, 6, 5, 4, 3, 2, 1, 0.5}),
                 Arguments.of(Analyte.PH, new double[] {7, 6.8, 6.5, 6.2, 6, 5.8, 5.5, 5, 4.5, 4}),
                 Arguments.of(Analyte.PH, new double[] {7.4, 7.8, 8.2, 8.6, 8.9, 9.1, 9.4, 9.8, 10.5, 11}),

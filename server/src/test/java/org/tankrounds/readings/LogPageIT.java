@@ -174,6 +174,39 @@ final class LogPageIT {
     }
 
     @Test
+    void takesWhatAMeterSays_besideTheCard_withoutTheCardsStep() {
+        assertThat(teacher.get(path).body()).contains("pH, typed").contains("id=\"nitrite_typed\"")
+                .contains("id=\"chloride\"").contains("id=\"hardness\"").contains("id=\"alkalinity\"");
+
+        assertThat(send(Map.of("ph_typed", "7.35", "ph", "", "nitrite_typed", "0.12 mg/L")).status()).isEqualTo(303);
+        assertThat(measured("ph")).containsExactly(7.35f, 0f, 0f);
+        // mg NO2 to mg N: x 0.304457, from atomic masses N 14.0067, O 15.9994
+        assertThat(measured("nitrite")).containsExactly(new float[] {0.12f * 0.304457f, 0f, 0f}, within(1e-7f));
+    }
+
+    @Test
+    void asksBackAboutAnUnlikelyNumberOfAMeter() {
+        Map<String, String> typed = form(Map.of("ph_typed", "9.4"));
+        Answer asked = teacher.postForm(path, typed);
+        assertThat(asked.status()).isEqualTo(422);
+        assertThat(asked.body()).contains("You typed 9.4 for pH").contains("value=\"9.4\"").contains("open=\"open\"");
+
+        typed.put("sure_ph", "yes 9.4 [pH]");
+        assertThat(teacher.postForm(path, typed).status()).isEqualTo(303);
+        assertThat(readings().get(0).getFlags()).containsExactly("confirmed:ph");
+    }
+
+    @Test
+    void refusesACardAndAMeterAtOnce_andTellsWhatToDo() {
+        Answer both = send(Map.of("ph", "7.2", "ph_typed", "7.35"));
+        assertThat(both.status()).isEqualTo(422);
+        assertThat(both.body()).contains("href=\"#ph_typed\"")
+                .contains("pH: 7.2 is chosen on the card, and 7.35 typed here. Keep one of them");
+        assertThat(send(Map.of("ph_typed", "71")).body()).contains("href=\"#ph_typed\"").contains("between 0 and 14");
+        assertThat(readings()).isEmpty();
+    }
+
+    @Test
     void remembersThermometerAndKit() {
         APP.transactions().inChapter(cast.chapterId(), tx -> new KitRepository().add(tx, cast.chapterId(), "Strips",
                 List.of(new KitScale(Analyte.NITRITE, new UnitForm("mg/L", "N"), List.of(0.0, 0.15, 0.3)))));

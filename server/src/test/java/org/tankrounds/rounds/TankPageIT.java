@@ -1,0 +1,37 @@
+package org.tankrounds.rounds;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import org.tankrounds.testing.Browserless;
+import org.tankrounds.testing.Cast;
+import org.tankrounds.testing.TestApp;
+
+/** The pictures and the numbers of one tank. */
+final class TankPageIT {
+    private static final TestApp APP = TestApp.shared();
+
+    private final Cast cast = Cast.add(APP.transactions(), "Pictures of a tank");
+    private final String page = "/tanks/" + cast.tankA().code();
+    private final Browserless teacher = APP.signedIn(cast.teacherA());
+
+    @Test
+    void chlorine_isDrawnWithItsLimit_whereItWasRead() {
+        assertThat(teacher.get(page).body()).doesNotContain("Chlorine");
+
+        post("{\"analyte\": \"chlorine\", \"value\": 0.2, \"unit\": \"mg/L\"}");
+
+        // US EPA 1984: 0.011 mg/L of total residual chlorine
+        assertThat(teacher.get(page).body()).contains("Chlorine: 0.2 mg/L, ").contains("limit now 0.011 mg/L")
+                .contains(">Chlorine, mg/L</th>");
+        assertThat(teacher.get(page + "/series.json").body()).contains("\"code\":\"chlorine\"");
+    }
+
+    private void post(String value) {
+        assertThat(APP.bearer(cast.tankA().token()).header("Idempotency-Key", UUID.randomUUID().toString())
+                .postJson("/api/v1/tanks/" + cast.tankA().code() + "/readings",
+                        "{\"measuredAt\": \"2026-01-12T13:00:00Z\", \"values\": [" + value + "]}").status())
+                .isEqualTo(201);
+    }
+}
