@@ -42,14 +42,16 @@ final class ExportCommand implements Runnable {
     @Command(name = "season", mixinStandardHelpOptions = true,
             description = "Writes the season summary, also while the service runs.")
     static final class Season implements Callable<Integer> {
-        @Option(names = "--chapter", required = true, paramLabel = "CODE", description = "The chapter's code.")
+        @Option(names = "--chapter", required = true, paramLabel = "CODE",
+                description = "The chapter's code.")
         private String chapter;
 
         @Option(names = "--season", required = true, paramLabel = "CODE",
                 description = "The season's code; it stands in the address of the season's page.")
         private String season;
 
-        @Option(names = "--format", required = true, paramLabel = "FORMAT", description = "csv, xlsx, pdf or json.")
+        @Option(names = "--format", required = true, paramLabel = "FORMAT",
+                description = "csv, xlsx, pdf or json.")
         private String format;
 
         @Option(names = "--out", required = true, paramLabel = "F",
@@ -62,7 +64,8 @@ final class ExportCommand implements Runnable {
         @Override
         public Integer call() {
             SummaryFormat chosen = SummaryFormat.of(format.toLowerCase(Locale.ROOT)).orElseThrow(() ->
-                    CommandException.wrongCall("There is no format \"" + format + "\"; csv, xlsx, pdf and json are."));
+                    CommandException.wrongCall("There is no format \"" + format
+                            + "\"; csv, xlsx, pdf and json are."));
             Config config = data.configured();
             OutFile place = new OutFile(out, "rw-r--r--");
             byte[] summary = summary(config, chosen);

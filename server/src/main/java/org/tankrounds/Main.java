@@ -37,10 +37,13 @@ public final class Main implements Runnable {
         return new CommandLine(new Main())
                 .setParameterExceptionHandler((e, arguments) -> WrongCall.tell(e))
                 .setExecutionStrategy(Main::runAndSeeItPrinted)
-                .setExecutionExceptionHandler((e, commandLine, parsed) -> CommandFailure.tell(e, commandLine.getErr()));
+                .setExecutionExceptionHandler((e, commandLine, parsed) ->
+                        CommandFailure.tell(e, commandLine.getErr()));
     }
 
-    /** The console's stream keeps its failures to itself: a full disk behind it must not look like success. */
+    /**
+     * The console's stream keeps its failures to itself: a full disk behind it must not look like success.
+     */
     private static int runAndSeeItPrinted(ParseResult parsed) {
         int exitCode = new RunLast().execute(parsed);
         if (System.out.checkError() && exitCode == 0) {

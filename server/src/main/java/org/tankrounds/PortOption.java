@@ -10,8 +10,9 @@ import org.tankrounds.config.Config;
 import picocli.CommandLine.Option;
 
 /**
- * Where to listen. The port is settled before anything is started: the demo's sign-ins name it and must be complete
- * before the first request can be answered, and somebody whose port is taken need not wait to hear so.
+ * Where to listen. The port is settled before anything is started: the demo's sign-ins name it and must be
+ * complete before the first request can be answered, and somebody whose port is taken need not wait to hear
+ * so.
  */
 final class PortOption {
     @Option(names = "--port", paramLabel = "N", description = "Port to listen on (8080); 0 takes a free one.")
@@ -36,9 +37,11 @@ final class PortOption {
             probe.bind(new InetSocketAddress(InetAddress.getByName(host), wanted));
             return probe.getLocalPort();
         } catch (UnknownHostException e) {
-            throw CommandException.wrongCall("There is no address " + host + " on this machine; see TANKROUNDS_HOST.");
+            throw CommandException.wrongCall("There is no address " + host
+                    + " on this machine; see TANKROUNDS_HOST.");
         } catch (IOException e) {
-            throw CommandException.failed("Port " + wanted + " on " + host + " cannot be used (" + e.getMessage()
+            throw CommandException.failed("Port " + wanted + " on " + host + " cannot be used ("
+                    + e.getMessage()
                     + "); perhaps another program has it. Choose another with --port N, or --port 0 for any free one.");
         }
     }

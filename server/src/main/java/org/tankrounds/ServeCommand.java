@@ -26,7 +26,8 @@ final class ServeCommand implements Callable<Integer> {
             Optional<String> setUpPath = app.setUpPath();
             String address = "http://" + config.host() + ":" + app.start();
             System.out.println("Tankrounds listens on " + address);
-            setUpPath.ifPresent(path -> tellSetUpLink(config.baseUrl().map(URI::toString).orElse(address) + path));
+            setUpPath.ifPresent(path ->
+                    tellSetUpLink(config.baseUrl().map(URI::toString).orElse(address) + path));
             stop.await();
         }
         return 0;

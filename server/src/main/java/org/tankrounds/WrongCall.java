@@ -29,7 +29,8 @@ final class WrongCall {
         if (e instanceof OverwrittenOptionException twice) {
             return name(twice.getOverwritten()) + " is given twice.";
         }
-        return e.getArgSpec() == null || e.getValue() == null ? e.getMessage() : badValue(e.getArgSpec(), e.getValue());
+        return e.getArgSpec() == null || e.getValue() == null
+                ? e.getMessage() : badValue(e.getArgSpec(), e.getValue());
     }
 
     private static String unmatched(UnmatchedArgumentException e) {

@@ -54,7 +54,8 @@ public final class TakeBackup {
         }
     }
 
-    private Manifest writeTables(Connection connection, ZipOutputStream zip) throws SQLException, IOException {
+    private Manifest writeTables(Connection connection, ZipOutputStream zip)
+            throws SQLException, IOException {
         List<TableEntry> entries = new ArrayList<>();
         OutputStream unclosed = zip;
         for (TableRows table : TableCatalogue.read(connection)) {
@@ -66,7 +67,9 @@ public final class TakeBackup {
         return new Manifest(Manifest.FORMAT, Migrations.appliedVersion(connection), madeAt, entries);
     }
 
-    /** Row-level security would hide every row from such a role, and the backup would be empty without a word. */
+    /**
+     * Row-level security would hide every row from such a role, and the backup would be empty without a word.
+     */
     private static void refuseIfBlind(Connection connection) throws SQLException {
         try (Statement sql = connection.createStatement();
                 ResultSet row =

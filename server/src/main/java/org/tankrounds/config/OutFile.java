@@ -11,8 +11,8 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 
 /**
- * The file that a command was told to write, whole or not at all: a reader never meets half of it, and an older one
- * stays where the new one fails. What is no ordinary file, such as a pipe, is written to as it is.
+ * The file that a command was told to write, whole or not at all: a reader never meets half of it, and an
+ * older one stays where the new one fails. What is no ordinary file, such as a pipe, is written to as it is.
  */
 public final class OutFile {
     /** What goes into it. */
@@ -30,15 +30,18 @@ public final class OutFile {
     public OutFile(Path path, String permissions) {
         this.path = path.toAbsolutePath();
         this.permissions = permissions;
-        if (this.path.getParent() == null || !Files.isDirectory(this.path.getParent()) || Files.isDirectory(path)) {
-            throw CommandException.wrongCall("--out is " + path + "; a file in a folder that exists is accepted.");
+        if (this.path.getParent() == null || !Files.isDirectory(this.path.getParent())
+                || Files.isDirectory(path)) {
+            throw CommandException.wrongCall("--out is " + path
+                    + "; a file in a folder that exists is accepted.");
         }
     }
 
     /** @throws CommandException where the disk is full or the place is somebody else's */
     public <T, E extends Exception> T write(Content<T, E> content) throws E {
         try {
-            return Files.exists(path) && !Files.isRegularFile(path) ? writeTo(path, content) : writeBeside(content);
+            return Files.exists(path) && !Files.isRegularFile(path)
+                    ? writeTo(path, content) : writeBeside(content);
         } catch (IOException e) {
             throw CommandException.failed(path + " could not be written: " + reason(e) + ".");
         }
@@ -56,7 +59,8 @@ public final class OutFile {
         }
     }
 
-    private static <T, E extends Exception> T writeTo(Path place, Content<T, E> content) throws IOException, E {
+    private static <T, E extends Exception> T writeTo(Path place, Content<T, E> content)
+            throws IOException, E {
         try (FileOutputStream out = new FileOutputStream(place.toFile())) {
             T result = content.writeTo(out);
             if (Files.isRegularFile(place)) {
@@ -70,6 +74,7 @@ public final class OutFile {
         if (e instanceof AccessDeniedException) {
             return "this account may not write there";
         }
-        return e instanceof FileSystemException known && known.getReason() != null ? known.getReason() : e.getMessage();
+        return e instanceof FileSystemException known && known.getReason() != null
+                ? known.getReason() : e.getMessage();
     }
 }
