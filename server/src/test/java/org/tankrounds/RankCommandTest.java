@@ -16,6 +16,8 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.api.io.TempDir;
 import org.tankrounds.testing.CommandRun;
 
@@ -69,14 +71,18 @@ class RankCommandTest {
         assertThat(row(rows, "SILENT")[7]).isEqualTo("265.0");
     }
 
-    /** A decimal point forgotten by a class must not cost the chapter its ranking. */
-    @Test
-    void valueTooHighToBeTrue_isToldByLineAndDoesNotCount() throws IOException {
+    /** A decimal point forgotten by a class, or Celsius in a Fahrenheit column, must not cost the chapter its ranking. */
+    @ParameterizedTest
+    @CsvSource({"ph, 72, [pH], 0 to 14", "temperature, 115, Cel, -10 to 100", "temperature, 11, [degF], 14 to 212"})
+    void valueThatCannotBe_isToldByLineAndDoesNotCount(String analyte, String value, String unit, String allowed)
+            throws IOException {
         String ranking = files.rank().out();
-        CommandRun run = files.readings(READINGS + "T1," + RankFiles.AS_OF + ",ph,72,[pH],\n").rank();
+        String line = String.join(",", "T1", RankFiles.AS_OF, analyte, value, unit, "");
+        CommandRun run = files.readings(READINGS + line + "\n").rank();
         assertThat(run.exitCode()).isZero();
         assertThat(run.out()).isEqualTo(ranking);
-        assertThat(run.err()).contains("line 4, column value: '72'").contains("0 to 14").contains("does not count");
+        assertThat(run.err()).contains("line 4, column value: '" + value + "'").contains(allowed)
+                .contains("does not count");
     }
 
     @Test

@@ -58,8 +58,6 @@ class RankRefusalsTest {
         "T1,@,temperature,1e999,Cel,                 | value       | is not a number",
         "T1,@,temperature,0x1p3,Cel,                 | value       | is not a number",
         "T1,@,temperature,'\"11,3\"',Cel,            | value       | with a decimal point",
-        "T1,@,temperature,-5,[degF],                 | value       | allowed is -4 to 212",
-        "T1,@,temperature,-20.1,Cel,                 | value       | allowed is -20 to 100",
         "T1,@,ph,-1,[pH],                            | value       | allowed is 0 to 14",
         "T1,@,nitrite,-0.1,mg/L as N,                | value       | allowed is 0 to 500",
         "T1,@,total_ammonia,-1,mg/L as NH4,          | value       | allowed is 0 to 644",

@@ -114,8 +114,14 @@ final class ReadingsCsv {
         }
     }
 
-    /** A class forgets a decimal point, and nobody gives up a whole season's file for it: what is read, not counted. */
+    /**
+     * A class forgets a decimal point, or takes Celsius for Fahrenheit, and nobody gives up a whole season's file for
+     * it: it is told, not counted.
+     */
     private static boolean isSlip(Analyte analyte, double value) {
+        if (analyte == Analyte.TEMPERATURE) {
+            return !analyte.possible().holds(value);
+        }
         return analyte != Analyte.DEATHS && analyte != Analyte.FEED && analyte != Analyte.WATER_CHANGE
                 && value > analyte.possible().max();
     }

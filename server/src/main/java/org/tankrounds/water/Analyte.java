@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  */
 public enum Analyte {
     /** Water temperature, °C. */
-    TEMPERATURE("temperature", "°C", new Range(-20, 100), new Range(0.5, 26),
+    TEMPERATURE("temperature", "°C", new Range(-10, 100), new Range(0.5, 26),
             UnitForm.of("Cel"), UnitForm.of("[degF]")),
     /** pH. */
     PH("ph", "pH", new Range(0, 14), new Range(5.5, 9.0), UnitForm.of("[pH]")),
