@@ -43,7 +43,7 @@ final class LabCommand implements Callable<Integer> {
             description = "Learn from drawn worlds instead, and write it here.")
     private Path learn;
 
-    @Option(names = "--worlds", defaultValue = "400", description = "Worlds to learn from.")
+    @Option(names = "--worlds", defaultValue = "800", description = "Worlds to learn from.")
     private int worlds;
 
     @Option(names = "--write", paramLabel = "DIR",
@@ -65,7 +65,7 @@ final class LabCommand implements Callable<Integer> {
     }
 
     private Experience learned() {
-        return Learning.from(worlds, new Forecaster(),
+        return Learning.from(IntStream.rangeClosed(1, worlds).parallel(), new Forecaster(),
                 world -> System.err.println("world " + world + " of " + worlds));
     }
 

@@ -8,6 +8,8 @@ package org.tankrounds.forecast;
 public enum Sign {
     /** Chance by the look ahead alone, deaths weighed in. */
     LOOK_AHEAD_CHANCE(1),
+    /** Share of its paths that are beyond a limit now. */
+    BEYOND_NOW_CHANCE(1),
     /** Natural logarithm of 1 + its hours beyond each limit, each by how far, per fish. */
     TEMPERATURE_EXCESS(1), AMMONIA_EXCESS(1), NITRITE_EXCESS(1), OXYGEN_EXCESS(1), PH_EXCESS(1),
     /** Share of its paths that pass each limit. */
@@ -26,7 +28,7 @@ public enum Sign {
     /** The newest readings that can be, as they were read; ages in days. */
     TEMPERATURE_READ_U(1), AMMONIA_READ_MG_PER_L(1), UN_IONISED_READ_U(1), NITRITE_READ_U(1), ACIDITY_READ(1),
     TEMPERATURE_AGE(0), AMMONIA_AGE(0), PH_AGE(0),
-    AMMONIA_READ_BEFORE_MG_PER_L(1), NITRITE_READ_BEFORE_U(1),
+    TEMPERATURE_READ_BEFORE_U(1), AMMONIA_READ_BEFORE_MG_PER_L(1), NITRITE_READ_BEFORE_U(1),
     NITRATE_READ_MG_PER_L(0), NITRATE_AGE(0), ALKALINITY_READ_MG_PER_L(0), ALKALINITY_AGE(0), OXYGEN_READ_MG_PER_L(-1),
     /** Mean of the readings of ten days. */
     TEMPERATURE_MEAN_U(1), AMMONIA_MEAN_MG_PER_L(1), UN_IONISED_MEAN_U(1), NITRITE_MEAN_U(1), ACIDITY_MEAN(1),
@@ -37,11 +39,13 @@ public enum Sign {
     /** What the card can tell apart, half of it. */
     AMMONIA_HALF_STEP_MG_PER_L(0), NITRITE_HALF_STEP_U(0),
 
-    NITRITE_LIMIT_MG_PER_L(0), SOURCE_ALKALINITY_MG_PER_L(0), VOLUME_L(0), DAYS_FEEDING(0),
+    NITRITE_LIMIT_MG_PER_L(0), SOURCE_ALKALINITY_MG_PER_L(0), VOLUME_L(0), FISH_PER_100_L(0), DAYS_FEEDING(0),
     /** 1 Monday to 7 Sunday, at the school. */
     WEEKDAY(0),
     /** Days since anything was heard; days of the last fourteen with a reading. */
     SILENT_DAYS(0), DAYS_READ(0),
+    /** Share of the days read in four weeks on which something was read beyond a limit. */
+    BAD_DAYS_SHARE(1),
     /** Days since the newest water change; how many in four weeks, and what share of the volume in all. */
     CHANGE_AGE(0), CHANGES(0), CHANGED_SHARE(0),
     /** Feed of seven days, g per 100 L. */

@@ -67,6 +67,7 @@ final class Signs {
 
     private void ahead(Outcome outcome) {
         put(Sign.LOOK_AHEAD_CHANCE, outcome.chanceOnPaths());
+        put(Sign.BEYOND_NOW_CHANCE, outcome.beyondNowChance());
         ahead(outcome, Driver.TEMPERATURE, Sign.TEMPERATURE_EXCESS, Sign.TEMPERATURE_CHANCE);
         ahead(outcome, Driver.UN_IONISED_AMMONIA, Sign.AMMONIA_EXCESS, Sign.AMMONIA_CHANCE);
         ahead(outcome, Driver.NITRITE, Sign.NITRITE_EXCESS, Sign.NITRITE_CHANCE);
@@ -135,6 +136,7 @@ final class Signs {
     private void temperature() {
         ReadSeries read = new ReadSeries(belief.temperature().readings(), asOf);
         put(Sign.TEMPERATURE_READ_U, limits.ofTemperature(stage, read.newest(0)));
+        put(Sign.TEMPERATURE_READ_BEFORE_U, limits.ofTemperature(stage, read.newest(1)));
         put(Sign.TEMPERATURE_MEAN_U, limits.ofTemperature(stage, read.recentMean()));
         put(Sign.TEMPERATURE_MEDIAN_U, limits.ofTemperature(stage, read.median()));
         put(Sign.TEMPERATURE_HIGHEST_U, limits.ofTemperature(stage, of(Analyte.TEMPERATURE).highestButOne()));
@@ -189,15 +191,17 @@ final class Signs {
         put(Sign.NITRITE_LIMIT_MG_PER_L, limits.nitriteMgPerL(belief.chlorideMgPerL()));
         put(Sign.SOURCE_ALKALINITY_MG_PER_L, belief.facts().sourceAlkalinityMgPerL().orElse(Double.NaN));
         put(Sign.VOLUME_L, belief.facts().volumeL().orElse(Double.NaN));
-        put(Sign.DAYS_FEEDING,
-                Math.min(LONG_FED_DAYS, Math.max(-SOON_DAYS, belief.development().daysFeedingAt(asOf))));
+        put(Sign.FISH_PER_100_L, belief.facts().eggs().isEmpty() || belief.facts().volumeL().isEmpty() ? Double.NaN
+                : 100 * belief.fishAlive() / belief.facts().volumeL().getAsDouble());
+        put(Sign.DAYS_FEEDING, belief.facts().eggsReceivedAt().isEmpty() && readings.isEmpty() ? Double.NaN
+                : Math.min(LONG_FED_DAYS, Math.max(-SOON_DAYS, belief.development().daysFeedingAt(asOf))));
         put(Sign.WEEKDAY, asOf.atZone(belief.facts().zone()).getDayOfWeek().getValue());
     }
 
     private void habits() {
         put(Sign.SILENT_DAYS, belief.newest().map(at -> days(at)).orElse(Double.NaN));
-        put(Sign.DAYS_READ, readings.values().stream().flatMap(List::stream).map(o -> days(o.at()))
-                .filter(days -> days < FORTNIGHT_DAYS).map(Double::intValue).distinct().count());
+        put(Sign.DAYS_READ, daysRead(FORTNIGHT_DAYS, o -> true));
+        put(Sign.BAD_DAYS_SHARE, (double) daysRead(HABIT_DAYS, this::isBeyond) / daysRead(HABIT_DAYS, o -> true));
         ReadSeries changes = of(Analyte.WATER_CHANGE);
         put(Sign.CHANGE_AGE, changes.ageDays());
         put(Sign.CHANGES, changes.countOf(HABIT_DAYS));
@@ -208,6 +212,23 @@ final class Signs {
         ReadSeries deaths = of(Analyte.DEATHS);
         put(Sign.DEAD_OF_3_DAYS, 100 * deaths.sumOf(3) / belief.fishAlive());
         put(Sign.DEAD_OF_14_DAYS, 100 * deaths.sumOf(FORTNIGHT_DAYS) / belief.fishAlive());
+    }
+
+    private long daysRead(double withinDays, Predicate<Observation> counts) {
+        return readings.values().stream().flatMap(List::stream).filter(counts).map(o -> days(o.at()))
+                .filter(days -> days < withinDays).map(Double::intValue).distinct().count();
+    }
+
+    /** By the limits and the pH of now. */
+    private boolean isBeyond(Observation read) {
+        return switch (read.analyte()) {
+            case TEMPERATURE -> limits.ofTemperature(stage, read.value()) > 1;
+            case TOTAL_AMMONIA -> unIonisedU(read.value(), belief.ph().valueNow()) > 1;
+            case NITRITE -> nitriteU(read.value()) > 1;
+            case DISSOLVED_OXYGEN -> limits.ofOxygen(stage, read.value()) > 1;
+            case PH -> limits.ofPh(read.value()) > 1;
+            default -> false;
+        };
     }
 
     private double days(Instant at) {
