@@ -28,7 +28,7 @@ public enum Sign {
     /** The newest readings that can be, as they were read; ages in days. */
     TEMPERATURE_READ_U(1), AMMONIA_READ_MG_PER_L(1), UN_IONISED_READ_U(1), NITRITE_READ_U(1), ACIDITY_READ(1),
     TEMPERATURE_AGE(0), AMMONIA_AGE(0), PH_AGE(0),
-    TEMPERATURE_READ_BEFORE_U(1), AMMONIA_READ_BEFORE_MG_PER_L(1), NITRITE_READ_BEFORE_U(1),
+    AMMONIA_READ_BEFORE_MG_PER_L(1), NITRITE_READ_BEFORE_U(1),
     NITRATE_READ_MG_PER_L(0), NITRATE_AGE(0), ALKALINITY_READ_MG_PER_L(0), ALKALINITY_AGE(0), OXYGEN_READ_MG_PER_L(-1),
     /** Mean of the readings of ten days. */
     TEMPERATURE_MEAN_U(1), AMMONIA_MEAN_MG_PER_L(1), UN_IONISED_MEAN_U(1), NITRITE_MEAN_U(1), ACIDITY_MEAN(1),
@@ -44,8 +44,6 @@ public enum Sign {
     WEEKDAY(0),
     /** Days since anything was heard; days of the last fourteen with a reading. */
     SILENT_DAYS(0), DAYS_READ(0),
-    /** Share of the days read in four weeks on which something was read beyond a limit. */
-    BAD_DAYS_SHARE(1),
     /** Days since the newest water change; how many in four weeks, and what share of the volume in all. */
     CHANGE_AGE(0), CHANGES(0), CHANGED_SHARE(0),
     /** Feed of seven days, g per 100 L. */

@@ -136,7 +136,6 @@ final class Signs {
     private void temperature() {
         ReadSeries read = new ReadSeries(belief.temperature().readings(), asOf);
         put(Sign.TEMPERATURE_READ_U, limits.ofTemperature(stage, read.newest(0)));
-        put(Sign.TEMPERATURE_READ_BEFORE_U, limits.ofTemperature(stage, read.newest(1)));
         put(Sign.TEMPERATURE_MEAN_U, limits.ofTemperature(stage, read.recentMean()));
         put(Sign.TEMPERATURE_MEDIAN_U, limits.ofTemperature(stage, read.median()));
         put(Sign.TEMPERATURE_HIGHEST_U, limits.ofTemperature(stage, of(Analyte.TEMPERATURE).highestButOne()));
@@ -200,8 +199,8 @@ final class Signs {
 
     private void habits() {
         put(Sign.SILENT_DAYS, belief.newest().map(at -> days(at)).orElse(Double.NaN));
-        put(Sign.DAYS_READ, daysRead(FORTNIGHT_DAYS, o -> true));
-        put(Sign.BAD_DAYS_SHARE, (double) daysRead(HABIT_DAYS, this::isBeyond) / daysRead(HABIT_DAYS, o -> true));
+        put(Sign.DAYS_READ, readings.values().stream().flatMap(List::stream).map(o -> days(o.at()))
+                .filter(days -> days < FORTNIGHT_DAYS).map(Double::intValue).distinct().count());
         ReadSeries changes = of(Analyte.WATER_CHANGE);
         put(Sign.CHANGE_AGE, changes.ageDays());
         put(Sign.CHANGES, changes.countOf(HABIT_DAYS));
@@ -212,23 +211,6 @@ final class Signs {
         ReadSeries deaths = of(Analyte.DEATHS);
         put(Sign.DEAD_OF_3_DAYS, 100 * deaths.sumOf(3) / belief.fishAlive());
         put(Sign.DEAD_OF_14_DAYS, 100 * deaths.sumOf(FORTNIGHT_DAYS) / belief.fishAlive());
-    }
-
-    private long daysRead(double withinDays, Predicate<Observation> counts) {
-        return readings.values().stream().flatMap(List::stream).filter(counts).map(o -> days(o.at()))
-                .filter(days -> days < withinDays).map(Double::intValue).distinct().count();
-    }
-
-    /** By the limits and the pH of now. */
-    private boolean isBeyond(Observation read) {
-        return switch (read.analyte()) {
-            case TEMPERATURE -> limits.ofTemperature(stage, read.value()) > 1;
-            case TOTAL_AMMONIA -> unIonisedU(read.value(), belief.ph().valueNow()) > 1;
-            case NITRITE -> nitriteU(read.value()) > 1;
-            case DISSOLVED_OXYGEN -> limits.ofOxygen(stage, read.value()) > 1;
-            case PH -> limits.ofPh(read.value()) > 1;
-            default -> false;
-        };
     }
 
     private double days(Instant at) {

@@ -15,7 +15,7 @@ public final class Learning {
 
     private static final int TANKS = 10;
     private static final int MOMENTS = 12;
-    private static final int CHANCE_TREES = 240;
+    private static final int CHANCE_TREES = 300;
     private static final int HARM_TREES = 120;
     /** Keeps the logarithm of small harm from drowning the rest, fish-hours per fish. */
     private static final double LEAST_HARM = 0.05;

@@ -146,18 +146,21 @@ public enum Trait {
         this.usual = new Range(usuallyFrom, usuallyTo);
     }
 
-    Range widest() {
-        return widest;
-    }
-
     Range usual() {
         return usual;
     }
 
+    /** @param strangeness 0 gives the usual span, 1 the widest */
+    Range between(double strangeness) {
+        return new Range(at(usual.min(), widest.min(), strangeness), at(usual.max(), widest.max(), strangeness));
+    }
+
     /** The value so far along a span: in equal steps, or in equal ratios where the trait spans magnitudes. */
     double at(Range span, double share) {
-        return scale == Scale.LINEAR
-                ? span.min() + share * (span.max() - span.min())
-                : span.min() * StrictMath.pow(span.max() / span.min(), share);
+        return at(span.min(), span.max(), share);
+    }
+
+    private double at(double from, double to, double share) {
+        return scale == Scale.LINEAR ? from + share * (to - from) : from * StrictMath.pow(to / from, share);
     }
 }

@@ -119,17 +119,20 @@ public record World(String name, Map<Trait, Range> spans, Mechanics mechanics) {
     }
 
     /**
-     * A world by number: its mechanics by chance, every span a random part of the widest, no less than a quarter of it.
-     * Care is a trait of a whole country: where it is great, all that comes of care leans the same way.
+     * A world by number: its mechanics by chance, every span a random part of what lies between the usual and the
+     * widest, no less than a quarter of it. How strange it may be, and how much care is taken, are traits of a whole
+     * country: where care is great, all that comes of it leans the same way.
      */
     public static World drawn(int number) {
         Luck luck = Luck.of(number, "world");
         double care = luck.uniform();
+        double strangeness = luck.uniform();
         Map<Trait, Range> spans = new EnumMap<>(Trait.class);
         for (Trait trait : Trait.values()) {
+            Range possible = trait.between(strangeness);
             double width = luck.between(0.25, 0.8);
             double from = (1 - width) * leaning(trait, care, luck.uniform());
-            spans.put(trait, new Range(trait.at(trait.widest(), from), trait.at(trait.widest(), from + width)));
+            spans.put(trait, new Range(trait.at(possible, from), trait.at(possible, from + width)));
         }
         return new World("drawn " + number, spans, Mechanics.drawn(luck));
     }
