@@ -43,7 +43,7 @@ final class LabCommand implements Callable<Integer> {
             description = "Learn from drawn worlds instead, and write it here.")
     private Path learn;
 
-    @Option(names = "--worlds", defaultValue = "800", description = "Worlds to learn from.")
+    @Option(names = "--worlds", defaultValue = "1000", description = "Worlds to learn from.")
     private int worlds;
 
     @Option(names = "--write", paramLabel = "DIR",
