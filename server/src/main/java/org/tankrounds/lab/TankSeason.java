@@ -26,7 +26,7 @@ public record TankSeason(
     }
 
     /** What then happened in the 72 hours from an hour of the year. */
-    Outcome after(int hour) {
+    public Outcome after(int hour) {
         int hours = 0;
         double exposure = 0;
         for (int h = hour; h < hour + HORIZON_HOURS; h++) {
@@ -34,6 +34,11 @@ public record TankSeason(
             exposure += excess[h] * alive[h];
         }
         return new Outcome(hours >= BEYOND_HOURS, exposure);
+    }
+
+    /** The same water, of which something else is known. */
+    public TankSeason told(TankFacts otherFacts, List<Observation> otherObservations) {
+        return new TankSeason(otherFacts, otherObservations, arrivedAt, excess, alive);
     }
 
     /** Plays it. The same world, seed and number give the same season. */
