@@ -37,14 +37,11 @@ enum Reference implements Oracle {
             return Points.of(NewestReadings.of(tank, asOf));
         }
     },
-    /**
-     * Fish beyond a limit in this very hour, by the true water: what cards hide, not what the future does.
-     */
+    /** How near the true water of this hour is to a limit: what cards hide, not what the future does. */
     TRUTH("true water now") {
         @Override
         double score(TankSeason tank, Instant asOf) {
-            int hour = LabSeason.hourOf(asOf);
-            return tank.excess()[hour] * tank.alive()[hour];
+            return tank.nearest()[LabSeason.hourOf(asOf)];
         }
     };
 

@@ -52,18 +52,18 @@ class ReferenceTest {
     }
 
     @Test
-    void trueWater_countsTheFishBeyondALimitNow() {
+    void trueWater_isKnownOfThisHourOnly() {
         TankSeason tank = tank();
-        tank.excess()[3_000] = 0.5f;
-        tank.alive()[3_000] = 80;
-        assertThat(Reference.TRUTH.score(tank, MORNING)).isEqualTo(40);
+        tank.nearest()[3_000] = 0.5f;
+        tank.nearest()[3_001] = 2;
+        assertThat(Reference.TRUTH.score(tank, MORNING)).isEqualTo(0.5);
     }
 
     private static TankSeason tank(Observation... readings) {
         TankFacts facts = TankFacts.of("T000").thermalUnitsC(300)
                 .eggsReceivedAt(MORNING.minus(Duration.ofDays(60))).build();
         return new TankSeason(facts, List.of(readings), 100, new float[LabSeason.HOURS],
-                new short[LabSeason.HOURS]);
+                new short[LabSeason.HOURS], new float[LabSeason.HOURS]);
     }
 
     private static Observation read(int hoursAgo, Analyte analyte, double value) {

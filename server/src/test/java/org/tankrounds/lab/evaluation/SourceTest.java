@@ -23,7 +23,7 @@ class SourceTest {
             read(Analyte.TOTAL_AMMONIA, 0.5, 0.25), read(Analyte.NITRITE, 0.1, 0.05),
             read(Analyte.NITRATE, 5, 2.5), read(Analyte.DISSOLVED_OXYGEN, 10, 0.5),
             read(Analyte.FEED, 3, 0), read(Analyte.DEATHS, 1, 0), read(Analyte.WATER_CHANGE, 25, 0)),
-            0, new float[0], new short[0]);
+            0, new float[0], new short[0], new float[0]);
 
     @ParameterizedTest
     @EnumSource

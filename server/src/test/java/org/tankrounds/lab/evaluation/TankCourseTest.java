@@ -41,6 +41,7 @@ class TankCourseTest {
 
     private TankCourse course() {
         return TankCourse.of(new LabTank("usual", 1, 0), new TankSeason(
-                TankFacts.of("T000").build(), List.of(), 600, excess, new short[LabSeason.HOURS]));
+                TankFacts.of("T000").build(), List.of(), 600, excess, new short[LabSeason.HOURS],
+                new float[LabSeason.HOURS]));
     }
 }
