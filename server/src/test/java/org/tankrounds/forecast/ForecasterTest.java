@@ -48,7 +48,7 @@ class ForecasterTest {
     void beyondTheLimitNow_isZeroHoursAway() {
         Forecast ammonia = forecast(feedingFish(), FINE.withTotalAmmoniaMgPerL(4).lastRead(0.1));
         assertThat(ammonia.hoursToLimit()).hasValue(0);
-        assertThat(ammonia.chance()).isBetween(0.95, 1.0);
+        assertThat(ammonia.chance()).isBetween(0.9, 1.0);
         assertThat(ammonia.driver()).isEqualTo(Driver.UN_IONISED_AMMONIA);
         assertThat(ammonia.reasons().get(0).kind()).isEqualTo(Reason.Kind.BEYOND_LIMIT);
     }
@@ -96,7 +96,7 @@ class ForecasterTest {
         Forecast hundred = forecast(feedingFish(), bad);
         Forecast fifty = forecast(feedingFish().eggs(50), bad);
         assertThat(hundred.exposure()).isBetween(1.7 * fifty.exposure(), 3 * fifty.exposure());
-        assertThat(hundred.chance()).isCloseTo(fifty.chance(), within(0.05));
+        assertThat(hundred.chance()).isCloseTo(fifty.chance(), within(0.1));
         assertThat(hundred.fishAlive()).isEqualTo(100);
     }
 
