@@ -1,9 +1,12 @@
 package org.tankrounds;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.tankrounds.config.CommandException;
+import org.tankrounds.config.OutFile;
 import org.tankrounds.forecast.Experience;
 import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.lab.LabSeason;
@@ -13,7 +16,6 @@ import org.tankrounds.lab.World;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
@@ -36,18 +38,25 @@ final class LabCommand implements Runnable {
             description = "Makes the engine's experience anew from worlds drawn at random. It takes long.")
     static final class Learn implements Callable<Integer> {
 
-        @Parameters(paramLabel = "FILE", description = "The file to write it to.")
-        private Path file;
+        @Option(names = "--out", required = true, paramLabel = "FILE",
+                description = "The file to write it to; replaced when it exists.")
+        private Path out;
 
         @Option(names = "--worlds", paramLabel = "N", defaultValue = "400",
                 description = "Worlds to learn from.")
         private int worlds;
 
         @Override
-        public Integer call() throws IOException {
+        public Integer call() {
+            checkFrom(1, "--worlds", worlds, EvaluateCommand.NOT_LEARNED_FROM - 1);
+            OutFile place = new OutFile(out, "rw-r--r--");
             Experience learned = Learning.from(worlds, new Forecaster(),
                     world -> System.err.println("world " + world + " of " + worlds));
-            Files.write(file, learned.lines());
+            String lines = String.join("\n", learned.lines()) + "\n";
+            place.write(file -> {
+                file.write(lines.getBytes(StandardCharsets.UTF_8));
+                return null;
+            });
             return 0;
         }
     }
@@ -56,8 +65,9 @@ final class LabCommand implements Runnable {
             description = "Writes a season of the usual world as the files that rank reads.")
     static final class Season implements Callable<Integer> {
 
-        @Parameters(paramLabel = "DIR", description = "Folder for tanks.csv, readings.csv and as-of.txt.")
-        private Path folder;
+        @Option(names = "--out", required = true, paramLabel = "DIR",
+                description = "Folder for tanks.csv, readings.csv and as-of.txt; made where it is missing.")
+        private Path out;
 
         @Option(names = "--seed", paramLabel = "N", defaultValue = "1",
                 description = "Another seed, another season.")
@@ -72,12 +82,28 @@ final class LabCommand implements Runnable {
 
         @Override
         public Integer call() throws IOException {
+            checkFrom(1, "--tanks", tanks, 10_000);
+            checkFrom(1, "--every", every, EvaluateCommand.MOST_MORNINGS);
+            makeFolder(out);
             LabSeason season = LabSeason.played(World.NAMED.get(0), seed, tanks, every);
-            Files.createDirectories(folder);
-            Files.write(folder.resolve("tanks.csv"), SeasonCsv.tanks(season));
-            Files.write(folder.resolve("readings.csv"), SeasonCsv.readings(season));
-            Files.write(folder.resolve("as-of.txt"), SeasonCsv.mornings(season));
+            Files.write(out.resolve("tanks.csv"), SeasonCsv.tanks(season));
+            Files.write(out.resolve("readings.csv"), SeasonCsv.readings(season));
+            Files.write(out.resolve("as-of.txt"), SeasonCsv.mornings(season));
             return 0;
         }
+    }
+
+    static void checkFrom(int least, String option, int number, int most) {
+        if (number < least || number > most) {
+            throw CommandException.wrongCall(
+                    option + " is " + number + "; " + least + " to " + most + " are accepted.");
+        }
+    }
+
+    static void makeFolder(Path out) throws IOException {
+        if (Files.exists(out) && !Files.isDirectory(out)) {
+            throw CommandException.wrongCall("--out is " + out + ", which is no folder; a folder is accepted.");
+        }
+        Files.createDirectories(out);
     }
 }
