@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
 import org.tankrounds.config.CommandException;
 import org.tankrounds.config.OutFile;
 import org.tankrounds.forecast.Experience;
@@ -42,7 +43,7 @@ final class LabCommand implements Runnable {
                 description = "The file to write it to; replaced when it exists.")
         private Path out;
 
-        @Option(names = "--worlds", paramLabel = "N", defaultValue = "400",
+        @Option(names = "--worlds", paramLabel = "N", defaultValue = "1000",
                 description = "Worlds to learn from.")
         private int worlds;
 
@@ -50,7 +51,7 @@ final class LabCommand implements Runnable {
         public Integer call() {
             checkFrom(1, "--worlds", worlds, EvaluateCommand.NOT_LEARNED_FROM - 1);
             OutFile place = new OutFile(out, "rw-r--r--");
-            Experience learned = Learning.from(worlds, new Forecaster(),
+            Experience learned = Learning.from(IntStream.rangeClosed(1, worlds).parallel(), new Forecaster(),
                     world -> System.err.println("world " + world + " of " + worlds));
             String lines = String.join("\n", learned.lines()) + "\n";
             place.write(file -> {

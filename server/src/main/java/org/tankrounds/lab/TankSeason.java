@@ -48,9 +48,9 @@ public record TankSeason(TankFacts facts, List<Observation> observations, int ar
         Map<Trait, Double> traits = world.tank(luck);
         int arrivedAt = 24 * traits.get(Trait.ARRIVES_DAY).intValue() + 10;
         TankFacts facts = facts(traits, number, calendar, arrivedAt, luck);
-        TankWater tank = new TankWater(traits,
+        TankWater tank = new TankWater(traits, world.mechanics(),
                 facts.chlorideMgPerL().orElse(Limits.CHLORIDE_WHERE_UNKNOWN_MG_PER_L), luck);
-        SchoolClass schoolClass = new SchoolClass(tank, arrivedAt, luck);
+        SchoolClass schoolClass = new SchoolClass(tank, world.mechanics().visits(), arrivedAt, luck);
         float[] excess = new float[SchoolCalendar.HOURS];
         short[] alive = new short[SchoolCalendar.HOURS];
         float[] nearest = new float[SchoolCalendar.HOURS];

@@ -5,7 +5,6 @@ import java.util.stream.DoubleStream;
 import org.tankrounds.fish.Development;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.forecast.Limits;
-import org.tankrounds.tankmodel.Chiller;
 import org.tankrounds.tankmodel.Conditions;
 import org.tankrounds.tankmodel.Nitrifiers;
 import org.tankrounds.tankmodel.SourceWater;
@@ -24,44 +23,49 @@ final class TankWater {
     /** Feed becomes waste with this time constant, d. */
     private static final double DIGESTION_DAYS = 0.75;
     private static final double CHLORINE_DAYS = 20 / 24.0;
-    private static final double TAP_C = 13;
     private static final double HOUR = 1 / 24.0;
-    /** Share that dies in a day of water at twice a limit. */
-    private static final double EXCESS_DEATHS = 0.004;
+    private static final double ILLNESS_SHARE_PER_DAY = 0.03;
     /** Yields are 3 to 1, so is the room that the guilds take. */
     private static final double NITRITE_ROOM_SHARE = 1 / 3.0;
 
     private final Map<Trait, Double> traits;
+    private final Mechanics mechanics;
     private final Luck luck;
+    private final Chilling chilling;
+    private final PhCourse phCourse;
+    private final Lump lump;
     private final SourceWater tap;
     private final double chlorideTakenMgPerL;
     private TankModel model;
     private TankState state;
-    private double setPointC;
-    private double chillerLeft = 1;
-    private double fadesPerDay;
     private double air = 1;
     private double wastePoolG;
     private double wasteMgPerLDay;
     private double chlorineMgPerL;
     private double drift;
     private double excessOfDay;
+    private int illDays;
     private double weightRoot = StrictMath.cbrt(SWIM_UP_G);
     private double thermalUnitsC;
     private int alive;
 
     /** @param chlorideTakenMgPerL what the nitrite limit goes by: 5 where nobody knows */
-    TankWater(Map<Trait, Double> traits, double chlorideTakenMgPerL, Luck luck) {
+    TankWater(Map<Trait, Double> traits, Mechanics mechanics, double chlorideTakenMgPerL, Luck luck) {
         this.traits = traits;
+        this.mechanics = mechanics;
         this.luck = luck;
         this.chlorideTakenMgPerL = chlorideTakenMgPerL;
+        chilling = new Chilling(traits, mechanics.thermostat(), luck);
+        phCourse = new PhCourse(mechanics.acidity(),
+                of(Trait.CARBON_DIOXIDE_MG_PER_L), of(Trait.CARBON_DIOXIDE_PER_WASTE));
+        lump = new Lump(of(Trait.SET_POINT_C));
         double alkalinity = of(Trait.ALKALINITY_MG_PER_L);
-        tap = SourceWater.of(TAP_C, alkalinity);
+        tap = new SourceWater(of(Trait.TAP_C), of(Trait.TAP_AMMONIA_MG_PER_L), 0, 0, alkalinity);
         double seed = of(Trait.SEED_COD_PER_L);
         state = TankState.fresh(of(Trait.SET_POINT_C), alkalinity, seed, seed * of(Trait.NITRITE_SEED_SHARE));
         thermalUnitsC = of(Trait.THERMAL_UNITS_C);
         alive = eggs();
-        setTo(of(Trait.SET_POINT_C));
+        model = model();
     }
 
     double of(Trait trait) {
@@ -72,12 +76,10 @@ final class TankWater {
         return (int) of(Trait.EGGS);
     }
 
-    private void setTo(double newSetPointC) {
-        setPointC = newSetPointC;
-        Chiller chiller = new Chiller(newSetPointC, of(Trait.COOLING_W), 0.5);
+    private TankModel model() {
         double speed = of(Trait.FILTER_SPEED);
-        model = new TankModel(new TankParameters(of(Trait.VOLUME_L), of(Trait.LOSS_W_PER_K), of(Trait.PUMP_W), chiller,
-                paced(Nitrifiers.AMMONIA_OXIDISERS, speed),
+        return new TankModel(new TankParameters(of(Trait.VOLUME_L), of(Trait.LOSS_W_PER_K), of(Trait.PUMP_W),
+                chilling.chiller(), paced(Nitrifiers.AMMONIA_OXIDISERS, speed),
                 paced(Nitrifiers.NITRITE_OXIDISERS, speed * of(Trait.NITRITE_SPEED)),
                 of(Trait.HALF_ALKALINITY_MG_PER_L), of(Trait.CARBON_DIOXIDE_MG_PER_L)));
     }
@@ -93,8 +95,9 @@ final class TankWater {
         double wasteG = wastePoolG / DIGESTION_DAYS + YOLK_NITROGEN_G_PER_EGG_DAY * (feeds() ? 0 : alive);
         wastePoolG *= 1 - HOUR / DIGESTION_DAYS;
         wasteMgPerLDay = 1000 * wasteG / of(Trait.VOLUME_L);
-        state = model.after(state, new Conditions(wasteG, oxygenMgPerL(), roomC(hour, calendar), chillerLeft), HOUR);
-        fillRoom();
+        carry(new Conditions(wasteG, oxygenMgPerL(), roomC(hour, calendar),
+                chilling.condition(state.temperatureC())));
+        phCourse.pass(calendar.hourOfDay(hour), luck);
         chlorineMgPerL *= 1 - HOUR / CHLORINE_DAYS;
         thermalUnitsC += Math.max(0, state.temperatureC()) * HOUR;
         if (feeds()) {
@@ -103,16 +106,18 @@ final class TankWater {
         excessOfDay += excess(Limits.DEFAULT) * HOUR;
     }
 
+    private void carry(Conditions held) {
+        state = mechanics.kinetics() == Mechanics.Kinetics.GROWING ? model.after(state, held, HOUR)
+                : new RipeningFilter(model, mechanics.kinetics() == Mechanics.Kinetics.CAPPED,
+                        of(Trait.FILTER_ROOM_COD_PER_L), NITRITE_ROOM_SHARE * of(Trait.FILTER_ROOM_COD_PER_L))
+                        .after(state, held, HOUR);
+        fillRoom();
+        state = mechanics.heat() == Mechanics.Heat.TWO_LUMPS ? lump.besides(state) : state;
+    }
+
     private void breakThings() {
-        if (luck.happens(of(Trait.CHILLER_STOPS_PER_DAY) * HOUR)) {
-            chillerLeft = 0;
-        }
-        if (luck.happens(of(Trait.CHILLER_FADES_PER_DAY) * HOUR)) {
-            fadesPerDay = luck.between(0.03, 0.4);
-        }
-        chillerLeft = Math.max(0, chillerLeft - fadesPerDay * HOUR);
-        if (luck.happens(of(Trait.MIS_SET_PER_DAY) * HOUR)) {
-            setTo(setPointC + luck.between(-3, 8));
+        if (chilling.wears()) {
+            model = model();
         }
         if (luck.happens(of(Trait.AIR_FAILS_PER_DAY) * HOUR)) {
             air = luck.between(0.35, 0.85);
@@ -125,9 +130,9 @@ final class TankWater {
     private double roomC(int hour, SchoolCalendar calendar) {
         int clock = calendar.hourOfDay(hour);
         boolean unheated = clock < 6 || clock >= 18 || calendar.isWeekend(hour);
-        drift += -0.02 * drift + 0.15 * luck.normal();
+        drift += of(Trait.ROOM_WANDERS_K) * luck.normal() - 0.02 * drift;
         return of(Trait.ROOM_C) + drift + of(Trait.SPRING_K) * calendar.spring(hour)
-                + 0.8 * StrictMath.sin((clock - 9) / 24.0 * 2 * Math.PI) - (unheated ? of(Trait.SET_BACK_K) : 0);
+                + of(Trait.ROOM_BY_DAY_K) * StrictMath.sin((clock - 9) / 24.0 * 2 * Math.PI) - (unheated ? of(Trait.SET_BACK_K) : 0);
     }
 
     private void fillRoom() {
@@ -137,9 +142,12 @@ final class TankWater {
                 Math.min(NITRITE_ROOM_SHARE * room, state.nitriteOxidisersCodPerL()));
     }
 
-    /** At midnight: who has died. More die in bad water. */
+    /** At midnight: who has died. More die in bad water, and now and then many at once of something else. */
     int deaths() {
-        double share = of(Trait.USUAL_DEATHS) * luck.between(0.3, 1.7) + EXCESS_DEATHS * Math.min(4, excessOfDay);
+        illDays = luck.happens(of(Trait.ILLNESS_PER_DAY)) ? luck.between(2, 8) : Math.max(0, illDays - 1);
+        double share = of(Trait.USUAL_DEATHS) * luck.between(0.3, 1.7)
+                + of(Trait.EXCESS_DEATHS) * Math.min(4, excessOfDay)
+                + (illDays > 0 ? ILLNESS_SHARE_PER_DAY * luck.uniform() : 0);
         excessOfDay = 0;
         int dead = luck.count(alive, Math.min(0.5, share));
         alive -= dead;
@@ -170,14 +178,13 @@ final class TankWater {
 
     /** Somebody sees to chiller, set-point and air. */
     void repair() {
-        chillerLeft = 1;
-        fadesPerDay = 0;
+        chilling.repair();
         air = 1;
-        setTo(of(Trait.SET_POINT_C) + luck.between(-0.5, 0.5));
+        model = model();
     }
 
     boolean needsRepair() {
-        return chillerLeft < 0.6 || air < 1 || Math.abs(setPointC - of(Trait.SET_POINT_C)) > 2;
+        return chilling.needsRepair() || air < 1;
     }
 
     TankState state() {
@@ -185,9 +192,7 @@ final class TankWater {
     }
 
     double ph() {
-        double dioxide = (of(Trait.CARBON_DIOXIDE_MG_PER_L)
-                + of(Trait.CARBON_DIOXIDE_PER_WASTE) * wasteMgPerLDay) / Math.max(0.4, air);
-        return state.ph(dioxide);
+        return phCourse.of(state, wasteMgPerLDay, air);
     }
 
     double oxygenMgPerL() {
