@@ -14,15 +14,18 @@ import java.util.ResourceBundle;
  *
  * @param trust how much of the log-odds of the look ahead counts
  * @param chance what is added to them
+ * @param calibration what the chance then is
  * @param harm sum in natural logarithms of fish-hours per fish, where the tank does go beyond a limit
  * @param harmTrust how much of that sum counts: the mean harm of tanks it knows little of is nearer to all tanks'
  * @param harmScale makes the mean of the exposures said that of the true ones
  */
-public record Experience(double trust, Trees chance, Trees harm, double harmTrust, double harmScale) {
+public record Experience(double trust, Trees chance, Calibration calibration, Trees harm, double harmTrust,
+        double harmScale) {
 
     private static final String RESOURCE = "org.tankrounds.forecast.experience";
     private static final String TRUST = "trust_in_look_ahead";
     private static final String CHANCE = "chance";
+    private static final String CALIBRATION = "calibration";
     private static final String HARM = "harm";
     private static final String HARM_TRUST = "trust_in_harm";
     private static final String HARM_SCALE = "harm_scale";
@@ -38,7 +41,8 @@ public record Experience(double trust, Trees chance, Trees harm, double harmTrus
     /** Probability of two hours or more beyond a limit, for a tank's signs by {@link Sign#ordinal}. */
     public double chance(double[] signs) {
         double logOdds = trust * lookAheadLogOdds(signs) + chance.of(signs);
-        return Math.min(1 - LEAST_CHANCE, Math.max(LEAST_CHANCE, 1 / (1 + StrictMath.exp(-logOdds))));
+        double came = calibration.of(1 / (1 + StrictMath.exp(-logOdds)));
+        return Math.min(1 - LEAST_CHANCE, Math.max(LEAST_CHANCE, came));
     }
 
     /** Of the look ahead's chance; where a handful of its paths would decide, they do not. */
@@ -53,7 +57,11 @@ public record Experience(double trust, Trees chance, Trees harm, double harmTrus
     }
 
     public Experience scaledBy(double scale) {
-        return new Experience(trust, chance, harm, harmTrust, harmScale * scale);
+        return new Experience(trust, chance, calibration, harm, harmTrust, harmScale * scale);
+    }
+
+    public Experience with(Calibration other) {
+        return new Experience(trust, chance, other, harm, harmTrust, harmScale);
     }
 
     /** The lines of its properties file. */
@@ -62,6 +70,7 @@ public record Experience(double trust, Trees chance, Trees harm, double harmTrus
         lines.add(HARM_SCALE + "=" + harmScale);
         lines.add(HARM_TRUST + "=" + harmTrust);
         lines.add(TRUST + "=" + trust);
+        lines.addAll(calibration.lines(CALIBRATION));
         lines.addAll(chance.lines(CHANCE));
         lines.addAll(harm.lines(HARM));
         return lines;
@@ -69,7 +78,8 @@ public record Experience(double trust, Trees chance, Trees harm, double harmTrus
 
     /** From the entries of its properties file. */
     public static Experience read(Map<String, String> entries) {
-        return new Experience(number(entries, TRUST), Trees.read(entries, CHANCE), Trees.read(entries, HARM),
+        return new Experience(number(entries, TRUST), Trees.read(entries, CHANCE),
+                Calibration.read(entries, CALIBRATION), Trees.read(entries, HARM),
                 number(entries, HARM_TRUST), number(entries, HARM_SCALE));
     }
 

@@ -77,11 +77,13 @@ record Judgement(Driver driver, Map<Driver, Double> shares, double deathsShare, 
 
     private static boolean wasFine(
             Driver limit, LastRead read, TankBelief belief, Limits limits, Stage stage) {
-        if (read.value().isEmpty()) {
-            return true;
-        }
+        return read.value().isEmpty() || u(limit, read, belief, limits, stage) < FINE;
+    }
+
+    /** Of a reading that there is. */
+    private static double u(Driver limit, LastRead read, TankBelief belief, Limits limits, Stage stage) {
         double value = read.value().getAsDouble();
-        double u = switch (limit) {
+        return switch (limit) {
             case TEMPERATURE -> limits.ofTemperature(stage, value);
             case UN_IONISED_AMMONIA -> limits.ofUnIonisedAmmonia(value);
             case NITRITE -> limits.ofNitrite(value, belief.chlorideMgPerL());
@@ -89,7 +91,11 @@ record Judgement(Driver driver, Map<Driver, Double> shares, double deathsShare, 
             case PH -> limits.ofPh(value);
             default -> limits.ofChlorine(value);
         };
-        return u < FINE;
+    }
+
+    /** Whether what was read is itself beyond its limit. */
+    static boolean isBeyond(Driver limit, LastRead read, TankBelief belief, Limits limits, Stage stage) {
+        return read.value().isPresent() && u(limit, read, belief, limits, stage) > 1;
     }
 
     double share(Driver limit) {

@@ -16,7 +16,8 @@ import org.tankrounds.water.Ammonia;
 final class Reasons {
 
     private static final double WORTH_NAMING = 0.1;
-    private static final double LIKELY_ENOUGH = 0.05;
+    private static final double LIKELY_ENOUGH = 0.1;
+    private static final double AS_LIKELY_AS_NOT = 0.4;
     private static final double STALE_HOURS = 24.0 * 7;
     private static final double ALKALINITY_HOLDS_HOURS = 24.0 * 14;
     /** Later nobody can say any more what was in the tube. */
@@ -65,7 +66,7 @@ final class Reasons {
 
     private Reason main(Driver limit) {
         OptionalDouble hours = outcome.hoursToLimit(limit);
-        LastRead read = told(limit, hours);
+        LastRead read = told(limit);
         double share = judgement.share(limit) * (driver() == Driver.SILENCE ? 0.5 : 1);
         Reason reason = Reason.of(kind(limit, read, hours), limit, share)
                 .withLimit(limitLevel(limit))
@@ -85,12 +86,16 @@ final class Reasons {
         return notRead ? reason.withOverHours(hoursSince(newest.at())) : reason;
     }
 
-    /** The reading behind a verdict: one set aside, where it is the worse and the limit is met now. */
-    private LastRead told(Driver limit, OptionalDouble hours) {
+    /** The reading behind a verdict: one set aside, where it is the worse and as likely right as wrong. */
+    private LastRead told(Driver limit) {
         LastRead believed = judgement.lastRead().get(limit);
         LastRead newest = LastRead.ofAll(limit, belief);
         double differs = newest.value().orElse(0) - believed.value().orElse(0);
-        return isMetNow(hours) && isTowards(limit, newest, differs) ? newest : believed;
+        return isOpen(limit) && isTowards(limit, newest, differs) ? newest : believed;
+    }
+
+    private boolean isOpen(Driver limit) {
+        return outcome.chanceOf(limit) >= AS_LIKELY_AS_NOT;
     }
 
     private Reason.Kind kind(Driver limit, LastRead read, OptionalDouble hours) {
@@ -102,7 +107,8 @@ final class Reasons {
         if (limit == Driver.TEMPERATURE && belief.temperature().stoppedChance() >= CHILLER_STANDS) {
             return Reason.Kind.CHILLER_LOOKS_STOPPED;
         }
-        if (isMetNow(hours)) {
+        boolean saysSo = isOpen(limit) && Judgement.isBeyond(limit, read, belief, limits, stage);
+        if (isMetNow(hours) || saysSo) {
             return Reason.Kind.BEYOND_LIMIT;
         }
         return isTowards(limit, read, read.change().orElse(0)) && hours.isPresent()

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
+import org.tankrounds.forecast.Calibration;
 import org.tankrounds.forecast.Experience;
 import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.forecast.Trees;
@@ -30,16 +31,26 @@ public final class Learning {
     }
 
     /**
-     * Plays worlds by number and learns from them in the order of the stream, which may be parallel.
+     * Plays worlds by number and learns from them in the order of the streams, which may be parallel.
      *
+     * @param others worlds that only tell how often what is then said comes true
      * @param progress told after each world, by any thread
      */
-    public static Experience from(IntStream worlds, Forecaster forecaster, IntConsumer progress) {
-        return of(worlds.mapToObj(world -> {
+    public static Experience from(IntStream worlds, IntStream others, Forecaster forecaster, IntConsumer progress) {
+        Experience learned = of(lessons(worlds, forecaster, progress));
+        return calibrated(learned, lessons(others, forecaster, progress));
+    }
+
+    static Experience calibrated(Experience learned, List<Lesson> others) {
+        return learned.with(Calibrating.of(others, lesson -> learned.chance(lesson.signs())));
+    }
+
+    private static List<Lesson> lessons(IntStream worlds, Forecaster forecaster, IntConsumer progress) {
+        return worlds.mapToObj(world -> {
             List<Lesson> lessons = Lesson.of(world, TANKS, MOMENTS, forecaster);
             progress.accept(world);
             return lessons;
-        }).flatMap(List::stream).toList());
+        }).flatMap(List::stream).toList();
     }
 
     static Experience of(List<Lesson> lessons) {
@@ -48,7 +59,7 @@ public final class Learning {
         Trees chance = new Learning(lessons).chance(line, lookAhead);
         List<Lesson> harmed = lessons.stream().filter(Lesson::beyond).toList();
         Trees harm = new Learning(harmed).harm();
-        Experience unscaled = new Experience(line[1], chance, harm, harmTrust(harmed), 1);
+        Experience unscaled = new Experience(line[1], chance, Calibration.NONE, harm, harmTrust(harmed), 1);
         double said = lessons.stream().mapToDouble(lesson -> unscaled.exposurePerFish(lesson.signs())).sum();
         double came = lessons.stream().mapToDouble(Lesson::harm).sum();
         return unscaled.scaledBy(Rounded.toFigures(came / said, 4));

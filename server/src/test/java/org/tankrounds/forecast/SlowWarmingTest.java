@@ -24,7 +24,7 @@ class SlowWarmingTest {
     private static final double TIME_CONSTANT_H = 30;
     private static final double PROBE_STEP_C = 0.1;
     /** The readings' steps make the warming look a little faster and slower. */
-    private static final double RIPPLE = 0.08;
+    private static final double RIPPLE = 0.12;
 
     static Stream<TankFacts.Builder> tanks() {
         return Stream.of(TankFacts.of("bare").volumeL(190),

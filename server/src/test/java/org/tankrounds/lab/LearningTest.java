@@ -23,7 +23,7 @@ class LearningTest {
 
     @Test
     void experience_survivesBeingWritten() {
-        Experience learned = Learning.of(lessons(5));
+        Experience learned = Learning.calibrated(Learning.of(lessons(5)), lessons(9));
         assertThat(Experience.read(entries(learned.lines()))).isEqualTo(learned);
     }
 
