@@ -19,6 +19,8 @@ final class ActWording {
         return switch (act.kind()) {
             case WATER_CHANGE -> new Advice("Change" + amount(act) + " of the water" + litres(act) + ".",
                     "Treat fresh water against chlorine and bring it to the tank's temperature first.", REACHING_IN);
+            case LEAVE_WATER -> new Advice("Change no water for now.",
+                    "The source water would lift the pH, and with it the harmful share of the ammonia.", "");
             case SALT -> new Advice("Add" + amount(act) + " of plain salt.",
                     "Without iodine or other additives. Dissolve it in tank water and add it over some hours.", "");
             case BICARBONATE -> new Advice("Add" + amount(act) + " of baking soda a day.",
