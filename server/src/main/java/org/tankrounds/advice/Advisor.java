@@ -28,8 +28,9 @@ public final class Advisor {
         List<Proposal> tried = new ArrayList<>();
         List<Remedy> remedies = new ArrayList<>();
         for (Proposal proposal : withoutRepeats(proposals(ahead, observations))) {
-            Optional<Effect> effect = proposal.deed().map(deed -> ahead.effect(deed, driverOf(proposal)));
-            if (Worth.isWorthDoing(proposal.act(), effect)) {
+            Optional<Effect> effect = proposal.deed().map(deed -> Trust.of(proposal.act().kind())
+                    .in(ahead.effect(deed, driverOf(proposal))));
+            if (Worth.isWorthDoing(proposal.act(), effect, isWorrying(forecast))) {
                 tried.add(proposal);
                 remedies.add(new Remedy(proposal.act(), effect));
             }
@@ -58,7 +59,8 @@ public final class Advisor {
     private static Optional<Effect> together(LookAhead ahead, List<Proposal> tried) {
         List<Deed> deeds = tried.stream().flatMap(proposal -> proposal.deed().stream()).toList();
         return deeds.size() < 2 ? Optional.empty()
-                : Optional.of(ahead.effect(deeds.stream().reduce(Deed.NOTHING, Deed::and), ahead.forecast().driver()))
+                : Optional.of(Trust.ofAllTogether().in(ahead.effect(
+                        deeds.stream().reduce(Deed.NOTHING, Deed::and), ahead.forecast().driver())))
                         .filter(effect -> !effect.harms());
     }
 

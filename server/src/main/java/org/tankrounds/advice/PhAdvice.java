@@ -25,6 +25,7 @@ final class PhAdvice {
     private static final double MOST_ALKALINITY_A_DAY_MG_PER_L = 20;
     private static final double AMMONIA_TOO_HIGH_FOR_BICARBONATE = 0.5;
     private static final Duration ALKALINITY_AGE = Duration.ofDays(30);
+    private static final Duration AMMONIA_AGE = Duration.ofDays(7);
     /** Moves the pH by less than a fish minds (common practice, no source). */
     private static final double CHANGE_PERCENT = 20;
 
@@ -53,20 +54,26 @@ final class PhAdvice {
 
     /** With alkalinity enough the acid is carbon dioxide, which air drives out; fresh water brings what is missing. */
     private List<Proposal> againstLow() {
-        if (isAmmoniaHigh()) {
+        if (ahead.belief().totalAmmonia().valueNow() >= AMMONIA_TOO_HIGH_FOR_BICARBONATE || isAmmoniaReadHigh()) {
             return List.of(change());
         }
-        Optional<Observation> alkalinity = newest(Analyte.ALKALINITY)
-                .filter(o -> o.at().isAfter(forecast.asOf().minus(ALKALINITY_AGE)));
+        Optional<Observation> alkalinity = newest(Analyte.ALKALINITY).filter(o -> isWithin(o, ALKALINITY_AGE));
         if (alkalinity.isEmpty()) {
             return List.of(air(), Proposal.of(Act.ask(Driver.PH, Analyte.ALKALINITY)));
+        }
+        if (newest(Analyte.TOTAL_AMMONIA).filter(o -> isWithin(o, AMMONIA_AGE)).isEmpty()) {
+            return List.of(air(), Proposal.of(Act.ask(Driver.PH, Analyte.TOTAL_AMMONIA)));
         }
         double missing = ALKALINITY_AIM_MG_PER_L - alkalinity.get().value();
         return missing > 0 ? List.of(bicarbonate(Math.min(missing, MOST_ALKALINITY_A_DAY_MG_PER_L)))
                 : List.of(air(), change());
     }
 
-    private boolean isAmmoniaHigh() {
+    private boolean isWithin(Observation reading, Duration age) {
+        return reading.at().isAfter(forecast.asOf().minus(age));
+    }
+
+    private boolean isAmmoniaReadHigh() {
         return newest(Analyte.TOTAL_AMMONIA)
                 .map(o -> o.value() >= AMMONIA_TOO_HIGH_FOR_BICARBONATE).orElse(false);
     }

@@ -1,5 +1,6 @@
 package org.tankrounds.advice;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.tankrounds.belief.Observation;
@@ -22,6 +23,7 @@ final class Proposals {
     private static final double ENOUGH_CHLORIDE_MG_PER_L = 50;
     private static final double ROOM_C = 21;
     private static final double SKIP_FEED_HOURS = 24;
+    private static final Duration AMMONIA_COUNTS = Duration.ofDays(7);
     /** For what the water feels where nobody has said how much there is; no amount is then named. */
     private static final double USUAL_VOLUME_L = 190;
 
@@ -52,7 +54,7 @@ final class Proposals {
             case TEMPERATURE -> warm(reason);
             case UN_IONISED_AMMONIA -> ammonia();
             case NITRITE -> nitrite();
-            case DISSOLVED_OXYGEN -> air(driver);
+            case DISSOLVED_OXYGEN -> oxygen();
             case PH -> all.addAll(new PhAdvice(ahead, observations).proposals());
             case CHLORINE -> chlorine(reason);
             case DEATHS -> {
@@ -118,6 +120,16 @@ final class Proposals {
     private void skipFeed(Driver driver) {
         if (!forecast.stage().isBeforeFirstFeeding()) {
             all.add(Proposal.of(Act.skipFeed(driver, SKIP_FEED_HOURS), Deed.fast(SKIP_FEED_HOURS)));
+        }
+    }
+
+    /** A tank short of oxygen is often crowded: air lifts the pH, and with it the harm of ammonia that nobody read. */
+    private void oxygen() {
+        air(Driver.DISSOLVED_OXYGEN);
+        skipFeed(Driver.DISSOLVED_OXYGEN);
+        if (Asked.newest(observations, Analyte.TOTAL_AMMONIA, forecast)
+                .filter(read -> read.at().isAfter(forecast.asOf().minus(AMMONIA_COUNTS))).isEmpty()) {
+            ask(Driver.DISSOLVED_OXYGEN, Analyte.TOTAL_AMMONIA);
         }
     }
 

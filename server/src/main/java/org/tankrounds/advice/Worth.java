@@ -19,9 +19,15 @@ public final class Worth {
     private Worth() {
     }
 
-    /** Harmless, and lowers the chance or the exposure, or buys time. */
-    static boolean isWorthDoing(Act act, Optional<Effect> effect) {
+    /**
+     * Harmless, and lowers the chance or the exposure, or buys time. Where somebody has to go anyhow, not feeding is
+     * worth it even where it does little: it costs nothing.
+     *
+     * @param worrying whether somebody goes there within the week
+     */
+    static boolean isWorthDoing(Act act, Optional<Effect> effect, boolean worrying) {
         return effect.isEmpty() || !effect.get().harms() && (LOOKS.contains(act.kind())
+                || worrying && act.kind() == Act.Kind.SKIP_FEED
                 || lowersChance(effect.get()) || lowersExposure(effect.get()) || buysTime(effect.get()));
     }
 

@@ -26,6 +26,19 @@ public record Effect(
 
     private static final double SAME = 1e-9;
 
+    /**
+     * The same as far as it can be trusted.
+     *
+     * @param chance share of the fall in chance
+     * @param exposure power of the ratio of exposures
+     */
+    public Effect tempered(double chance, double exposure) {
+        double left = exposureWithout > 0
+                ? exposureWithout * StrictMath.pow(exposureWith / exposureWithout, exposure) : exposureWith;
+        return new Effect(driver, chanceWithout, chanceWithout - chance * (chanceWithout - chanceWith),
+                exposureWithout, left, levelWithout, levelWith, hoursToLimitWithout, hoursToLimitWith);
+    }
+
     /** Whether the model expects harm of it: more chance or more exposure. */
     public boolean harms() {
         return chanceWith > chanceWithout + SAME || exposureWith > exposureWithout + SAME;

@@ -21,6 +21,10 @@ record Paths(double[][] temperatureC, double[][] unIonisedMgPerL, double[][] nit
         return ph[0].length;
     }
 
+    static boolean hasCoursesOf(Driver series) {
+        return series.ordinal() < Driver.CHLORINE.ordinal();
+    }
+
     double[][] of(Driver series) {
         return switch (series) {
             case TEMPERATURE -> temperatureC;
