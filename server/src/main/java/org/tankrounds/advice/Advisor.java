@@ -28,8 +28,7 @@ public final class Advisor {
         List<Proposal> tried = new ArrayList<>();
         List<Remedy> remedies = new ArrayList<>();
         for (Proposal proposal : withoutRepeats(proposals(ahead, observations))) {
-            Optional<Effect> effect = proposal.deed().map(deed -> Trust.of(proposal.act().kind())
-                    .in(ahead.effect(deed, driverOf(proposal))));
+            Optional<Effect> effect = effect(ahead, proposal);
             if (Worth.isWorthDoing(proposal.act(), effect, isWorrying(forecast))) {
                 tried.add(proposal);
                 remedies.add(new Remedy(proposal.act(), effect));
@@ -39,6 +38,11 @@ public final class Advisor {
             remedies.add(new Remedy(Act.ask(forecast.driver(), Asked.of(forecast.driver())), Optional.empty()));
         }
         return new Advice(remedies, together(ahead, tried));
+    }
+
+    private static Optional<Effect> effect(LookAhead ahead, Proposal proposal) {
+        Trust trust = Trust.of(proposal.act(), ahead.belief().temperature().stoppedChance());
+        return proposal.deed().map(deed -> trust.in(ahead.effect(deed, driverOf(proposal))));
     }
 
     private static List<Proposal> proposals(LookAhead ahead, List<Observation> observations) {

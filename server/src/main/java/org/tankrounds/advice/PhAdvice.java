@@ -59,10 +59,10 @@ final class PhAdvice {
         }
         Optional<Observation> alkalinity = newest(Analyte.ALKALINITY).filter(o -> isWithin(o, ALKALINITY_AGE));
         if (alkalinity.isEmpty()) {
-            return List.of(air(), Proposal.of(Act.ask(Driver.PH, Analyte.ALKALINITY)));
+            return List.of(Proposal.of(Act.ask(Driver.PH, Analyte.ALKALINITY)));
         }
         if (newest(Analyte.TOTAL_AMMONIA).filter(o -> isWithin(o, AMMONIA_AGE)).isEmpty()) {
-            return List.of(air(), Proposal.of(Act.ask(Driver.PH, Analyte.TOTAL_AMMONIA)));
+            return List.of(Proposal.of(Act.ask(Driver.PH, Analyte.TOTAL_AMMONIA)));
         }
         double missing = ALKALINITY_AIM_MG_PER_L - alkalinity.get().value();
         return missing > 0 ? List.of(bicarbonate(Math.min(missing, MOST_ALKALINITY_A_DAY_MG_PER_L)))

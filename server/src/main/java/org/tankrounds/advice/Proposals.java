@@ -22,6 +22,10 @@ final class Proposals {
     private static final double SALT_TARGET_MG_PER_L = 60;
     private static final double ENOUGH_CHLORIDE_MG_PER_L = 50;
     private static final double ROOM_C = 21;
+    /** Ice is much work; it is for water too warm already, or with a chiller that likely stands. */
+    private static final double STANDS = 0.5;
+    /** One load of ice is meant to last half a day. */
+    private static final double ICE_HOURS = 12;
     private static final double SKIP_FEED_HOURS = 24;
     private static final Duration AMMONIA_COUNTS = Duration.ofDays(7);
     /** For what the water feels where nobody has said how much there is; no amount is then named. */
@@ -74,8 +78,9 @@ final class Proposals {
 
     private void warm(Reason reason) {
         all.add(Proposal.of(Act.plain(Act.Kind.CHECK_CHILLER, Driver.TEMPERATURE), Deed.mendedChiller()));
-        boolean likely = forecast.hoursToLimit().isPresent() || reason.hoursToLimit().isPresent();
-        if (likely && reason.limit().isPresent()) {
+        boolean isWarm = reason.hoursToLimit().orElse(forecast.hoursToLimit().orElse(1)) == 0;
+        boolean stands = ahead.belief().temperature().stoppedChance() > STANDS && forecast.hoursToLimit().isPresent();
+        if ((isWarm || stands) && reason.limit().isPresent()) {
             double holdC = reason.limit().getAsDouble() - 1;
             all.add(ice(holdC, Math.max(0, reason.value().orElse(holdC) - holdC)));
         }
@@ -92,7 +97,7 @@ final class Proposals {
     /** Down to what is to be held, then against the room. */
     private static double iceKg(double volumeL, double tooWarmK, double holdC) {
         return HeatBalance.iceToCoolKg(volumeL, tooWarmK, holdC) + HeatBalance.iceToHoldKg(
-                TankParameters.bareGlassWPerK(volumeL), ROOM_C, holdC, Deed.ICE_HOURS);
+                TankParameters.bareGlassWPerK(volumeL), ROOM_C, holdC, ICE_HOURS);
     }
 
     private void ammonia() {

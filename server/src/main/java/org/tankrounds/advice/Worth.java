@@ -9,9 +9,12 @@ import org.tankrounds.forecast.Forecast;
 /** Whether an act is worth a volunteer's while, by what the model expects of it. */
 public final class Worth {
 
-    /** A look costs little and may find what no reading shows; so these need no effect. */
+    /**
+     * A look costs little and may find what no reading shows, and alkalinity that is used up has to be brought back
+     * before it shows in the pH; so these need no effect within three days.
+     */
     private static final Set<Act.Kind> LOOKS = EnumSet.of(Act.Kind.CHECK_CHILLER, Act.Kind.ASK_FOR_READING,
-            Act.Kind.LOOK_AT_FISH, Act.Kind.LEAVE_WATER);
+            Act.Kind.LOOK_AT_FISH, Act.Kind.LEAVE_WATER, Act.Kind.BICARBONATE);
     private static final double CHANCE_FALL = 0.03;
     private static final double EXPOSURE_FALL = 0.1;
     private static final double LATER_HOURS = 3;

@@ -10,8 +10,7 @@ package org.tankrounds.forecast;
  * @param alkalinityMgPerL that baking soda adds, as CaCO3
  * @param airs whether the aeration is made stronger
  * @param mends whether a chiller that stands is set going, {@value #MENDED_AFTER_HOURS} hours from now
- * @param coolingK what ice can take out of the water in all, as kelvin of the whole tank, within
- *     {@value #ICE_HOURS} hours
+ * @param coolingK what ice can take out of the water in all, as kelvin of the whole tank
  * @param holdC ice goes in while the water is warmer than this
  * @param neutralisedMgPerL total residual chlorine taken out
  */
@@ -23,8 +22,6 @@ public record Deed(
     public static final int SALT_HOURS = 6;
     /** Time for somebody to come, look and press the switch (common practice, no source). */
     public static final int MENDED_AFTER_HOURS = 4;
-    /** One load of ice is meant to last this long. */
-    public static final int ICE_HOURS = 12;
 
     /** What happens if nobody steps in. */
     public static final Deed NOTHING = new Deed(0, 0, 0, 0, false, false, 0, 0, 0);

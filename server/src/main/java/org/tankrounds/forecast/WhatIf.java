@@ -113,7 +113,7 @@ final class WhatIf {
         for (int h = 1; h <= hours; h++) {
             off *= keeps;
             double own = temperature[h][k] + off;
-            if (h <= Deed.ICE_HOURS && own > deed.holdC() && iceLeftK > 0) {
+            if (own > deed.holdC() && iceLeftK > 0) {
                 double takenK = Math.min(Math.min(own - deed.holdC(), iceLeftK), ICED_K_PER_HOUR);
                 iceLeftK -= takenK;
                 own -= takenK;

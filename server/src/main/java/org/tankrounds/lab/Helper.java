@@ -49,7 +49,7 @@ final class Helper {
         if (act.kind() == Act.Kind.CHECK_CHILLER && since == Deed.MENDED_AFTER_HOURS) {
             water.mendChiller();
         }
-        if (act.kind() == Act.Kind.ICE && since < Deed.ICE_HOURS) {
+        if (act.kind() == Act.Kind.ICE) {
             iceLeftKg -= water.ice(holdC, iceLeftKg);
         }
     }

@@ -2,7 +2,6 @@ package org.tankrounds.rounds;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.OptionalDouble;
 import org.tankrounds.advice.Act;
 import org.tankrounds.advice.Remedy;
 import org.tankrounds.advice.Worth;
@@ -29,14 +28,17 @@ final class EffectWording {
             return subject + ": " + odds(effect) + ".";
         }
         if (Worth.buysTime(effect)) {
-            return "Only buys time: the limit " + met(effect.hoursToLimitWith(), asOf) + " instead of "
-                    + by(effect.hoursToLimitWithout(), asOf) + ".";
+            return "Only buys time: the limit is met " + later(effect) + ".";
         }
         if (Worth.lowersExposure(effect)) {
             return subject + ": spares about " + Formats.tenths(effect.exposureFall())
                     + " in 10 of the bad hours; the odds hardly change.";
         }
-        return remedy.act().kind() == Act.Kind.SKIP_FEED ? "Does little by itself within three days." : "";
+        return switch (remedy.act().kind()) {
+            case SKIP_FEED -> "Does little by itself within three days.";
+            case BICARBONATE -> "Keeps the pH from falling later; within three days the odds hardly change.";
+            default -> "";
+        };
     }
 
     /** Of all of them. */
@@ -60,16 +62,9 @@ final class EffectWording {
         return Formats.odds(effect.chanceWith()) + " instead of " + Formats.odds(effect.chanceWithout());
     }
 
-    private String met(OptionalDouble hours, Instant asOf) {
-        return hours.isEmpty() ? "is likely not met within three days"
-                : "is met by " + formats.by(after(hours.getAsDouble(), asOf));
-    }
-
-    private String by(OptionalDouble hours, Instant asOf) {
-        return hours.orElse(0) == 0 ? "now" : formats.by(after(hours.getAsDouble(), asOf));
-    }
-
-    private static Instant after(double hours, Instant asOf) {
-        return asOf.plusSeconds(Math.round(hours * 3600));
+    private static String later(Effect effect) {
+        return effect.hoursToLimitWith().isEmpty() ? "likely not before three days are over"
+                : "about " + Formats.span(effect.hoursToLimitWith().getAsDouble()
+                        - effect.hoursToLimitWithout().orElse(0)) + " later";
     }
 }
