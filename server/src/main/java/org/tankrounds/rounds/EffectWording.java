@@ -18,7 +18,7 @@ final class EffectWording {
     }
 
     /** Of one act by itself; empty where there is nothing to say. */
-    String alone(Remedy remedy, Instant asOf) {
+    String alone(Remedy remedy) {
         if (remedy.effect().isEmpty() || remedy.act().kind() == Act.Kind.LEAVE_WATER) {
             return "";
         }

@@ -87,7 +87,7 @@ final class TankPages {
 
     private TankPage.Advice words(Remedy remedy, Forecast forecast) {
         return ActWording.of(remedy.act(), forecast.stage().isBeforeFirstFeeding())
-                .withEffect(effects.alone(remedy, forecast.asOf()));
+                .withEffect(effects.alone(remedy));
     }
 
     private String together(Known known) {
