@@ -43,7 +43,6 @@ final class WhatIf {
     private final TankBelief belief;
     private final int hours;
     private final double supplyMgPerLPerDay;
-    private final boolean movesOxygen;
     private final double[] saturation;
     private final double[] cut = new double[HOURS + 1];
 
@@ -54,8 +53,7 @@ final class WhatIf {
         this.belief = courses.belief();
         this.hours = hours;
         supplyMgPerLPerDay = NitrogenSupply.mgPerLPerDay(belief);
-        movesOxygen = deed.airs() || deed.movesHeat();
-        saturation = movesOxygen ? ForwardModel.saturation(belief.facts().elevationM().orElse(0)) : new double[0];
+        saturation = deed.airs() ? ForwardModel.saturation(belief.facts().elevationM().orElse(0)) : new double[0];
         Arrays.setAll(cut, this::cutInHour);
     }
 
@@ -70,7 +68,7 @@ final class WhatIf {
         boolean movesAmmonia = deed.movesHeat() || deed.movesPh() || deed.movesNitrogen();
         double[][] unIonised = copyIf(movesAmmonia, before.unIonisedMgPerL());
         double[][] nitrite = copyIf(movesAmmonia, before.nitriteMgPerL());
-        double[][] oxygen = copyIf(movesOxygen, before.oxygenMgPerL());
+        double[][] oxygen = copyIf(deed.airs(), before.oxygenMgPerL());
         for (int k = 0; k < courses.count(); k++) {
             if (deed.movesHeat()) {
                 moveHeat(k, temperature);
@@ -84,8 +82,8 @@ final class WhatIf {
             if (deed.movesPh() || deed.movesHeat()) {
                 moveShare(k, temperature, ph, unIonised);
             }
-            if (movesOxygen) {
-                moveOxygen(k, temperature, oxygen);
+            if (deed.airs()) {
+                moveOxygen(k, oxygen);
             }
         }
         return new Paths(temperature, unIonised, nitrite, oxygen, ph, chlorine(), chloride(), before.stage());
@@ -203,12 +201,11 @@ final class WhatIf {
         return most * (1 - StrictMath.exp(-fasted / FASTING_HOURS)) * StrictMath.exp(-fedAgain / FASTING_HOURS);
     }
 
-    private void moveOxygen(int k, double[][] temperature, double[][] oxygen) {
+    /** Colder water takes up a little more than this. */
+    private void moveOxygen(int k, double[][] oxygen) {
         for (int h = 1; h <= hours; h++) {
-            double share = oxygen[h][k]
-                    / ForwardModel.saturationAt(saturation, before.temperatureC()[h][k]);
-            double aired = deed.airs() ? share + (1 - GAP_LEFT) * Math.max(0, 1 - share) : share;
-            oxygen[h][k] = aired * ForwardModel.saturationAt(saturation, temperature[h][k]);
+            double gap = ForwardModel.saturationAt(saturation, before.temperatureC()[h][k]) - oxygen[h][k];
+            oxygen[h][k] += (1 - GAP_LEFT) * Math.max(0, gap);
         }
     }
 
