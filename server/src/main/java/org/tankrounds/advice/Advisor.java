@@ -12,9 +12,9 @@ import org.tankrounds.forecast.LookAhead;
 import org.tankrounds.forecast.Reason;
 
 /**
- * What to bring and do for a tank, most useful first, each act tried on the courses of its forecast: what does harm
- * there is never advised, and what does next to nothing is left out. Decision support for volunteers; it is no
- * veterinary, legal or electrical advice, and an agency's instruction outranks it.
+ * What to bring and do for a tank, most useful first, each act tried on the courses of its forecast: what
+ * does harm there is never advised, and what does next to nothing is left out. Decision support for
+ * volunteers; it is no veterinary, legal or electrical advice, and an agency's instruction outranks it.
  */
 public final class Advisor {
 
@@ -35,7 +35,8 @@ public final class Advisor {
             }
         }
         if (remedies.isEmpty() && isWorrying(forecast)) {
-            remedies.add(new Remedy(Act.ask(forecast.driver(), Asked.of(forecast.driver())), Optional.empty()));
+            Act ask = Act.ask(forecast.driver(), Asked.of(forecast.driver()));
+            remedies.add(new Remedy(ask, Optional.empty()));
         }
         return new Advice(remedies, together(ahead, tried));
     }

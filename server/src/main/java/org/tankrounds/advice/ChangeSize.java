@@ -7,9 +7,10 @@ import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.LookAhead;
 
 /**
- * How much water to change against what is dissolved in it: the least that keeps the level under its limit for a day on
- * three of four courses, and at most half. What comes in has the alkalinity of the tank's source: in a tank that has
- * gone sour it lifts the pH, and with it the harmful share of the ammonia; then less, or none, is better.
+ * How much water to change against what is dissolved in it: the least that keeps the level under its limit
+ * for a day on three of four courses, and at most half. What comes in has the alkalinity of the tank's
+ * source: in a tank that has gone sour it lifts the pH, and with it the harmful share of the ammonia; then
+ * less, or none, is better.
  */
 final class ChangeSize {
 

@@ -52,12 +52,16 @@ final class PhAdvice {
         return held > ahead.limits().highestPh() ? List.of(another, change()) : List.of(another);
     }
 
-    /** With alkalinity enough the acid is carbon dioxide, which air drives out; fresh water brings what is missing. */
+    /**
+     * With alkalinity enough the acid is carbon dioxide, which air drives out; fresh water brings what is
+     * missing.
+     */
     private List<Proposal> againstLow() {
-        if (ahead.belief().totalAmmonia().valueNow() >= AMMONIA_TOO_HIGH_FOR_BICARBONATE || isAmmoniaReadHigh()) {
+        if (isAmmoniaHigh()) {
             return List.of(change());
         }
-        Optional<Observation> alkalinity = newest(Analyte.ALKALINITY).filter(o -> isWithin(o, ALKALINITY_AGE));
+        Optional<Observation> alkalinity =
+                newest(Analyte.ALKALINITY).filter(o -> isWithin(o, ALKALINITY_AGE));
         if (alkalinity.isEmpty()) {
             return List.of(Proposal.of(Act.ask(Driver.PH, Analyte.ALKALINITY)));
         }
@@ -73,9 +77,9 @@ final class PhAdvice {
         return reading.at().isAfter(forecast.asOf().minus(age));
     }
 
-    private boolean isAmmoniaReadHigh() {
-        return newest(Analyte.TOTAL_AMMONIA)
-                .map(o -> o.value() >= AMMONIA_TOO_HIGH_FOR_BICARBONATE).orElse(false);
+    private boolean isAmmoniaHigh() {
+        double read = newest(Analyte.TOTAL_AMMONIA).map(Observation::value).orElse(0.0);
+        return Math.max(read, ahead.belief().totalAmmonia().valueNow()) >= AMMONIA_TOO_HIGH_FOR_BICARBONATE;
     }
 
     private Proposal bicarbonate(double raiseMgPerL) {

@@ -79,7 +79,8 @@ final class Proposals {
     private void warm(Reason reason) {
         all.add(Proposal.of(Act.plain(Act.Kind.CHECK_CHILLER, Driver.TEMPERATURE), Deed.mendedChiller()));
         boolean isWarm = reason.hoursToLimit().orElse(forecast.hoursToLimit().orElse(1)) == 0;
-        boolean stands = ahead.belief().temperature().stoppedChance() > STANDS && forecast.hoursToLimit().isPresent();
+        boolean stands = forecast.hoursToLimit().isPresent()
+                && ahead.belief().temperature().stoppedChance() > STANDS;
         if ((isWarm || stands) && reason.limit().isPresent()) {
             double holdC = reason.limit().getAsDouble() - 1;
             all.add(ice(holdC, Math.max(0, reason.value().orElse(holdC) - holdC)));
@@ -128,7 +129,10 @@ final class Proposals {
         }
     }
 
-    /** A tank short of oxygen is often crowded: air lifts the pH, and with it the harm of ammonia that nobody read. */
+    /**
+     * A tank short of oxygen is often crowded: air lifts the pH, and with it the harm of ammonia that nobody
+     * read.
+     */
     private void oxygen() {
         air(Driver.DISSOLVED_OXYGEN);
         skipFeed(Driver.DISSOLVED_OXYGEN);
@@ -146,7 +150,8 @@ final class Proposals {
         double held = reason.value().orElse(ahead.belief().chlorineMgPerL());
         Act act = facts.volumeL().isPresent() && reason.value().isPresent()
                 ? Act.amount(Act.Kind.THIOSULFATE, Driver.CHLORINE,
-                        Chlorine.thiosulfateG(held, facts.volumeL().getAsDouble()), "g", "Chlorine.thiosulfateG")
+                        Chlorine.thiosulfateG(held, facts.volumeL().getAsDouble()), "g",
+                        "Chlorine.thiosulfateG")
                 : Act.plain(Act.Kind.THIOSULFATE, Driver.CHLORINE);
         all.add(Proposal.of(act, Deed.thiosulfate(held)));
         air(Driver.CHLORINE);

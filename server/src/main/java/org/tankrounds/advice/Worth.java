@@ -10,8 +10,8 @@ import org.tankrounds.forecast.Forecast;
 public final class Worth {
 
     /**
-     * A look costs little and may find what no reading shows, and alkalinity that is used up has to be brought back
-     * before it shows in the pH; so these need no effect within three days.
+     * A look costs little and may find what no reading shows, and alkalinity that is used up has to be
+     * brought back before it shows in the pH; so these need no effect within three days.
      */
     private static final Set<Act.Kind> LOOKS = EnumSet.of(Act.Kind.CHECK_CHILLER, Act.Kind.ASK_FOR_READING,
             Act.Kind.LOOK_AT_FISH, Act.Kind.LEAVE_WATER, Act.Kind.BICARBONATE);
@@ -23,8 +23,8 @@ public final class Worth {
     }
 
     /**
-     * Harmless, and lowers the chance or the exposure, or buys time. Where somebody has to go anyhow, not feeding is
-     * worth it even where it does little: it costs nothing.
+     * Harmless, and lowers the chance or the exposure, or buys time. Where somebody has to go anyhow, not
+     * feeding is worth it even where it does little: it costs nothing.
      *
      * @param worrying whether somebody goes there within the week
      */

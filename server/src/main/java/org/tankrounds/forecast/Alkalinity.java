@@ -21,8 +21,8 @@ final class Alkalinity {
     }
 
     /**
-     * As read lately; else what a pH and {@value #CARBON_DIOXIDE_MG_PER_L} mg/L of carbon dioxide go with ({@link
-     * Carbonate}), up to a little more than the source brings.
+     * As read lately; else what a pH and {@value #CARBON_DIOXIDE_MG_PER_L} mg/L of carbon dioxide go with
+     * ({@link Carbonate}), up to a little more than the source brings.
      */
     static double held(TankBelief belief, double ph) {
         double perMgPerL = Carbonate.carbonDioxideMgPerL(ph, 1, belief.temperature().medianC());

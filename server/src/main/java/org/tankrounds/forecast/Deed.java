@@ -1,10 +1,11 @@
 package org.tankrounds.forecast;
 
 /**
- * Something done to a tank within the first hour of a look ahead, as far as its water feels it; spread over hours where
- * that is how it is given. Deeds add up by {@link #and}.
+ * Something done to a tank within the first hour of a look ahead, as far as its water feels it; spread over
+ * hours where that is how it is given. Deeds add up by {@link #and}.
  *
- * @param changedShare of the water, 0 to 1, for water of the tank's source: treated, at the tank's temperature
+ * @param changedShare of the water, 0 to 1, for water of the tank's source: treated, at the tank's
+ *     temperature
  * @param fastHours without feed
  * @param chlorideMgPerL that salt adds, in equal parts over {@value #SALT_HOURS} hours
  * @param alkalinityMgPerL that baking soda adds, as CaCO3
@@ -66,7 +67,8 @@ public record Deed(
 
     /** Both. */
     public Deed and(Deed other) {
-        return new Deed(1 - (1 - changedShare) * (1 - other.changedShare), Math.max(fastHours, other.fastHours),
+        double keptShare = (1 - changedShare) * (1 - other.changedShare);
+        return new Deed(1 - keptShare, Math.max(fastHours, other.fastHours),
                 chlorideMgPerL + other.chlorideMgPerL, alkalinityMgPerL + other.alkalinityMgPerL,
                 airs || other.airs, mends || other.mends, coolingK + other.coolingK,
                 coolingK > 0 ? holdC : other.holdC, neutralisedMgPerL + other.neutralisedMgPerL);

@@ -10,7 +10,8 @@ import java.util.OptionalDouble;
  * @param chanceWith the same with the deed done
  * @param exposureWithout expected fish-hours beyond, each weighted by how far, as forecast
  * @param exposureWith the same with the deed done
- * @param levelWithout median of the driver's series {@value #LEVEL_HOURS} hours from now, in its unit; empty for
+ * @param levelWithout median of the driver's series {@value #LEVEL_HOURS} hours from now, in its unit; empty
+ *     for
  *     chlorine
  * @param levelWith the same with the deed done
  * @param hoursToLimitWithout median hours until a limit is met; empty when the odds are against it

@@ -43,8 +43,9 @@ public final class LookAhead {
     }
 
     /**
-     * What a deed would do, on the courses as experience has weighed them without it: the same futures, another deed.
-     * Where experience sees trouble that no course shows, the deed is taken to do nothing about it.
+     * What a deed would do, on the courses as experience has weighed them without it: the same futures,
+     * another deed. Where experience sees trouble that no course shows, the deed is taken to do nothing about
+     * it.
      */
     public Effect effect(Deed deed, Driver driver) {
         if (shown == null) {

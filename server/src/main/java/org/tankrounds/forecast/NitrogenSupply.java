@@ -4,9 +4,10 @@ import org.tankrounds.belief.TankBelief;
 import org.tankrounds.tankmodel.Wastes;
 
 /**
- * How much ammonia nitrogen a tank's fish give off, taken where feed is not weighed: they grow as {@code W^(1/3) =
- * W0^(1/3) + TGC/100 · ΣT} (Iwama and Tautz 1981, Can. J. Fish. Aquat. Sci. 38:649–656, in its usual modern form) and
- * eat a share of their weight. Off by a factor of two either way; it only says how fast a level comes back.
+ * How much ammonia nitrogen a tank's fish give off, taken where feed is not weighed: they grow as {@code
+ * W^(1/3) = W0^(1/3) + TGC/100 · ΣT} (Iwama and Tautz 1981, Can. J. Fish. Aquat. Sci. 38:649–656, in its
+ * usual modern form) and eat a share of their weight. Off by a factor of two either way; it only says how
+ * fast a level comes back.
  */
 final class NitrogenSupply {
 

@@ -8,14 +8,15 @@ import org.tankrounds.tankmodel.Nitrifiers;
 import org.tankrounds.water.Carbonate;
 
 /**
- * The same futures with something else done: what a deed changes is carried along each course as a distance from it.
+ * The same futures with something else done: what a deed changes is carried along each course as a distance
+ * from it.
  *
- * <p>Ammonia and nitrite taken out by a change or not given off by unfed fish come back as the filter, which works at
- * half speed at K, has less to do: {@code da/dt = −cut − kA·a}, {@code dn/dt = kA·a − kN·n}, where {@code k =
- * P·K/(C·(K + C))} is the slope of the filter's rate where it just keeps up with the supply P at a level C. Alkalinity
- * that comes in moves the pH by {@code log10(Alk′/Alk)}, because breathing and aeration settle the carbon dioxide;
- * where nobody read it, the pH tells how much of the source water's is left. And it wakes a first guild that lacked it
- * ({@code Alk/(KAlk + Alk)}): ammonia then turns into nitrite faster than the second guild can take it.
+ * <p>Ammonia and nitrite taken out by a change or not given off by unfed fish come back as the filter, which
+ * works at half speed at K, has less to do: {@code da/dt = −cut − kA·a}, {@code dn/dt = kA·a − kN·n}, where
+ * {@code k = P·K/(C·(K + C))} is the slope of the filter's rate where it just keeps up with the supply P at a
+ * level C. Alkalinity that comes in moves the pH by {@code log10(Alk′/Alk)}, because breathing and aeration
+ * settle the carbon dioxide ({@link Alkalinity}). And it wakes a first guild that lacked it ({@code Alk/(KAlk + Alk)}): ammonia then turns into nitrite faster
+ * than the second guild can take it.
  */
 final class WhatIf {
 
@@ -26,13 +27,19 @@ final class WhatIf {
     private static final double HALF_ALKALINITY_MG_PER_L = 10;
     private static final double LEAST_MG_PER_L = 0.02;
     private static final double LEAST_LEFT = 0.05;
-    /** A fish that fasts gives off this share of what a fed one does, reached in so many hours (from memory). */
+    /**
+     * A fish that fasts gives off this share of what a fed one does, reached in so many hours (from memory).
+     */
     private static final double FASTING_SHARE = 0.2;
     private static final double FASTING_HOURS = 12;
-    /** What a chiller takes out beyond what comes in, and ice in bottles, K/h (common practice, no source). */
+    /**
+     * What a chiller takes out beyond what comes in, and ice in bottles, K/h (common practice, no source).
+     */
     private static final double CHILLED_K_PER_HOUR = 0.5;
     private static final double ICED_K_PER_HOUR = 1;
-    /** Twice the air carries twice as much for the same gap: fish that breathe as before leave half the gap. */
+    /**
+     * Twice the air carries twice as much for the same gap: fish that breathe as before leave half the gap.
+     */
     private static final double GAP_LEFT = 0.5;
     /** Carbon dioxide of water in balance with the air at 10 °C, mg/L. */
     private static final double DIOXIDE_IN_BALANCE_MG_PER_L = 1;
@@ -53,7 +60,8 @@ final class WhatIf {
         this.belief = courses.belief();
         this.hours = hours;
         supplyMgPerLPerDay = NitrogenSupply.mgPerLPerDay(belief);
-        saturation = deed.airs() ? ForwardModel.saturation(belief.facts().elevationM().orElse(0)) : new double[0];
+        saturation = deed.airs()
+                ? ForwardModel.saturation(belief.facts().elevationM().orElse(0)) : new double[0];
         Arrays.setAll(cut, this::cutInHour);
     }
 
@@ -125,9 +133,9 @@ final class WhatIf {
     }
 
     private void movePh(int k, double[][] ph) {
-        double before = Alkalinity.held(belief, ph[0][k]);
-        double after = alkalinityAfter(before);
-        double by = StrictMath.log10(after / before) + (deed.airs() ? aired(ph[0][k], before, k) : 0);
+        double alkalinity = Alkalinity.held(belief, ph[0][k]);
+        double by = StrictMath.log10(alkalinityAfter(alkalinity) / alkalinity)
+                + (deed.airs() ? aired(ph[0][k], alkalinity, k) : 0);
         for (int h = 1; h <= hours; h++) {
             ph[h][k] = Math.min(14, Math.max(0, ph[h][k] + by));
         }
@@ -138,9 +146,13 @@ final class WhatIf {
         return before * (1 - deed.changedShare()) + source * deed.changedShare() + deed.alkalinityMgPerL();
     }
 
-    /** Ammonia that a first guild turns into nitrite beyond what it did, once it has alkalinity again, mg N/L/d. */
+    /**
+     * Ammonia that a first guild turns into nitrite beyond what it did, once it has alkalinity again, mg
+     * N/L/d.
+     */
     private double wokenPerDay(double alkalinityMgPerL) {
-        double faster = alkalinityShare(alkalinityAfter(alkalinityMgPerL)) / alkalinityShare(alkalinityMgPerL);
+        double faster = alkalinityShare(alkalinityAfter(alkalinityMgPerL))
+                / alkalinityShare(alkalinityMgPerL);
         return Math.max(0, faster - 1) * supplyMgPerLPerDay;
     }
 
@@ -198,7 +210,8 @@ final class WhatIf {
         double most = (1 - FASTING_SHARE) * supplyMgPerLPerDay * HOUR;
         double fasted = Math.min(hour, deed.fastHours());
         double fedAgain = Math.max(0, hour - deed.fastHours());
-        return most * (1 - StrictMath.exp(-fasted / FASTING_HOURS)) * StrictMath.exp(-fedAgain / FASTING_HOURS);
+        return most * (1 - StrictMath.exp(-fasted / FASTING_HOURS))
+                * StrictMath.exp(-fedAgain / FASTING_HOURS);
     }
 
     /** Colder water takes up a little more than this. */

@@ -1,6 +1,8 @@
 package org.tankrounds.lab;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -16,9 +18,9 @@ import org.tankrounds.forecast.Limits;
 import org.tankrounds.forecast.LookAhead;
 
 /**
- * Puts the advice to the test on simulated tanks, which know nothing of the engine: at school mornings on which advice
- * is given, the next 72 hours are played with nobody stepping in, with each act alone and with all of them, the
- * weather, the breakages and the class's luck of every hour being the same.
+ * Puts the advice to the test on simulated tanks, which know nothing of the engine: at school mornings on
+ * which advice is given, the next 72 hours are played with nobody stepping in, with each act alone and with
+ * all of them, the weather, the breakages and the class's luck of every hour being the same.
  */
 public final class AdviceTrial {
 
@@ -48,6 +50,29 @@ public final class AdviceTrial {
         IntStream.range(0, tanks).forEach(number ->
                 trial.play(TankLife.begun(world, seed, number, calendar), mornings, seed * 1_009 + number));
         return List.copyOf(trial.rows.values());
+    }
+
+    /** A table of what was said and what came, world by world and of all. */
+    public static List<String> report(
+            List<World> worlds, List<Long> seeds, int tanks, int everyNthMorning, Forecaster forecaster) {
+        List<String> lines = new ArrayList<>();
+        Map<String, EffectRow> ofAll = new TreeMap<>();
+        for (World world : worlds) {
+            Map<String, EffectRow> ofWorld = new TreeMap<>();
+            seeds.forEach(seed -> of(world, seed, tanks, everyNthMorning, forecaster)
+                    .forEach(row -> ofWorld.merge(row.act(), row, EffectRow::plus)));
+            lines.addAll(table(world.name(), ofWorld.values()));
+            ofWorld.values().forEach(row -> ofAll.merge(row.act(), row, EffectRow::plus));
+        }
+        lines.addAll(table("all worlds", ofAll.values()));
+        return lines;
+    }
+
+    private static List<String> table(String title, Collection<EffectRow> rows) {
+        List<String> lines = new ArrayList<>(List.of(title, EffectRow.heading()));
+        rows.forEach(row -> lines.add(row.toString()));
+        lines.add("");
+        return lines;
     }
 
     private void play(TankLife life, List<Integer> mornings, long seed) {
@@ -82,7 +107,8 @@ public final class AdviceTrial {
     }
 
     private void add(String act, Effect said, Came without, Came with) {
-        rows.computeIfAbsent(act, EffectRow::new).add(said, without.beyond, with.beyond, without.exposure, with.exposure);
+        rows.computeIfAbsent(act, EffectRow::new)
+                .add(said, without.beyond, with.beyond, without.exposure, with.exposure);
     }
 
     private static Came after(TankLife life, int from, List<Act> acts, double holdC, long seed) {

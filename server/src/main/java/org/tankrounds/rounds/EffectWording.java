@@ -23,7 +23,8 @@ final class EffectWording {
             return "";
         }
         Effect effect = remedy.effect().get();
-        String subject = remedy.act().kind() == Act.Kind.CHECK_CHILLER ? "If it is set going again" : "This alone";
+        boolean mends = remedy.act().kind() == Act.Kind.CHECK_CHILLER;
+        String subject = mends ? "If it is set going again" : "This alone";
         if (changesOdds(effect)) {
             return subject + ": " + odds(effect) + ".";
         }
@@ -49,7 +50,8 @@ final class EffectWording {
             return "All of this together: " + odds(effect) + by + ".";
         }
         return Worth.lowersExposure(effect) ? "All of this together spares about "
-                + Formats.tenths(effect.exposureFall()) + " in 10 of the bad hours" + by + "; the odds hardly change." : "";
+                + Formats.tenths(effect.exposureFall()) + " in 10 of the bad hours" + by
+                + "; the odds hardly change." : "";
     }
 
     /** Odds that read the same are no change. */

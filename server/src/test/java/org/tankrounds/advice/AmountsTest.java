@@ -56,9 +56,9 @@ class AmountsTest {
     }
 
     /**
-     * A tank gone sour on hard source water: a quarter of 240 mg/L on top of three quarters of 20 lifts the pH by half a
-     * unit, which is a factor of 3.1 in un-ionised ammonia (Emerson et al. 1975 at 10 °C: 0.1853 % at pH 7.0, 0.5835 % at
-     * 7.5), more than a quarter of fresh water takes out.
+     * A tank gone sour on hard source water: a quarter of 240 mg/L on top of three quarters of 20 lifts the
+     * pH by half a unit, which is a factor of 3.1 in un-ionised ammonia (Emerson et al. 1975 at 10 °C: 0.1853
+     * % at pH 7.0, 0.5835 % at 7.5), more than a quarter of fresh water takes out.
      */
     @Test
     void waterChange_whereTheSourceWouldMakeTheAmmoniaHarmful_isWarnedOf() {

@@ -33,7 +33,10 @@ class WhatIfTest {
         assertThat(same.unIonisedMgPerL()).isDeepEqualTo(courses.paths().unIonisedMgPerL());
     }
 
-    /** C_n = C_tap + (C_0 − C_tap)(1 − f)^n: three changes of 25 % leave 0.421875; two of them 0.5625, one half 0.5. */
+    /**
+     * C_n = C_tap + (C_0 − C_tap)(1 − f)^n: three changes of 25 % leave 0.421875; two of them 0.5625, one
+     * half 0.5.
+     */
     @ParameterizedTest(name = "{0} times {1}")
     @CsvSource({"3, 0.25, 0.421875", "2, 0.25, 0.5625", "1, 0.5, 0.5"})
     void waterChange_dilutes(int times, double share, double left) {
@@ -45,7 +48,10 @@ class WhatIfTest {
         assertThat(changed.nitriteMgPerL()[0][0]).isEqualTo(courses.paths().nitriteMgPerL()[0][0]);
     }
 
-    /** The filter has less to do, and what fish give off goes on: what was taken out comes back, never all of it. */
+    /**
+     * The filter has less to do, and what fish give off goes on: what was taken out comes back, never all of
+     * it.
+     */
     @Test
     void waterTakenOut_comesBackInPart() {
         Courses courses = courses(feedingFish(), FINE.withNitriteMgPerL(0.3).lastRead(0.1));
@@ -65,8 +71,8 @@ class WhatIfTest {
     }
 
     /**
-     * With carbon dioxide alike, pH = pK1 + log10(HCO3/CO2): twice the alkalinity is 0.301 more. Of the 12.779 mg/L CO2 at
-     * pH 7.0, 50 mg/L and 10 °C (Plummer and Busenberg 1982) that makes pH 7.301.
+     * With carbon dioxide alike, pH = pK1 + log10(HCO3/CO2): twice the alkalinity is 0.301 more. Of the
+     * 12.779 mg/L CO2 at pH 7.0, 50 mg/L and 10 °C (Plummer and Busenberg 1982) that makes pH 7.301.
      */
     @Test
     void bakingSoda_liftsThePhByTheLogarithmOfTheAlkalinity() {
@@ -75,7 +81,10 @@ class WhatIfTest {
         assertThat(buffered.ph()[5][0] - courses.paths().ph()[5][0]).isCloseTo(0.30103, within(1e-5));
     }
 
-    /** Emerson et al. 1975 at 10 °C: 0.1853 % of the ammonia at pH 7.0, 0.5835 % at 7.5; half a unit is a factor of 3.149. */
+    /**
+     * Emerson et al. 1975 at 10 °C: 0.1853 % of the ammonia at pH 7.0, 0.5835 % at 7.5; half a unit is a
+     * factor of 3.149.
+     */
     @Test
     void higherPh_makesMoreOfTheAmmoniaHarmful() {
         List<Observation> sour = with(FINE.withTemperatureC(10).withPh(7).lastRead(0.1),

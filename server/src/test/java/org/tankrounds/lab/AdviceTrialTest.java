@@ -10,15 +10,18 @@ import org.junit.jupiter.api.Test;
 import org.tankrounds.forecast.Forecaster;
 
 /**
- * The advice followed on simulated tanks of six worlds, whose water knows nothing of the engine. Small: a few hundred
- * mornings; rare acts are judged only where there are enough of them.
+ * The advice followed on simulated tanks of six worlds, whose water knows nothing of the engine. Small: a few
+ * hundred mornings; rare acts are judged only where there are enough of them.
  */
 class AdviceTrialTest {
     private static final long SEED = 2031;
     private static final int TANKS = 6;
     private static final int EVERY_NTH_MORNING = 14;
     private static final int ENOUGH = 25;
-    /** Of a hundred followed, so many may go beyond a limit that would not have: soft water changed wakes the filter. */
+    /**
+     * Of a hundred followed, so many may go beyond a limit that would not have: soft water changed wakes the
+     * filter.
+     */
     private static final double MARGIN = 0.04;
 
     private static final Map<String, EffectRow> TOGETHER_BY_WORLD = new TreeMap<>();
@@ -63,7 +66,9 @@ class AdviceTrialTest {
                 });
     }
 
-    /** The page promises no more than comes; these worlds are kinder than those that the trust was learned in. */
+    /**
+     * The page promises no more than comes; these worlds are kinder than those that the trust was learned in.
+     */
     @Test
     void chancesSaid_promiseNoMoreThanComes() {
         assertThat(BY_ACT.values()).filteredOn(row -> row.cases() >= ENOUGH).allSatisfy(row -> {
