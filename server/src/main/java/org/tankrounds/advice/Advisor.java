@@ -58,7 +58,8 @@ public final class Advisor {
 
     /** Nobody is sent to such a tank with nothing to do. */
     private static boolean isWorrying(Forecast forecast) {
-        return forecast.chance() >= WORRYING_CHANCE || forecast.hoursToLimit().orElse(1) == 0;
+        return forecast.chance() >= WORRYING_CHANCE || forecast.hoursToLimit().orElse(1) == 0
+                || forecast.reasons().stream().anyMatch(reason -> reason.kind() == Reason.Kind.ALKALINITY_LOW);
     }
 
     private static Optional<Effect> together(LookAhead ahead, List<Proposal> tried) {

@@ -15,8 +15,8 @@ import org.tankrounds.water.Carbonate;
  * works at half speed at K, has less to do: {@code da/dt = −cut − kA·a}, {@code dn/dt = kA·a − kN·n}, where
  * {@code k = P·K/(C·(K + C))} is the slope of the filter's rate where it just keeps up with the supply P at a
  * level C. Alkalinity that comes in moves the pH by {@code log10(Alk′/Alk)}, because breathing and aeration
- * settle the carbon dioxide ({@link Alkalinity}). And it wakes a first guild that lacked it ({@code Alk/(KAlk + Alk)}): ammonia then turns into nitrite faster
- * than the second guild can take it.
+ * settle the carbon dioxide ({@link Alkalinity}). And it wakes a first guild that lacked it ({@code Alk/(KAlk
+ * + Alk)}): ammonia then turns into nitrite faster than the second guild can take it.
  */
 final class WhatIf {
 
@@ -177,8 +177,9 @@ final class WhatIf {
             if (h > 1) {
                 double ammoniaBack = backPerDay(total + ammoniaOff) * HOUR;
                 double nitriteBack = backPerDay(nitrite[h][k] + nitriteOff) * HOUR;
-                ammoniaOff = (ammoniaOff - cut[h] - woken) / (1 + ammoniaBack);
-                nitriteOff = (nitriteOff + ammoniaBack * ammoniaOff + woken) / (1 + nitriteBack);
+                double turned = Math.min(woken, Math.max(0, (1 - LEAST_LEFT) * total + ammoniaOff - cut[h]));
+                ammoniaOff = (ammoniaOff - cut[h] - turned) / (1 + ammoniaBack);
+                nitriteOff = (nitriteOff + ammoniaBack * ammoniaOff + turned) / (1 + nitriteBack);
             }
             ammoniaOff = Math.max(ammoniaOff, -(1 - LEAST_LEFT) * total);
             nitriteOff = Math.max(nitriteOff, -(1 - LEAST_LEFT) * nitrite[h][k]);

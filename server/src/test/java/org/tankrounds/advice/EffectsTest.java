@@ -82,6 +82,16 @@ class EffectsTest {
                 .isNotEmpty().extracting(Act::kind).doesNotContain(Act.Kind.SKIP_FEED);
     }
 
+    /** A tank that is fine but for its alkalinity: the pH holds for three days, and then it does not. */
+    @Test
+    void alkalinityUsedUp_isBroughtBackBeforeThePhFalls() {
+        List<Observation> readings = with(FINE.withPh(6.6).withTotalAmmoniaMgPerL(0.1).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, 0, 9));
+        List<Act> acts = new Advisor().advise(
+                Water.lookAhead(feedingFish().sourceAlkalinityMgPerL(28), readings), readings).acts();
+        assertThat(acts).extracting(Act::kind).contains(Act.Kind.BICARBONATE);
+    }
+
     @Test
     void bakingSoda_whereNobodyReadTheAmmonia_waitsForThat() {
         List<Observation> readings = new ArrayList<>(with(FINE.withPh(5.7).lastRead(0.1),

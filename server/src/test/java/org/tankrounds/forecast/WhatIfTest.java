@@ -173,6 +173,18 @@ class WhatIfTest {
         assertThat(buffered.nitriteMgPerL()[24][0]).isGreaterThan(courses.paths().nitriteMgPerL()[24][0]);
     }
 
+    /** No more nitrite comes of it than there was ammonia. */
+    @Test
+    void bakingSoda_whereThereIsNoAmmonia_makesHardlyAnyNitrite() {
+        Courses courses = courses(feedingFish(), with(FINE.withPh(6.4).withTotalAmmoniaMgPerL(0).lastRead(0.1),
+                read(1, Analyte.ALKALINITY, 3, 2)));
+        Paths buffered = WhatIf.of(courses, Deed.bakingSoda(20), 72);
+        for (int k = 0; k < buffered.count(); k++) {
+            assertThat(buffered.nitriteMgPerL()[2][k] - courses.paths().nitriteMgPerL()[2][k])
+                    .isLessThanOrEqualTo(2 * courses.totalMgPerL()[2][k]);
+        }
+    }
+
     @Test
     void twiceTheAir_leavesHalfTheGapToSaturation() {
         Courses courses = courses(feedingFish(), FINE.withOxygenMgPerL(5).lastRead(0.1));
