@@ -35,8 +35,7 @@ public final class Advisor {
             }
         }
         if (remedies.isEmpty() && isWorrying(forecast)) {
-            Act ask = Act.ask(forecast.driver(), Asked.of(forecast.driver()));
-            remedies.add(new Remedy(ask, Optional.empty()));
+            remedies.add(new Remedy(ask(forecast), Optional.empty()));
         }
         return new Advice(remedies, together(ahead, tried));
     }
@@ -49,7 +48,7 @@ public final class Advisor {
     private static List<Proposal> proposals(LookAhead ahead, List<Observation> observations) {
         Proposals proposals = new Proposals(ahead, observations);
         for (Reason reason : ahead.forecast().reasons()) {
-            if (reason.driver().isPresent() && reason.share() >= MATTERS) {
+            if (reason.driver().isPresent() && (reason.share() >= MATTERS || isAlkalinityLow(reason))) {
                 proposals.add(reason);
             }
         }
@@ -59,7 +58,18 @@ public final class Advisor {
     /** Nobody is sent to such a tank with nothing to do. */
     private static boolean isWorrying(Forecast forecast) {
         return forecast.chance() >= WORRYING_CHANCE || forecast.hoursToLimit().orElse(1) == 0
-                || forecast.reasons().stream().anyMatch(reason -> reason.kind() == Reason.Kind.ALKALINITY_LOW);
+                || forecast.reasons().stream().anyMatch(Advisor::isAlkalinityLow);
+    }
+
+    private static Act ask(Forecast forecast) {
+        boolean mayTurnSour = forecast.reasons().stream().anyMatch(Advisor::isAlkalinityLow);
+        Driver driver = mayTurnSour ? Driver.PH : forecast.driver();
+        return Act.ask(driver, Asked.of(driver));
+    }
+
+    /** It has to be brought back before it shows in the pH. */
+    private static boolean isAlkalinityLow(Reason reason) {
+        return reason.kind() == Reason.Kind.ALKALINITY_LOW;
     }
 
     private static Optional<Effect> together(LookAhead ahead, List<Proposal> tried) {

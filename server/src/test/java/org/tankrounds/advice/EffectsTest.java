@@ -15,6 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
+import org.tankrounds.forecast.Deed;
+import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.LookAhead;
 import org.tankrounds.testing.Water;
@@ -83,13 +85,15 @@ class EffectsTest {
     }
 
     /** A tank that is fine but for its alkalinity: the pH holds for three days, and then it does not. */
-    @Test
-    void alkalinityUsedUp_isBroughtBackBeforeThePhFalls() {
-        List<Observation> readings = with(FINE.withPh(6.6).withTotalAmmoniaMgPerL(0.1).lastRead(0.1),
+    @ParameterizedTest(name = "pH {0}")
+    @ValueSource(doubles = {6.4, 6.6, 6.9, 7.2})
+    void alkalinityUsedUp_isBroughtBackBeforeThePhFalls(double ph) {
+        List<Observation> readings = with(FINE.withPh(ph).withTotalAmmoniaMgPerL(0.1).lastRead(0.1),
                 read(0.1, Analyte.ALKALINITY, 0, 9));
-        List<Act> acts = new Advisor().advise(
-                Water.lookAhead(feedingFish().sourceAlkalinityMgPerL(28), readings), readings).acts();
-        assertThat(acts).extracting(Act::kind).contains(Act.Kind.BICARBONATE);
+        LookAhead ahead = Water.lookAhead(feedingFish().sourceAlkalinityMgPerL(28), readings);
+        Advice advice = new Advisor().advise(ahead, readings);
+        assertThat(advice.acts()).as("%s", ahead.effect(Deed.bakingSoda(20), Driver.PH))
+                .extracting(Act::kind).contains(Act.Kind.BICARBONATE);
     }
 
     @Test
