@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
 import org.tankrounds.forecast.Experience;
 import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.lab.LabSeason;
@@ -39,13 +40,13 @@ final class LabCommand implements Runnable {
         @Parameters(paramLabel = "FILE", description = "The file to write it to.")
         private Path file;
 
-        @Option(names = "--worlds", paramLabel = "N", defaultValue = "400",
+        @Option(names = "--worlds", paramLabel = "N", defaultValue = "1000",
                 description = "Worlds to learn from.")
         private int worlds;
 
         @Override
         public Integer call() throws IOException {
-            Experience learned = Learning.from(worlds, new Forecaster(),
+            Experience learned = Learning.from(IntStream.rangeClosed(1, worlds).parallel(), new Forecaster(),
                     world -> System.err.println("world " + world + " of " + worlds));
             Files.write(file, learned.lines());
             return 0;

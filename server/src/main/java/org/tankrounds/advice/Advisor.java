@@ -29,7 +29,7 @@ public final class Advisor {
         List<Remedy> remedies = new ArrayList<>();
         for (Proposal proposal : withoutRepeats(proposals(ahead, observations))) {
             Optional<Effect> effect = effect(ahead, proposal);
-            if (Worth.isWorthDoing(proposal.act(), effect, isWorrying(forecast))) {
+            if (Worth.isWorthDoing(proposal.act(), effect, forecast.driver(), isWorrying(forecast))) {
                 tried.add(proposal);
                 remedies.add(new Remedy(proposal.act(), effect));
             }

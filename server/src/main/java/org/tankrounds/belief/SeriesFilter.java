@@ -17,10 +17,8 @@ final class SeriesFilter {
     private static final double SURPRISE_SDS = 3.2;
     private static final double DOUBTFUL_SURPRISE_SDS = 1.5;
     private static final double AGREEMENT_SDS = 2.5;
-    /** How often a lone surprising reading turns out right. */
-    private static final double RIGHT_AFTER_ALL = 0.15;
     private static final double DOUBTFUL_RIGHT_AFTER_ALL = 0.04;
-    /** As often, where a single reading is all that speaks against it. */
+    /** How often a lone surprising reading turns out right where a single one is all that speaks against it. */
     private static final double WORD_AGAINST_WORD = 0.5;
     private static final double OPEN_SLOPE_VAR = 0.01;
 
@@ -87,7 +85,7 @@ final class SeriesFilter {
         if (reading.doubtful()) {
             return DOUBTFUL_RIGHT_AFTER_ALL;
         }
-        return believed.size() < 2 ? WORD_AGAINST_WORD : RIGHT_AFTER_ALL;
+        return believed.size() < 2 ? WORD_AGAINST_WORD : model.rightAfterAll();
     }
 
     private static double surpriseSds(Observation reading) {

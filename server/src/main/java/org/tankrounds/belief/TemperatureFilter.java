@@ -34,8 +34,8 @@ final class TemperatureFilter {
     /** Tanks that stand on the day somebody first reads them, spread evenly over so many degrees. */
     private static final double STANDING_AT_FIRST = 0.1;
     private static final double STANDING_SPAN_C = 10;
-    /** How likely a warming that no state took is, per degree: three times as likely as a slip of the pen. */
-    private static final double UNFORESEEN_PER_C = 3 * TYPO_SHARE / TYPO_SPAN_C;
+    /** How likely a warming that no state took is, per degree: five times as likely as a slip of the pen. */
+    private static final double UNFORESEEN_PER_C = 5 * TYPO_SHARE / TYPO_SPAN_C;
     /** A bare tank in a hot room: nothing warms faster than that. */
     private static final double HOTTEST_ROOM_C = 28;
     private static final double BARE_TANK_H = 12;

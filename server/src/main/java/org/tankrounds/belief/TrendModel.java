@@ -12,22 +12,25 @@ package org.tankrounds.belief;
  * @param slopeDays after so many days a slope has faded to 1/e
  * @param readerSd what two readers differ by beside the method's step, share of the half step
  * @param usualHalfStep half step taken where a method's is unknown, canonical unit
+ * @param rightAfterAll how often a lone reading that nobody expected turns out right: what builds up over days seldom
+ *         jumps, but air stones stop within the hour
  */
 public record TrendModel(Scale scale, double populationSd, double levelDays, double noisePerDay,
-        double slopeSd, double slopeDays, double readerSd, double usualHalfStep) {
+        double slopeSd, double slopeDays, double readerSd, double usualHalfStep,
+        double rightAfterAll) {
 
     /** Total ammonia, mg N/L. */
     public static final TrendModel TOTAL_AMMONIA =
-            new TrendModel(Scale.logarithmic(0.05), 0.8, 60, 0.015, 0.08, 12, 0.4, 0.12);
+            new TrendModel(Scale.logarithmic(0.05), 0.8, 60, 0.015, 0.08, 12, 0.4, 0.12, 0.15);
     /** Nitrite, mg N/L. */
     public static final TrendModel NITRITE =
-            new TrendModel(Scale.logarithmic(0.02), 0.8, 60, 0.015, 0.08, 12, 0.4, 0.04);
+            new TrendModel(Scale.logarithmic(0.02), 0.8, 60, 0.015, 0.08, 12, 0.4, 0.04, 0.15);
     /** pH. */
     public static final TrendModel PH =
-            new TrendModel(Scale.linear(), 0.4, 30, 0.006, 0.02, 10, 0.4, 0.2);
+            new TrendModel(Scale.linear(), 0.4, 30, 0.006, 0.02, 10, 0.4, 0.2, 0.15);
     /** Dissolved oxygen as a share of saturation. */
     public static final TrendModel OXYGEN_SHARE =
-            new TrendModel(Scale.linear(), 0.08, 20, 0.0006, 0.008, 8, 0.4, 0.05);
+            new TrendModel(Scale.linear(), 0.08, 20, 0.0006, 0.008, 8, 0.4, 0.05, 0.5);
 
     /** The variance that days of silence add to the level: at most the population's. */
     double levelNoise(double days, double forget) {

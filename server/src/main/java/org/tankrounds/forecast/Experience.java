@@ -9,7 +9,7 @@ import java.util.ResourceBundle;
 
 /**
  * What many simulated seasons teach about how far to trust the look ahead: it turns the signs of a tank into a chance
- * and an exposure. Made by {@code tankrounds lab --learn} from worlds drawn at random, so that it knows of no
+ * and an exposure. Made by {@code tankrounds lab learn} from worlds drawn at random, so that it knows of no
  * particular one; the named worlds that scores are reported for are not among them.
  *
  * @param trust how much of the log-odds of the look ahead counts

@@ -174,6 +174,11 @@ final class Outcome {
         return (hits + 0.5) / (paths + 1);
     }
 
+    /** Share of paths beyond any limit now. */
+    double beyondNowChance() {
+        return (double) Arrays.stream(picked).filter(i -> excessNow[i] > 0).count() / paths;
+    }
+
     /** By the paths; or as stated, and what experience does not know. Then the trouble that only deaths tell of. */
     double chance() {
         double known = Double.isNaN(stated) ? chanceOnPaths() : either(stated, chlorineChance());

@@ -8,6 +8,8 @@ package org.tankrounds.forecast;
 public enum Sign {
     /** Chance by the look ahead alone, deaths weighed in. */
     LOOK_AHEAD_CHANCE(1),
+    /** Share of its paths that are beyond a limit now. */
+    BEYOND_NOW_CHANCE(1),
     /** Natural logarithm of 1 + its hours beyond each limit, each by how far, per fish. */
     TEMPERATURE_EXCESS(1), AMMONIA_EXCESS(1), NITRITE_EXCESS(1), OXYGEN_EXCESS(1), PH_EXCESS(1),
     /** Share of its paths that pass each limit. */
@@ -37,7 +39,7 @@ public enum Sign {
     /** What the card can tell apart, half of it. */
     AMMONIA_HALF_STEP_MG_PER_L(0), NITRITE_HALF_STEP_U(0),
 
-    NITRITE_LIMIT_MG_PER_L(0), SOURCE_ALKALINITY_MG_PER_L(0), VOLUME_L(0), DAYS_FEEDING(0),
+    NITRITE_LIMIT_MG_PER_L(0), SOURCE_ALKALINITY_MG_PER_L(0), VOLUME_L(0), FISH_PER_100_L(0), DAYS_FEEDING(0),
     /** 1 Monday to 7 Sunday, at the school. */
     WEEKDAY(0),
     /** Days since anything was heard; days of the last fourteen with a reading. */

@@ -67,6 +67,7 @@ final class Signs {
 
     private void ahead(Outcome outcome) {
         put(Sign.LOOK_AHEAD_CHANCE, outcome.chanceOnPaths());
+        put(Sign.BEYOND_NOW_CHANCE, outcome.beyondNowChance());
         ahead(outcome, Driver.TEMPERATURE, Sign.TEMPERATURE_EXCESS, Sign.TEMPERATURE_CHANCE);
         ahead(outcome, Driver.UN_IONISED_AMMONIA, Sign.AMMONIA_EXCESS, Sign.AMMONIA_CHANCE);
         ahead(outcome, Driver.NITRITE, Sign.NITRITE_EXCESS, Sign.NITRITE_CHANCE);
@@ -189,8 +190,10 @@ final class Signs {
         put(Sign.NITRITE_LIMIT_MG_PER_L, limits.nitriteMgPerL(belief.chlorideMgPerL()));
         put(Sign.SOURCE_ALKALINITY_MG_PER_L, belief.facts().sourceAlkalinityMgPerL().orElse(Double.NaN));
         put(Sign.VOLUME_L, belief.facts().volumeL().orElse(Double.NaN));
-        put(Sign.DAYS_FEEDING,
-                Math.min(LONG_FED_DAYS, Math.max(-SOON_DAYS, belief.development().daysFeedingAt(asOf))));
+        put(Sign.FISH_PER_100_L, belief.facts().eggs().isEmpty() || belief.facts().volumeL().isEmpty() ? Double.NaN
+                : 100 * belief.fishAlive() / belief.facts().volumeL().getAsDouble());
+        put(Sign.DAYS_FEEDING, belief.facts().eggsReceivedAt().isEmpty() && readings.isEmpty() ? Double.NaN
+                : Math.min(LONG_FED_DAYS, Math.max(-SOON_DAYS, belief.development().daysFeedingAt(asOf))));
         put(Sign.WEEKDAY, asOf.atZone(belief.facts().zone()).getDayOfWeek().getValue());
     }
 

@@ -27,6 +27,9 @@ final class Cards {
     private final double eye;
     private final double slips;
     private final double mixUps;
+    private final boolean readsBetweenColours;
+    private final boolean readsCoarsely;
+    private final boolean isStepUnknown;
 
     Cards(TankWater tank, Luck luck) {
         this.luck = luck;
@@ -38,6 +41,9 @@ final class Cards {
         eye = tank.of(Trait.EYE);
         slips = tank.of(Trait.SLIPS);
         mixUps = tank.of(Trait.SCALE_MIX_UPS);
+        readsBetweenColours = luck.happens(tank.of(Trait.BETWEEN_COLOURS));
+        readsCoarsely = luck.happens(tank.of(Trait.READS_COARSELY));
+        isStepUnknown = luck.happens(tank.of(Trait.STEP_UNKNOWN));
     }
 
     /** The same hands and eyes with other luck. */
@@ -51,11 +57,15 @@ final class Cards {
         eye = other.eye;
         slips = other.slips;
         mixUps = other.mixUps;
+        readsBetweenColours = other.readsBetweenColours;
+        readsCoarsely = other.readsCoarsely;
+        isStepUnknown = other.isStepUnknown;
     }
 
     Observation thermometer(Instant at, double temperatureC) {
         double seen = temperatureC + thermometerBiasC + 0.2 * luck.normal();
-        double written = Math.rint(seen / graduationC) * graduationC;
+        double mark = readsCoarsely ? 2 * graduationC : graduationC;
+        double written = Math.rint(seen / mark) * mark;
         if (luck.happens(mixUps)) {
             written = luck.happens(0.5) ? (written - 32) / 1.8 : written * 1.8 + 32;
         }
@@ -93,7 +103,6 @@ final class Cards {
         return reading(at, Analyte.DISSOLVED_OXYGEN, Math.max(1, Math.rint(mgPerL + 0.6 * luck.normal())), 0.5);
     }
 
-
     private double misjudged(double value) {
         return value * (1 + eye * luck.normal());
     }
@@ -102,7 +111,14 @@ final class Cards {
         int nearest = nearest(steps, seen);
         double gap = Math.min(nearest > 0 ? steps[nearest] - steps[nearest - 1] : Double.MAX_VALUE,
                 nearest + 1 < steps.length ? steps[nearest + 1] - steps[nearest] : Double.MAX_VALUE);
-        return reading(at, analyte, slip(steps[nearest]) * factor, gap / 2 * factor);
+        double written = readsBetweenColours ? colourOrMiddle(steps, nearest, seen) : steps[nearest];
+        return reading(at, analyte, slip(written) * factor, gap / 2 * factor);
+    }
+
+    private static double colourOrMiddle(double[] steps, int nearest, double seen) {
+        int next = nearest + (seen > steps[nearest] ? 1 : -1);
+        double middle = next < 0 || next == steps.length ? steps[nearest] : (steps[nearest] + steps[next]) / 2;
+        return Math.abs(seen - middle) < Math.abs(seen - steps[nearest]) ? middle : steps[nearest];
     }
 
     private static int nearest(double[] steps, double seen) {
@@ -123,10 +139,10 @@ final class Cards {
     }
 
     /** As the door takes it: within what can be meant at all, a card's zero as not detected. */
-    private static Observation reading(Instant at, Analyte analyte, double value, double halfStep) {
+    private Observation reading(Instant at, Analyte analyte, double value, double halfStep) {
         double possible = Math.min(analyte.possible().max(), Math.max(analyte.possible().min(), value));
         boolean below = possible == 0 && (analyte == Analyte.TOTAL_AMMONIA || analyte == Analyte.NITRITE
                 || analyte == Analyte.NITRATE);
-        return new Observation(at, analyte, possible, halfStep, below, false);
+        return new Observation(at, analyte, possible, isStepUnknown ? 0 : halfStep, below, false);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import org.tankrounds.forecast.Experience;
 import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.forecast.Trees;
@@ -12,9 +13,9 @@ import org.tankrounds.forecast.Trees.Node;
 /** Makes experience from seasons in worlds drawn at random. The same numbers give the same experience. */
 public final class Learning {
 
-    private static final int TANKS = 16;
-    private static final int MOMENTS = 14;
-    private static final int CHANCE_TREES = 240;
+    private static final int TANKS = 10;
+    private static final int MOMENTS = 12;
+    private static final int CHANCE_TREES = 300;
     private static final int HARM_TREES = 120;
     /** Keeps the logarithm of small harm from drowning the rest, fish-hours per fish. */
     private static final double LEAST_HARM = 0.05;
@@ -29,17 +30,16 @@ public final class Learning {
     }
 
     /**
-     * Plays the worlds 1 to {@code worlds} and learns from them.
+     * Plays worlds by number and learns from them in the order of the stream, which may be parallel.
      *
-     * @param progress told after each world
+     * @param progress told after each world, by any thread
      */
-    public static Experience from(int worlds, Forecaster forecaster, IntConsumer progress) {
-        List<Lesson> lessons = new ArrayList<>();
-        for (int world = 1; world <= worlds; world++) {
-            lessons.addAll(Lesson.of(world, TANKS, MOMENTS, forecaster));
+    public static Experience from(IntStream worlds, Forecaster forecaster, IntConsumer progress) {
+        return of(worlds.mapToObj(world -> {
+            List<Lesson> lessons = Lesson.of(world, TANKS, MOMENTS, forecaster);
             progress.accept(world);
-        }
-        return of(lessons);
+            return lessons;
+        }).flatMap(List::stream).toList());
     }
 
     static Experience of(List<Lesson> lessons) {

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.TankFacts;
 import org.tankrounds.forecast.Forecaster;
 
 /**
@@ -17,7 +18,9 @@ record Lesson(double[] signs, boolean beyond, double harm) {
     private static final int HORIZON_HOURS = 72;
     /** Share of the lessons in which the class is taken to have said nothing for up to ten weeks, or nothing at all. */
     private static final double HUSHED = 0.12;
-    private static final double NEVER_HEARD = 0.015;
+    private static final double NEVER_HEARD = 0.025;
+    /** Share in which nobody has filled in what the tank is. */
+    private static final double NOTHING_KNOWN = 0.06;
 
     /** Lessons from tanks of one drawn world, at moments of any hour. */
     static List<Lesson> of(int world, int tanks, int moments, Forecaster forecaster) {
@@ -40,7 +43,9 @@ record Lesson(double[] signs, boolean beyond, double harm) {
     private static Lesson lesson(TankSeason tank, int hour, Luck luck, Forecaster forecaster) {
         Instant asOf = LabSeason.at(hour);
         TankSeason.Outcome outcome = tank.after(hour);
-        return new Lesson(forecaster.signs(tank.facts(), heard(tank, asOf, luck), asOf),
+        TankFacts facts = luck.happens(NOTHING_KNOWN)
+                ? TankFacts.of(tank.facts().tank()).zone(SchoolCalendar.ZONE).build() : tank.facts();
+        return new Lesson(forecaster.signs(facts, heard(tank, asOf, luck), asOf),
                 outcome.beyond(), outcome.exposure() / tank.alive()[hour]);
     }
 

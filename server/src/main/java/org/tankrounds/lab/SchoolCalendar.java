@@ -58,8 +58,12 @@ final class SchoolCalendar {
         return hourOfDay[hour];
     }
 
+    DayOfWeek weekday(int hour) {
+        return day[hour].getDayOfWeek();
+    }
+
     boolean isWeekend(int hour) {
-        return day[hour].getDayOfWeek() == DayOfWeek.SATURDAY || day[hour].getDayOfWeek() == DayOfWeek.SUNDAY;
+        return weekday(hour) == DayOfWeek.SATURDAY || weekday(hour) == DayOfWeek.SUNDAY;
     }
 
     boolean isSchoolDay(int hour) {

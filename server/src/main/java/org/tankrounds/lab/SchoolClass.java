@@ -2,7 +2,12 @@ package org.tankrounds.lab;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Supplier;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.tankmodel.TankState;
 import org.tankrounds.water.Analyte;
@@ -11,16 +16,20 @@ import org.tankrounds.water.Analyte;
 final class SchoolClass {
 
     private static final int FEEDS_AT = 9;
-    private static final double HOLIDAY_RATION = 0.35;
     private static final double HIGH_AMMONIA_MG_PER_L = 1;
     private static final double HIGH_NITRITE_MG_PER_L = 0.25;
     private static final double LOW_PH = 6.4;
     private static final double WARM_K = 3;
+    private static final int MANY_DEAD = 3;
 
     private final TankWater tank;
+    private final Visits visits;
     private final Cards cards;
     private final Luck luck;
     private final List<Observation> notes = new ArrayList<>();
+    private final Set<Analyte> lacks = EnumSet.noneOf(Analyte.class);
+    /** Share to change by the hour. */
+    private final Map<Integer, Double> changesInReply = new HashMap<>();
     private final int looksAt;
     private final boolean hasProbe;
     private final boolean notesFeed;
@@ -30,13 +39,16 @@ final class SchoolClass {
     private int foundDead;
     private double feedSinceNote;
 
-    SchoolClass(TankWater tank, int fromHour, Luck luck) {
+    SchoolClass(TankWater tank, Mechanics.Visits when, int fromHour, Luck luck) {
         this.tank = tank;
         this.luck = luck;
+        visits = new Visits(when, tank.of(Trait.READS), tank.of(Trait.READS_AT_WEEKENDS), luck);
         cards = new Cards(tank, luck);
         looksAt = luck.between(8, 14);
         hasProbe = luck.happens(tank.of(Trait.PROBE));
         notesFeed = luck.happens(tank.of(Trait.FEED_NOTED));
+        List.of(Analyte.PH, Analyte.TOTAL_AMMONIA, Analyte.NITRITE).stream()
+                .filter(analyte -> luck.happens(tank.of(Trait.KIT_LACKS))).forEach(lacks::add);
         changeDue = fromHour + 24 * (int) tank.of(Trait.CHANGE_EVERY_DAYS);
     }
 
@@ -44,7 +56,10 @@ final class SchoolClass {
     SchoolClass(SchoolClass other, TankWater tank, Luck luck) {
         this.tank = tank;
         this.luck = luck;
+        visits = new Visits(other.visits);
         cards = new Cards(other.cards, luck);
+        lacks.addAll(other.lacks);
+        changesInReply.putAll(other.changesInReply);
         looksAt = other.looksAt;
         hasProbe = other.hasProbe;
         notesFeed = other.notesFeed;
@@ -71,14 +86,18 @@ final class SchoolClass {
             notes.add(cards.probe(calendar.at(hour), tank.state().temperatureC()));
         }
         if (clock == FEEDS_AT && hour >= fastUntil) {
-            feedSinceNote += tank.feed(school ? 1 + slipOfTheHand() : HOLIDAY_RATION);
+            feedSinceNote += tank.feed(school ? 1 + slipOfTheHand() : tank.of(Trait.HOLIDAY_RATION));
         }
         if (clock == looksAt) {
             if (luck.happens(tank.of(Trait.FALLS_SILENT_PER_DAY))) {
                 silentUntil = hour + (int) (24 * luck.between(4, tank.of(Trait.SILENT_DAYS)));
             }
-            if (luck.happens(tank.of(school ? Trait.READS : Trait.READS_AT_WEEKENDS)) && hour >= silentUntil) {
+            if (luck.happens(visits.chance(hour, calendar)) && hour >= silentUntil) {
                 look(calendar.at(hour).plusSeconds(60L * luck.between(0, 50)), hour);
+            }
+            Double share = changesInReply.remove(hour);
+            if (share != null) {
+                change(share, calendar.at(hour).plusSeconds(3100));
             }
             changeAsUsual(calendar.at(hour).plusSeconds(3300), hour, school);
         }
@@ -103,14 +122,15 @@ final class SchoolClass {
         TankState water = tank.state();
         Observation temperature = note(cards.thermometer(at, water.temperatureC()));
         if (luck.happens(tank.of(Trait.CARDS))) {
-            Observation ph = note(cards.ph(at, tank.ph()));
-            Observation ammonia = note(cards.ammonia(at, water.ammoniaMgPerL()));
-            Observation nitrite = note(cards.nitrite(at, water.nitriteMgPerL()));
-            react(ph.value(), ammonia.value(), nitrite.value(), at, hour);
+            double ph = tested(Analyte.PH, () -> cards.ph(at, tank.ph()));
+            double ammonia = tested(Analyte.TOTAL_AMMONIA, () -> cards.ammonia(at, water.ammoniaMgPerL()));
+            double nitrite = tested(Analyte.NITRITE, () -> cards.nitrite(at, water.nitriteMgPerL()));
+            react(ph, ammonia, nitrite, hour);
         }
         otherTests(at, water);
         if (luck.happens(tank.of(Trait.DEATHS_NOTED))) {
             note(Observation.of(at, Analyte.DEATHS, foundDead, 0));
+            visits.worryAt(hour, foundDead >= MANY_DEAD);
             foundDead = 0;
         }
         if (notesFeed && feedSinceNote > 0) {
@@ -118,9 +138,15 @@ final class SchoolClass {
             feedSinceNote = 0;
         }
         boolean isWarm = temperature.value() > tank.of(Trait.SET_POINT_C) + WARM_K;
+        visits.worryAt(hour, isWarm);
         if ((isWarm || tank.needsRepair() && luck.happens(0.2)) && luck.happens(tank.of(Trait.REPAIRS))) {
             tank.repair();
         }
+    }
+
+    /** NaN where the class has no kit for it. */
+    private double tested(Analyte analyte, Supplier<Observation> card) {
+        return lacks.contains(analyte) ? Double.NaN : note(card.get()).value();
     }
 
     private void otherTests(Instant at, TankState water) {
@@ -140,13 +166,19 @@ final class SchoolClass {
         return observation;
     }
 
-    private void react(double ph, double ammonia, double nitrite, Instant at, int hour) {
-        if (ph <= LOW_PH && luck.happens(tank.of(Trait.REACTS))) {
+    private void react(double ph, double ammonia, double nitrite, int hour) {
+        boolean isSour = ph <= LOW_PH;
+        boolean isBad = ammonia >= HIGH_AMMONIA_MG_PER_L || nitrite >= HIGH_NITRITE_MG_PER_L;
+        visits.worryAt(hour, isSour || isBad);
+        if (isSour && luck.happens(tank.of(Trait.REACTS))) {
             tank.buffer(luck.between(15.0, 45.0));
         }
-        boolean isBad = ammonia >= HIGH_AMMONIA_MG_PER_L || nitrite >= HIGH_NITRITE_MG_PER_L;
         if (isBad && luck.happens(tank.of(Trait.REACTS))) {
-            change(luck.between(0.2, 0.5), at.plusSeconds(1800));
+            int from = hour + 24 * (int) Math.rint(luck.uniform() * tank.of(Trait.REACTS_AFTER_DAYS));
+            changesInReply.put(from, luck.between(0.2, 0.5));
+            if (luck.happens(tank.of(Trait.REACTS_TWICE))) {
+                changesInReply.put(from + 24, luck.between(0.2, 0.5));
+            }
             fastUntil = luck.happens(0.5) ? hour + 24 * luck.between(1, 3) : fastUntil;
         }
     }

@@ -30,9 +30,10 @@ final class TankLife {
         Map<Trait, Double> traits = world.tank(luck);
         int arrivedAt = 24 * traits.get(Trait.ARRIVES_DAY).intValue() + 10;
         TankFacts facts = facts(traits, number, calendar, arrivedAt, luck);
-        TankWater water = new TankWater(traits,
+        TankWater water = new TankWater(traits, world.mechanics(),
                 facts.chlorideMgPerL().orElse(Limits.CHLORIDE_WHERE_UNKNOWN_MG_PER_L), luck);
-        return new TankLife(facts, arrivedAt, calendar, water, new SchoolClass(water, arrivedAt, luck));
+        return new TankLife(facts, arrivedAt, calendar, water, 
+                new SchoolClass(water, world.mechanics().visits(), arrivedAt, luck));
     }
 
     /** The same tank and class from now on with luck of their own. */

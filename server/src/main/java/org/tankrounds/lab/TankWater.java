@@ -5,7 +5,6 @@ import java.util.stream.DoubleStream;
 import org.tankrounds.fish.Development;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.forecast.Limits;
-import org.tankrounds.tankmodel.Chiller;
 import org.tankrounds.tankmodel.Conditions;
 import org.tankrounds.tankmodel.Nitrifiers;
 import org.tankrounds.tankmodel.SourceWater;
@@ -28,23 +27,22 @@ final class TankWater {
     /** Feed becomes waste with this time constant, d. */
     private static final double DIGESTION_DAYS = 0.75;
     private static final double CHLORINE_DAYS = 20 / 24.0;
-    private static final double TAP_C = 13;
     private static final double HOUR = 1 / 24.0;
-    /** Share that dies in a day of water at twice a limit. */
-    private static final double EXCESS_DEATHS = 0.004;
+    private static final double ILLNESS_SHARE_PER_DAY = 0.03;
     private static final double AIR_OF_TWO = 1.8;
     /** Yields are 3 to 1, so is the room that the guilds take. */
     private static final double NITRITE_ROOM_SHARE = 1 / 3.0;
 
     private final Map<Trait, Double> traits;
+    private final Mechanics mechanics;
     private final Luck luck;
+    private final Chilling chilling;
+    private final PhCourse phCourse;
+    private final Lump lump;
     private final SourceWater tap;
     private final double chlorideTakenMgPerL;
     private TankModel model;
     private TankState state;
-    private double setPointC;
-    private double chillerLeft = 1;
-    private double fadesPerDay;
     private double air = 1;
     /** Chloride from salt, above what the source brings. */
     private double saltedMgPerL;
@@ -53,35 +51,42 @@ final class TankWater {
     private double chlorineMgPerL;
     private double drift;
     private double excessOfDay;
+    private int illDays;
     private double weightRoot = StrictMath.cbrt(SWIM_UP_G);
     private double thermalUnitsC;
     private int alive;
 
     /** @param chlorideTakenMgPerL what the nitrite limit goes by: 5 where nobody knows */
-    TankWater(Map<Trait, Double> traits, double chlorideTakenMgPerL, Luck luck) {
+    TankWater(Map<Trait, Double> traits, Mechanics mechanics, double chlorideTakenMgPerL, Luck luck) {
         this.traits = traits;
+        this.mechanics = mechanics;
         this.luck = luck;
         this.chlorideTakenMgPerL = chlorideTakenMgPerL;
+        chilling = new Chilling(traits, mechanics.thermostat(), luck);
+        phCourse = new PhCourse(mechanics.acidity(),
+                of(Trait.CARBON_DIOXIDE_MG_PER_L), of(Trait.CARBON_DIOXIDE_PER_WASTE));
+        lump = new Lump(of(Trait.SET_POINT_C));
         double alkalinity = of(Trait.ALKALINITY_MG_PER_L);
-        tap = SourceWater.of(TAP_C, alkalinity);
+        tap = new SourceWater(of(Trait.TAP_C), of(Trait.TAP_AMMONIA_MG_PER_L), 0, 0, alkalinity);
         double seed = of(Trait.SEED_COD_PER_L);
         state = TankState.fresh(of(Trait.SET_POINT_C), alkalinity, seed, seed * of(Trait.NITRITE_SEED_SHARE));
         thermalUnitsC = of(Trait.THERMAL_UNITS_C);
         alive = eggs();
-        setTo(of(Trait.SET_POINT_C));
+        model = model();
     }
 
     /** The same water, with other luck. */
     TankWater(TankWater other, Luck luck) {
         this.luck = luck;
         traits = other.traits;
+        mechanics = other.mechanics;
+        chilling = new Chilling(other.chilling, luck);
+        phCourse = new PhCourse(other.phCourse);
+        lump = new Lump(other.lump.temperatureC());
         tap = other.tap;
         chlorideTakenMgPerL = other.chlorideTakenMgPerL;
         model = other.model;
         state = other.state;
-        setPointC = other.setPointC;
-        chillerLeft = other.chillerLeft;
-        fadesPerDay = other.fadesPerDay;
         air = other.air;
         saltedMgPerL = other.saltedMgPerL;
         wastePoolG = other.wastePoolG;
@@ -89,6 +94,7 @@ final class TankWater {
         chlorineMgPerL = other.chlorineMgPerL;
         drift = other.drift;
         excessOfDay = other.excessOfDay;
+        illDays = other.illDays;
         weightRoot = other.weightRoot;
         thermalUnitsC = other.thermalUnitsC;
         alive = other.alive;
@@ -102,12 +108,10 @@ final class TankWater {
         return (int) of(Trait.EGGS);
     }
 
-    private void setTo(double newSetPointC) {
-        setPointC = newSetPointC;
-        Chiller chiller = new Chiller(newSetPointC, of(Trait.COOLING_W), 0.5);
+    private TankModel model() {
         double speed = of(Trait.FILTER_SPEED);
-        model = new TankModel(new TankParameters(of(Trait.VOLUME_L), of(Trait.LOSS_W_PER_K), of(Trait.PUMP_W), chiller,
-                paced(Nitrifiers.AMMONIA_OXIDISERS, speed),
+        return new TankModel(new TankParameters(of(Trait.VOLUME_L), of(Trait.LOSS_W_PER_K), of(Trait.PUMP_W),
+                chilling.chiller(), paced(Nitrifiers.AMMONIA_OXIDISERS, speed),
                 paced(Nitrifiers.NITRITE_OXIDISERS, speed * of(Trait.NITRITE_SPEED)),
                 of(Trait.HALF_ALKALINITY_MG_PER_L), of(Trait.CARBON_DIOXIDE_MG_PER_L)));
     }
@@ -123,8 +127,9 @@ final class TankWater {
         double wasteG = wastePoolG / DIGESTION_DAYS + YOLK_NITROGEN_G_PER_EGG_DAY * (feeds() ? 0 : alive);
         wastePoolG *= 1 - HOUR / DIGESTION_DAYS;
         wasteMgPerLDay = 1000 * wasteG / of(Trait.VOLUME_L);
-        state = model.after(state, new Conditions(wasteG, oxygenMgPerL(), roomC(hour, calendar), chillerLeft), HOUR);
-        fillRoom();
+        carry(new Conditions(wasteG, oxygenMgPerL(), roomC(hour, calendar),
+                chilling.condition(state.temperatureC())));
+        phCourse.pass(calendar.hourOfDay(hour), luck);
         chlorineMgPerL *= 1 - HOUR / CHLORINE_DAYS;
         thermalUnitsC += Math.max(0, state.temperatureC()) * HOUR;
         if (feeds()) {
@@ -133,16 +138,18 @@ final class TankWater {
         excessOfDay += excess(Limits.DEFAULT) * HOUR;
     }
 
+    private void carry(Conditions held) {
+        state = mechanics.kinetics() == Mechanics.Kinetics.GROWING ? model.after(state, held, HOUR)
+                : new RipeningFilter(model, mechanics.kinetics() == Mechanics.Kinetics.CAPPED,
+                        of(Trait.FILTER_ROOM_COD_PER_L), NITRITE_ROOM_SHARE * of(Trait.FILTER_ROOM_COD_PER_L))
+                        .after(state, held, HOUR);
+        fillRoom();
+        state = mechanics.heat() == Mechanics.Heat.TWO_LUMPS ? lump.besides(state) : state;
+    }
+
     private void breakThings() {
-        if (luck.happens(of(Trait.CHILLER_STOPS_PER_DAY) * HOUR)) {
-            chillerLeft = 0;
-        }
-        if (luck.happens(of(Trait.CHILLER_FADES_PER_DAY) * HOUR)) {
-            fadesPerDay = luck.between(0.03, 0.4);
-        }
-        chillerLeft = Math.max(0, chillerLeft - fadesPerDay * HOUR);
-        if (luck.happens(of(Trait.MIS_SET_PER_DAY) * HOUR)) {
-            setTo(setPointC + luck.between(-3, 8));
+        if (chilling.wears()) {
+            model = model();
         }
         if (luck.happens(of(Trait.AIR_FAILS_PER_DAY) * HOUR)) {
             air = luck.between(0.35, 0.85);
@@ -155,9 +162,9 @@ final class TankWater {
     private double roomC(int hour, SchoolCalendar calendar) {
         int clock = calendar.hourOfDay(hour);
         boolean unheated = clock < 6 || clock >= 18 || calendar.isWeekend(hour);
-        drift += -0.02 * drift + 0.15 * luck.normal();
+        drift += of(Trait.ROOM_WANDERS_K) * luck.normal() - 0.02 * drift;
         return of(Trait.ROOM_C) + drift + of(Trait.SPRING_K) * calendar.spring(hour)
-                + 0.8 * StrictMath.sin((clock - 9) / 24.0 * 2 * Math.PI) - (unheated ? of(Trait.SET_BACK_K) : 0);
+                + of(Trait.ROOM_BY_DAY_K) * StrictMath.sin((clock - 9) / 24.0 * 2 * Math.PI) - (unheated ? of(Trait.SET_BACK_K) : 0);
     }
 
     private void fillRoom() {
@@ -167,9 +174,12 @@ final class TankWater {
                 Math.min(NITRITE_ROOM_SHARE * room, state.nitriteOxidisersCodPerL()));
     }
 
-    /** At midnight: who has died. More die in bad water. */
+    /** At midnight: who has died. More die in bad water, and now and then many at once of something else. */
     int deaths() {
-        double share = of(Trait.USUAL_DEATHS) * luck.between(0.3, 1.7) + EXCESS_DEATHS * Math.min(4, excessOfDay);
+        illDays = luck.happens(of(Trait.ILLNESS_PER_DAY)) ? luck.between(2, 8) : Math.max(0, illDays - 1);
+        double share = of(Trait.USUAL_DEATHS) * luck.between(0.3, 1.7)
+                + of(Trait.EXCESS_DEATHS) * Math.min(4, excessOfDay)
+                + (illDays > 0 ? ILLNESS_SHARE_PER_DAY * luck.uniform() : 0);
         excessOfDay = 0;
         int dead = luck.count(alive, Math.min(0.5, share));
         alive -= dead;
@@ -195,7 +205,8 @@ final class TankWater {
 
     /** Water from the tap, treated and brought to the tank's temperature. */
     void changeTempered(double share) {
-        exchange(share, SourceWater.of(state.temperatureC(), tap.alkalinityMgPerL()));
+        exchange(share, new SourceWater(
+                state.temperatureC(), tap.ammoniaMgPerL(), 0, 0, tap.alkalinityMgPerL()));
     }
 
     private void exchange(double share, SourceWater fresh) {
@@ -221,14 +232,9 @@ final class TankWater {
     double ice(double holdC, double mostKg) {
         double kg = Math.min(mostKg, HeatBalance.iceToCoolKg(
                 of(Trait.VOLUME_L), Math.max(0, state.temperatureC() - holdC), holdC));
-        cool(kg / HeatBalance.iceToCoolKg(of(Trait.VOLUME_L), 1, holdC));
+        state = state.withTemperatureC(
+                state.temperatureC() - kg / HeatBalance.iceToCoolKg(of(Trait.VOLUME_L), 1, holdC));
         return kg;
-    }
-
-    private void cool(double byK) {
-        state = new TankState(state.temperatureC() - byK, state.ammoniaMgPerL(), state.nitriteMgPerL(),
-                state.nitrateMgPerL(), state.alkalinityMgPerL(), state.ammoniaOxidisersCodPerL(),
-                state.nitriteOxidisersCodPerL());
     }
 
     /** A second stone as good as the first. */
@@ -237,9 +243,8 @@ final class TankWater {
     }
 
     void mendChiller() {
-        chillerLeft = 1;
-        fadesPerDay = 0;
-        setTo(of(Trait.SET_POINT_C));
+        chilling.repair();
+        model = model();
     }
 
     void buffer(double raiseMgPerL) {
@@ -248,14 +253,13 @@ final class TankWater {
 
     /** Somebody sees to chiller, set-point and air. */
     void repair() {
-        chillerLeft = 1;
-        fadesPerDay = 0;
+        chilling.repair();
         air = 1;
-        setTo(of(Trait.SET_POINT_C) + luck.between(-0.5, 0.5));
+        model = model();
     }
 
     boolean needsRepair() {
-        return chillerLeft < 0.6 || air < 1 || Math.abs(setPointC - of(Trait.SET_POINT_C)) > 2;
+        return chilling.needsRepair() || air < 1;
     }
 
     TankState state() {
@@ -263,9 +267,7 @@ final class TankWater {
     }
 
     double ph() {
-        double dioxide = (of(Trait.CARBON_DIOXIDE_MG_PER_L)
-                + of(Trait.CARBON_DIOXIDE_PER_WASTE) * wasteMgPerLDay) / Math.max(0.4, air);
-        return state.ph(dioxide);
+        return phCourse.of(state, wasteMgPerLDay, air);
     }
 
     double oxygenMgPerL() {

@@ -1,8 +1,15 @@
 package org.tankrounds.lab;
 
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import org.tankrounds.lab.Mechanics.Acidity;
+import org.tankrounds.lab.Mechanics.Heat;
+import org.tankrounds.lab.Mechanics.Kinetics;
+import org.tankrounds.lab.Mechanics.Thermostat;
+import org.tankrounds.lab.Mechanics.Visits;
 import org.tankrounds.water.Range;
 
 /**
@@ -11,8 +18,9 @@ import org.tankrounds.water.Range;
  *
  * @param name shown in tables
  * @param spans of every trait
+ * @param mechanics what the water, the chillers and the classes go by
  */
-public record World(String name, Map<Trait, Range> spans) {
+public record World(String name, Map<Trait, Range> spans, Mechanics mechanics) {
 
     /** Nothing out of the way. */
     static final World USUAL = usual("usual");
@@ -33,7 +41,9 @@ public record World(String name, Map<Trait, Range> spans) {
             .with(Trait.EGGS, 90, 220)
             .with(Trait.VOLUME_L, 80, 150)
             .with(Trait.CHANGE_EVERY_DAYS, 3, 8)
-            .with(Trait.REACTS, 0.4, 0.9);
+            .with(Trait.REACTS, 0.4, 0.9)
+            .under(new Mechanics(Kinetics.PROPORTIONAL, Acidity.DRIFTING, Heat.ONE_LUMP, Thermostat.GRADUAL,
+                    Visits.SAME_WEEKDAYS));
     /** Old chillers on bare glass in warm rooms; filters that come ripe from last year. */
     static final World WARM_ROOMS = usual("warm rooms")
             .with(Trait.ROOM_C, 21.5, 24.5)
@@ -43,7 +53,9 @@ public record World(String name, Map<Trait, Range> spans) {
             .with(Trait.CHILLER_STOPS_PER_DAY, 0.007, 0.016)
             .with(Trait.CHILLER_FADES_PER_DAY, 0.003, 0.008)
             .with(Trait.SEED_COD_PER_L, 0.2, 0.8)
-            .with(Trait.REPAIRS, 0.1, 0.4);
+            .with(Trait.REPAIRS, 0.1, 0.4)
+            .under(new Mechanics(Kinetics.GROWING, Acidity.CARBONATE, Heat.TWO_LUMPS, Thermostat.ON_OFF,
+                    Visits.ANY_DAY));
     /** Slow, cold filters and classes that seldom look, read badly and do little. */
     static final World FEW_READINGS = usual("few readings")
             .with(Trait.READS, 0.12, 0.5)
@@ -56,7 +68,11 @@ public record World(String name, Map<Trait, Range> spans) {
             .with(Trait.FILTER_SPEED, 0.55, 0.9)
             .with(Trait.FACTS_MISSING, 0.2, 0.35)
             .with(Trait.CHANGE_SKIPPED, 0.25, 0.5)
-            .with(Trait.FEED_NOTED, 0, 0.3);
+            .with(Trait.FEED_NOTED, 0, 0.3)
+            .with(Trait.KIT_LACKS, 0, 0.3)
+            .with(Trait.STEP_UNKNOWN, 0.2, 0.6)
+            .under(new Mechanics(Kinetics.CAPPED, Acidity.DRIFTING, Heat.ONE_LUMP, Thermostat.GRADUAL,
+                    Visits.WHEN_WORRIED));
     /** Careful classes: they read daily, act at once and insulate; bad water is rare. */
     static final World CAREFUL = usual("careful")
             .with(Trait.READS, 0.75, 0.97)
@@ -76,30 +92,56 @@ public record World(String name, Map<Trait, Range> spans) {
     public static final List<World> NAMED =
             List.of(USUAL, SOFT_WATER, HARD_WATER, WARM_ROOMS, FEW_READINGS, CAREFUL);
 
+    private static final Set<Trait> MORE_WITH_CARE = EnumSet.of(Trait.READS, Trait.CARDS, Trait.REACTS, Trait.REPAIRS,
+            Trait.NOTICED_PER_DAY, Trait.SEED_COD_PER_L, Trait.FILTER_ROOM_COD_PER_L, Trait.DEATHS_NOTED,
+            Trait.CHANGES_NOTED);
+    private static final Set<Trait> LESS_WITH_CARE = EnumSet.of(Trait.EGGS, Trait.RATION, Trait.OVERFEEDS,
+            Trait.LOSS_W_PER_K, Trait.CHILLER_STOPS_PER_DAY, Trait.CHILLER_FADES_PER_DAY, Trait.MIS_SET_PER_DAY,
+            Trait.FILTER_HURT_PER_DAY, Trait.CHANGE_EVERY_DAYS, Trait.CHANGE_SKIPPED, Trait.SLIPS,
+            Trait.SCALE_MIX_UPS, Trait.FALLS_SILENT_PER_DAY);
+
     private static World usual(String name) {
         Map<Trait, Range> spans = new EnumMap<>(Trait.class);
         for (Trait trait : Trait.values()) {
             spans.put(trait, trait.usual());
         }
-        return new World(name, spans);
+        return new World(name, spans, Mechanics.USUAL);
     }
 
     private World with(Trait trait, double from, double to) {
         Map<Trait, Range> changed = new EnumMap<>(spans);
         changed.put(trait, new Range(from, to));
-        return new World(name, changed);
+        return new World(name, changed, mechanics);
     }
 
-    /** A world by number: every span a random part of the widest, no less than a quarter of it. */
+    private World under(Mechanics other) {
+        return new World(name, spans, other);
+    }
+
+    /**
+     * A world by number: its mechanics by chance, every span a random part of what lies between the usual and the
+     * widest, no less than a quarter of it. How strange it may be, and how much care is taken, are traits of a whole
+     * country: where care is great, all that comes of it leans the same way.
+     */
     public static World drawn(int number) {
         Luck luck = Luck.of(number, "world");
+        double care = luck.uniform();
+        double strangeness = luck.uniform();
         Map<Trait, Range> spans = new EnumMap<>(Trait.class);
         for (Trait trait : Trait.values()) {
+            Range possible = trait.between(strangeness);
             double width = luck.between(0.25, 0.8);
-            double from = luck.between(0, 1 - width);
-            spans.put(trait, new Range(trait.at(trait.widest(), from), trait.at(trait.widest(), from + width)));
+            double from = (1 - width) * leaning(trait, care, luck.uniform());
+            spans.put(trait, new Range(trait.at(possible, from), trait.at(possible, from + width)));
         }
-        return new World("drawn " + number, spans);
+        return new World("drawn " + number, spans, Mechanics.drawn(luck));
+    }
+
+    private static double leaning(Trait trait, double care, double chance) {
+        if (MORE_WITH_CARE.contains(trait)) {
+            return (care + chance) / 2;
+        }
+        return LESS_WITH_CARE.contains(trait) ? (1 - care + chance) / 2 : chance;
     }
 
     /** One tank's traits. */

@@ -64,6 +64,11 @@ public record TankState(
                 ammoniaOxidisersCodPerL, nitriteOxidisersCodPerL);
     }
 
+    public TankState withTemperatureC(double newTemperatureC) {
+        return new TankState(newTemperatureC, ammoniaMgPerL, nitriteMgPerL, nitrateMgPerL, alkalinityMgPerL,
+                ammoniaOxidisersCodPerL, nitriteOxidisersCodPerL);
+    }
+
     /** Baking soda stirred in: so many mg/L as CaCO3 more. */
     public TankState buffered(double raiseMgPerL) {
         return new TankState(temperatureC, ammoniaMgPerL, nitriteMgPerL, nitrateMgPerL,

@@ -27,7 +27,7 @@ class LocalTrendTest {
     private static final double LEVEL_VARIANCE = 1_469.1;
     /** No slope, no forgetting, no population to return to: the local level model. A year counts as a day. */
     private static final TrendModel LOCAL_LEVEL =
-            new TrendModel(TrendModel.Scale.linear(), 1e9, 1e12, LEVEL_VARIANCE, 0, 1, 0, 0);
+            new TrendModel(TrendModel.Scale.linear(), 1e9, 1e12, LEVEL_VARIANCE, 0, 1, 0, 0, 0);
 
     /**
      * Durbin and Koopman 2012, Time Series Analysis by State Space Methods, chapter 2: filtered levels of the

@@ -15,6 +15,11 @@ class LabSeasonTest {
     }
 
     @Test
+    void worldDrawn_ofTheSameNumber_isTheSame() {
+        assertThat(World.drawn(12)).isEqualTo(World.drawn(12)).isNotEqualTo(World.drawn(13));
+    }
+
+    @Test
     void season_ofAnotherSeed_isAnother() {
         TankSeason one = LabSeason.played(World.USUAL, 7, 1, 10).tanks().get(0);
         TankSeason other = LabSeason.played(World.USUAL, 8, 1, 10).tanks().get(0);
