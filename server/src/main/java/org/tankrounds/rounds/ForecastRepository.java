@@ -102,7 +102,7 @@ public final class ForecastRepository {
                 row.get(TANK_FORECASTS.TANK_ID),
                 row.get(TANK_FORECASTS.COMPUTED_AT),
                 forecast,
-                detail.acts().stream().map(ForecastDetail.ActRow::act).toList(),
+                detail.advice(),
                 detail.recentPoints(),
                 lastLook);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tankrounds.advice.Act;
+import org.tankrounds.advice.Advice;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.readings.LastLook;
@@ -12,7 +13,7 @@ import org.tankrounds.readings.LastLook;
 /**
  * All that the rounds remember of a tank: one row.
  *
- * @param acts what to do or bring, most useful first
+ * @param advice what to do or bring
  * @param recent the last two weeks of each drawn series, oldest first
  * @param lastLook who looked last; empty before the first reading
  */
@@ -20,13 +21,16 @@ record TankForecast(
         int tankId,
         Instant computedAt,
         Forecast forecast,
-        List<Act> acts,
+        Advice advice,
         Map<Driver, List<SeriesPoint>> recent,
         Optional<LastLook> lastLook) {
 
     TankForecast {
-        acts = List.copyOf(acts);
         recent = Map.copyOf(recent);
+    }
+
+    List<Act> acts() {
+        return advice.acts();
     }
 
     List<SeriesPoint> recent(Driver series) {

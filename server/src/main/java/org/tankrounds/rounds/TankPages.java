@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.tankrounds.advice.Remedy;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.pages.SeasonChart;
 import org.tankrounds.pages.TankPage;
@@ -34,6 +35,7 @@ final class TankPages {
     private final TankHolding holding;
     private final TankLog log;
     private final ReasonWording wording;
+    private final EffectWording effects;
 
     TankPages(Caller caller, Formats formats) {
         this.caller = caller;
@@ -42,6 +44,7 @@ final class TankPages {
         this.holding = new TankHolding(formats);
         this.log = new TankLog(formats);
         this.wording = new ReasonWording(formats);
+        this.effects = new EffectWording(formats);
     }
 
     TankPage page(Known known, boolean twoWeeks) {
@@ -52,7 +55,7 @@ final class TankPages {
                 heading.of(tank, known.forecast()),
                 teacher ? "My tanks" : "Rounds", teacher ? "/tanks" : "/rounds",
                 tank.school(), about(known), odds(known), saved(known), tank.code(),
-                known.forecast().stream().flatMap(row -> row.acts().stream()).map(ActWording::of).toList(),
+                advice(known), together(known),
                 reasons(known), pictures(known, season, twoWeeks),
                 holding.facts(known.input(), known.forecast(), season.development()),
                 holding.narrows(known.input(), known.forecast()),
@@ -75,6 +78,21 @@ final class TankPages {
         Instant until = forecast.asOf().plus(Duration.ofHours(Forecast.HORIZON_HOURS));
         return "Odds that the water goes beyond a limit by " + formats.day(until) + " " + formats.clock(until)
                 + " if nobody steps in: " + Formats.odds(forecast.chance()) + ".";
+    }
+
+    private List<TankPage.Advice> advice(Known known) {
+        return known.forecast().stream().flatMap(row -> row.advice().remedies().stream()
+                .map(remedy -> words(remedy, row.forecast()))).toList();
+    }
+
+    private TankPage.Advice words(Remedy remedy, Forecast forecast) {
+        return ActWording.of(remedy.act(), forecast.stage().isBeforeFirstFeeding())
+                .withEffect(effects.alone(remedy));
+    }
+
+    private String together(Known known) {
+        return known.forecast().flatMap(row -> row.advice().together()
+                .map(effect -> effects.together(effect, row.forecast().asOf()))).orElse("");
     }
 
     private String saved(Known known) {
