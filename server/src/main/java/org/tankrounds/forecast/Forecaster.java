@@ -43,7 +43,21 @@ public final class Forecaster {
     public Forecast forecast(TankFacts facts, List<Observation> observations, Instant asOf) {
         TankBelief belief = BeliefFilter.believe(facts, observations, asOf);
         Paths course = ForwardModel.run(belief);
+        return forecast(belief, course, new Outcome(course, belief, limits), observations);
+    }
+
+    /** The same forecast with its spread, what it rests on and what would narrow it. */
+    public Outlook outlook(TankFacts facts, List<Observation> observations, Instant asOf) {
+        TankBelief belief = BeliefFilter.believe(facts, observations, asOf);
+        Paths course = ForwardModel.run(belief);
         Outcome outcome = new Outcome(course, belief, limits);
+        Forecast forecast = forecast(belief, course, outcome, observations);
+        return new Outlook(forecast, Ways.of(outcome, forecast.chance()), Tellings.most(course, outcome),
+                Held.of(belief));
+    }
+
+    private Forecast forecast(
+            TankBelief belief, Paths course, Outcome outcome, List<Observation> observations) {
         double chanceBeforeDeaths = outcome.chance();
         weighByDeaths(outcome, belief);
         double chanceAfterDeaths = outcome.chance();
@@ -53,7 +67,7 @@ public final class Forecaster {
         Stage stage = course.stage()[0];
         Judgement judgement = Judgement.of(
                 belief, outcome, 1 - chanceBeforeDeaths / chanceAfterDeaths, limits, stage);
-        return new Forecast(facts.tank(), asOf, rounded(outcome.chance(), 1e4),
+        return new Forecast(belief.facts().tank(), belief.asOf(), rounded(outcome.chance(), 1e4),
                 rounded(exposurePerFish * belief.fishAlive(), 1e3),
                 judgement.driver(), outcome.hoursToLimit(), judgement.ageIfAny(), stage,
                 belief.fishAlive(), Reasons.of(belief, outcome, judgement, limits, stage),

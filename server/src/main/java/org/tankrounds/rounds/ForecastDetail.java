@@ -14,8 +14,13 @@ import org.tankrounds.advice.Act;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.FanPoint;
+import org.tankrounds.forecast.Held;
 import org.tankrounds.forecast.Reason;
 import org.tankrounds.forecast.SeriesForecast;
+import org.tankrounds.forecast.Telling;
+import org.tankrounds.forecast.Way;
+import org.tankrounds.forecast.Ways;
+import org.tankrounds.water.Analyte;
 
 /**
  * The part of a forecast row that nobody queries, as it lies in {@code tank_forecasts.detail}. Unknown members
@@ -29,6 +34,9 @@ record ForecastDetail(
         List<ReasonRow> reasons,
         List<ActRow> acts,
         List<SeriesRow> series,
+        List<WayRow> ways,
+        TellingRow telling,
+        @JsonIgnoreProperties(ignoreUnknown = true) Held held,
         Map<String, List<PointRow>> recent) {
 
     static ForecastDetail of(TankForecast row) {
@@ -41,6 +49,9 @@ record ForecastDetail(
                 row.forecast().reasons().stream().map(ReasonRow::of).toList(),
                 row.acts().stream().map(ActRow::of).toList(),
                 row.forecast().series().stream().map(SeriesRow::of).toList(),
+                row.ways().map(ways -> ways.beyond().stream().map(WayRow::of).toList()).orElse(null),
+                row.telling().map(TellingRow::of).orElse(null),
+                row.held().orElse(null),
                 recent);
     }
 
@@ -52,6 +63,14 @@ record ForecastDetail(
         return recent.entrySet().stream().collect(Collectors.toMap(
                 entry -> Driver.ofCode(entry.getKey()).orElseThrow(),
                 entry -> entry.getValue().stream().map(PointRow::point).toList()));
+    }
+
+    Optional<Ways> waysHeld() {
+        return Optional.ofNullable(ways).map(rows -> new Ways(rows.stream().map(WayRow::way).toList()));
+    }
+
+    Optional<Telling> tellingHeld() {
+        return Optional.ofNullable(telling).map(TellingRow::telling);
     }
 
     @JsonIgnoreProperties(ignoreUnknown = true)
@@ -108,6 +127,33 @@ record ForecastDetail(
         SeriesForecast forecast() {
             return new SeriesForecast(
                     Driver.ofCode(series).orElseThrow(), unit, known(upper), known(lower), fan);
+        }
+    }
+
+    @JsonIgnoreProperties(ignoreUnknown = true)
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    record WayRow(Integer afterHours, String limit) {
+
+        static WayRow of(Way way) {
+            return new WayRow(way.afterHours().isPresent() ? way.afterHours().getAsInt() : null,
+                    way.limit().map(Driver::code).orElse(null));
+        }
+
+        Way way() {
+            return new Way(afterHours == null ? OptionalInt.empty() : OptionalInt.of(afterHours),
+                    Optional.ofNullable(limit).flatMap(Driver::ofCode));
+        }
+    }
+
+    @JsonIgnoreProperties(ignoreUnknown = true)
+    record TellingRow(String analyte, double share) {
+
+        static TellingRow of(Telling telling) {
+            return new TellingRow(telling.analyte().code(), telling.share());
+        }
+
+        Telling telling() {
+            return new Telling(Analyte.ofCode(analyte).orElseThrow(), share);
         }
     }
 

@@ -10,6 +10,7 @@ import org.tankrounds.advice.Advisor;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.Forecaster;
+import org.tankrounds.forecast.Outlook;
 
 /** Runs the engine on a tank and keeps what a picture of it needs. */
 public final class ForecastMaker {
@@ -31,12 +32,12 @@ public final class ForecastMaker {
     }
 
     TankForecast make(TankInput input, Instant asOf, Instant computedAt) {
-        Forecast forecast = forecast(input, asOf);
+        Outlook outlook = forecaster.outlook(input.facts(), input.observations(), asOf);
         return new TankForecast(
                 input.tank().tankId(),
                 computedAt,
-                forecast,
-                advisor.advise(input.facts(), forecast, input.observations()),
+                outlook,
+                advisor.advise(input.facts(), outlook.forecast(), input.observations()),
                 recent(input, asOf),
                 input.lastLook());
     }

@@ -7,11 +7,18 @@ import java.util.Optional;
 import org.tankrounds.advice.Act;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
+import org.tankrounds.forecast.Held;
+import org.tankrounds.forecast.Outlook;
+import org.tankrounds.forecast.Telling;
+import org.tankrounds.forecast.Ways;
 import org.tankrounds.readings.LastLook;
 
 /**
  * All that the rounds remember of a tank: one row.
  *
+ * @param ways how far apart the ways lie in which it could go; empty in a row that an older version of the service wrote
+ * @param telling the reading that would narrow it most; empty where none would tell much
+ * @param held what it takes for true; empty as {@code ways} is
  * @param acts what to do or bring, most useful first
  * @param recent the last two weeks of each drawn series, oldest first
  * @param lastLook who looked last; empty before the first reading
@@ -20,9 +27,18 @@ record TankForecast(
         int tankId,
         Instant computedAt,
         Forecast forecast,
+        Optional<Ways> ways,
+        Optional<Telling> telling,
+        Optional<Held> held,
         List<Act> acts,
         Map<Driver, List<SeriesPoint>> recent,
         Optional<LastLook> lastLook) {
+
+    TankForecast(int tankId, Instant computedAt, Outlook outlook, List<Act> acts,
+            Map<Driver, List<SeriesPoint>> recent, Optional<LastLook> lastLook) {
+        this(tankId, computedAt, outlook.forecast(), Optional.of(outlook.ways()), outlook.telling(),
+                Optional.of(outlook.held()), acts, recent, lastLook);
+    }
 
     TankForecast {
         acts = List.copyOf(acts);

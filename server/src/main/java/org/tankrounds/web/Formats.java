@@ -18,6 +18,7 @@ public final class Formats {
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("H:mm", Locale.ENGLISH);
     private static final DateTimeFormatter WEEKDAY_AND_CLOCK = DateTimeFormatter.ofPattern("EEE H:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter SHORT_WEEKDAY = DateTimeFormatter.ofPattern("EEE", Locale.ENGLISH);
     private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEEE", Locale.ENGLISH);
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
     private static final DateTimeFormatter SHORT_DATE = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
@@ -87,6 +88,21 @@ public final class Formats {
     /** "Sat 8:15" */
     public String weekdayAndClock(Instant time) {
         return WEEKDAY_AND_CLOCK.format(time.atZone(zone));
+    }
+
+    /** "Sat" */
+    public String weekday(Instant time) {
+        return SHORT_WEEKDAY.format(time.atZone(zone));
+    }
+
+    /** 0 to 23, on this clock. */
+    public int hour(Instant time) {
+        return time.atZone(zone).getHour();
+    }
+
+    /** From one day on this clock to another: 0 on the same, 1 on the next. */
+    public long daysAfter(Instant from, Instant time) {
+        return ChronoUnit.DAYS.between(from.atZone(zone).toLocalDate(), time.atZone(zone).toLocalDate());
     }
 
     /** "25 Nov" */

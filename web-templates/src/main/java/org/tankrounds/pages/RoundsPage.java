@@ -26,10 +26,12 @@ public record RoundsPage(
      * @param odds "7 in 10"
      * @param tenths how many of ten dots are filled
      * @param dots whether the dots are drawn
+     * @param spread how far apart the ways lie in which it could go, in a few words; may be empty
      */
     public record Row(
             String code, int place, String school, String room, String lead, String rest, String more,
-            SmallPicture picture, String odds, int tenths, boolean dots, String bring, String lastLook) {
+            SmallPicture picture, String odds, int tenths, boolean dots, String spread,
+            String bring, String lastLook) {
 
         public String to() {
             return "/tanks/" + code;
