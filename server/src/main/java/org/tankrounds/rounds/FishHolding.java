@@ -25,7 +25,7 @@ final class FishHolding {
     Fact alive(Forecast forecast, TankInput input) {
         String kind = forecast.stage() == Stage.EGG ? "eggs" : "fish";
         String counted = TankHolding.newest(input, Analyte.DEATHS)
-                .map(dead -> "deaths counted until " + formats.moment(dead.at())).orElse("no deaths counted");
+                .map(dead -> "deaths last counted " + formats.dayRead(dead.at())).orElse("no deaths counted");
         return new Fact("Fish", forecast.fishAlive() + " " + kind + " believed alive", input.lot()
                 .map(lot -> Formats.count(lot.eggs(), "egg") + " told under Season; " + counted)
                 .orElse("assumed: nobody has said how many eggs came; " + counted));
@@ -56,12 +56,12 @@ final class FishHolding {
         Optional<Observation> last = TankHolding.newest(input, Analyte.FEED);
         if (noted.isEmpty()) {
             return new Fact("Feed", "amount unknown", last
-                    .map(feed -> "last noted " + formats.moment(feed.at()) + "; what tanks of its age show is taken")
+                    .map(feed -> "last told by the class " + formats.dayRead(feed.at()) + "; what tanks of its age show is taken")
                     .orElse(TankHolding.ASSUMED + "; what tanks of its age show is taken"));
         }
         double grams = noted.stream().mapToDouble(Observation::value).sum();
         double days = Math.max(1, Duration.between(noted.get(0).at(), formats.now()).toHours() / 24.0);
         return new Fact("Feed", "about " + Formats.significant(grams / days, 2) + " g a day",
-                "noted by the class until " + formats.moment(noted.get(noted.size() - 1).at()));
+                "told by the class, last " + formats.dayRead(noted.get(noted.size() - 1).at()));
     }
 }

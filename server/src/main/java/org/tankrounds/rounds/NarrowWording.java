@@ -9,28 +9,31 @@ import org.tankrounds.water.Analyte;
 final class NarrowWording {
     private NarrowWording() {}
 
-    /** What somebody could read now. */
+    /** What somebody could read now and would move the odds. */
     static String reading(TankForecast row) {
-        if (row.telling().isPresent()) {
-            return reading(row.telling().get().analyte()) + " now would tell most.";
-        }
-        return row.forecast().reasons().stream().map(NarrowWording::missing).flatMap(Optional::stream)
-                .findFirst().map(what -> what + " would tell most.").orElse("");
+        return row.telling().map(telling -> reading(telling.analyte()) + " now would tell most.").orElse("");
     }
 
-    /** The same, or a fact that nobody has written down. */
+    /** The same, else what nobody has read or written down. */
     static String readingOrFact(TankInput input, Optional<TankForecast> row) {
         String reading = row.map(NarrowWording::reading).orElse("");
-        if (!reading.isEmpty()) {
-            return reading;
-        }
+        return reading.isEmpty() ? unread(row).or(() -> fact(input, row)).map(what -> what + " would tell most.").orElse("")
+                : reading;
+    }
+
+    private static Optional<String> unread(Optional<TankForecast> row) {
+        return row.stream().flatMap(held -> held.forecast().reasons().stream())
+                .flatMap(reason -> missing(reason).stream()).findFirst();
+    }
+
+    private static Optional<String> fact(TankInput input, Optional<TankForecast> row) {
         if (input.lot().isEmpty()) {
-            return "To write down how many eggs came, and when, would tell most.";
+            return Optional.of("To write down how many eggs came, and when,");
         }
-        boolean nitriteMatters = row.isPresent() && row.get().forecast().reasons().stream()
+        boolean nitriteMatters = row.stream().flatMap(held -> held.forecast().reasons().stream())
                 .anyMatch(reason -> reason.driver().equals(Optional.of(Driver.NITRITE)));
         return nitriteMatters && input.tank().chlorideMgPerL().isEmpty()
-                ? "The chloride of the tap water would tell most: nitrite's limit goes by it." : "";
+                ? Optional.of("The chloride of the tap water") : Optional.empty();
     }
 
     private static Optional<String> missing(Reason reason) {

@@ -32,7 +32,8 @@ final class RoundsPages {
         this.spread = new SpreadWording(formats);
     }
 
-    RoundsPage page(Board board, String tag) {
+    /** @param past where the mornings before are looked at */
+    RoundsPage page(Board board, String tag, String past) {
         Map<Driver, SeriesScale> scales = scales(board);
         List<RoundsPage.Group> groups = new ArrayList<>();
         int place = 1;
@@ -45,7 +46,7 @@ final class RoundsPages {
                 groups.add(new RoundsPage.Group(tier.key(), tier.title(), tier.hint(), rows));
             }
         }
-        return new RoundsPage(BoardHeading.of(board), lead(board), tag, formats.full(formats.now()), groups);
+        return new RoundsPage(BoardHeading.of(board), lead(board), tag, past, formats.full(formats.now()), groups);
     }
 
     private String lead(Board board) {

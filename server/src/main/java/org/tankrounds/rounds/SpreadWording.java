@@ -132,7 +132,7 @@ final class SpreadWording {
             return "now";
         }
         if (!formats.date(at).equals(formats.date(formats.now()))) {
-            return formats.day(at);
+            return formats.weekday(at);
         }
         return formats.hour(at) < EVENING ? "today" : "tonight";
     }

@@ -45,6 +45,10 @@ record TankForecast(
         recent = Map.copyOf(recent);
     }
 
+    TankForecast withRecent(Map<Driver, List<SeriesPoint>> newRecent) {
+        return new TankForecast(tankId, computedAt, forecast, ways, telling, held, acts, newRecent, lastLook);
+    }
+
     List<SeriesPoint> recent(Driver series) {
         return recent.getOrDefault(series, List.of());
     }

@@ -53,7 +53,7 @@ final class TankHolding {
                 .mapToObj(setPoint -> "set to " + Formats.number(setPoint, 1) + " °C, " + TOLD).findFirst()
                 .orElse("set-point " + ASSUMED);
         String read = newest(input, Analyte.TEMPERATURE)
-                .map(reading -> "from temperatures read until " + formats.moment(reading.at()))
+                .map(reading -> "from temperatures, last read " + formats.dayRead(reading.at()))
                 .orElse("assumed: no temperature read");
         return new Fact("Chiller", text, read + "; " + set);
     }
@@ -74,7 +74,7 @@ final class TankHolding {
     private String basisOfFilter(TankInput input) {
         Optional<Instant> read = newest(input, Analyte.TOTAL_AMMONIA).or(() -> newest(input, Analyte.NITRITE))
                 .map(Observation::at).filter(at -> at.isAfter(formats.now().minus(STILL_TELLS)));
-        return read.map(at -> "from ammonia and nitrite, read " + formats.moment(at))
+        return read.map(at -> "from ammonia and nitrite, last read " + formats.dayRead(at))
                 .orElse("assumed from the fish's age: ammonia not read lately");
     }
 

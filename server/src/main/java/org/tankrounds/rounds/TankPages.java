@@ -71,8 +71,8 @@ final class TankPages {
     }
 
     private WaysPicture ways(Known known) {
-        return known.forecast().flatMap(row -> row.ways().map(ways ->
-                this.ways.draw(row.forecast(), ways, RoundsPages.leading(row.forecast())))).orElse(null);
+        return known.forecast().flatMap(row -> row.ways()
+                .map(ways -> this.ways.draw(row.forecast(), ways))).orElse(null);
     }
 
     private String saved(Known known) {

@@ -42,7 +42,7 @@ final class WaterHolding {
         if (read.isPresent()) {
             String level = read.get().below() ? "not detected"
                     : Formats.significant(read.get().value(), 2) + unit;
-            return new Fact(name, level, "read " + formats.moment(read.get().at()));
+            return new Fact(name, level, "read " + formats.dayRead(read.get().at()));
         }
         return told.isPresent()
                 ? new Fact(name, Formats.significant(told.getAsDouble(), 2) + unit,
@@ -51,7 +51,7 @@ final class WaterHolding {
     }
 
     private static Fact changes(Held held) {
-        String basis = "as noted in the last four weeks";
+        String basis = "told by the class in the last four weeks";
         if (held.changesPerWeek() < SELDOM_PER_WEEK) {
             return new Fact("Changes", "none to be expected", basis);
         }

@@ -29,10 +29,17 @@ final class WaysPictures {
         this.wording = new SpreadWording(formats);
     }
 
-    WaysPicture draw(Forecast forecast, Ways ways, Optional<SeriesForecast> leading) {
+    WaysPicture draw(Forecast forecast, Ways ways) {
         return new WaysPicture(wording.answer(forecast, ways),
-                leading.map(series -> wording.levels(forecast, series)).orElse(""),
+                leading(forecast, ways).map(series -> wording.levels(forecast, series)).orElse(""),
                 wording.signs(ways), columns(forecast, ways));
+    }
+
+    /** The series of the limit that is passed first on most of the ways, where it is drawn. */
+    private static Optional<SeriesForecast> leading(Forecast forecast, Ways ways) {
+        return SpreadWording.limits(ways).stream().findFirst().flatMap(limit -> forecast.series().stream()
+                .filter(series -> series.series() == limit).findFirst())
+                .or(() -> RoundsPages.leading(forecast));
     }
 
     private List<Column> columns(Forecast forecast, Ways ways) {
@@ -54,11 +61,11 @@ final class WaysPictures {
                 way -> hours(way) > 0 && formats.daysAfter(forecast.asOf(), at(forecast, way)) == day);
         Instant end = at(forecast, Forecast.HORIZON_HOURS);
         if (day == 0) {
-            return new Column("today", "beyond a limit later on the first day", kinds);
+            return new Column("today", "beyond a limit first later today", kinds);
         }
         Instant then = day == lastDay(forecast) ? end : forecast.asOf().plus(Duration.ofDays(day));
         String until = day == lastDay(forecast) ? " until " + formats.clock(end) : "";
-        return new Column(formats.weekday(then), "beyond a limit from " + formats.day(then) + until + " on", kinds);
+        return new Column(formats.weekday(then), "beyond a limit first on " + formats.day(then) + until, kinds);
     }
 
     private long lastDay(Forecast forecast) {

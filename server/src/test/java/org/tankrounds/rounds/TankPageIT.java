@@ -28,6 +28,39 @@ final class TankPageIT {
         assertThat(teacher.get(page + "/series.json").body()).contains("\"code\":\"chlorine\"");
     }
 
+    @Test
+    void spread_isCountedInWords_andEveryFactSaysWhoSaidSo() {
+        post("{\"analyte\": \"temperature\", \"value\": 19, \"unit\": \"Cel\"}");
+
+        String text = text();
+        assertThat(text).containsPattern("In \\d+ of 20 ways this could go, the water crosses 18 °C before Friday");
+        assertThat(text).contains("Chiller").contains("set to 11.0 °C, told under Places")
+                .contains("from temperatures, last read yesterday 8:00")
+                .contains("Feed amount unknown assumed: nobody has said")
+                .contains("Chloride 5 mg/L assumed: nobody has said")
+                .contains("200 eggs told under Season; no deaths counted");
+
+        post("{\"analyte\": \"feed\", \"value\": 2, \"unit\": \"g\"}");
+        post("{\"analyte\": \"chloride\", \"value\": 31, \"unit\": \"mg/L\"}");
+
+        assertThat(text()).contains("g a day told by the class, last yesterday 8:00")
+                .contains("Chloride 31 mg/L read yesterday 8:00");
+    }
+
+    @Test
+    void twentyDots_areDrawnAndReadOutAsAList() {
+        post("{\"analyte\": \"temperature\", \"value\": 19, \"unit\": \"Cel\"}");
+
+        String body = teacher.get(page).body();
+        String list = body.substring(body.indexOf("<ul class=\"ways\">"), body.indexOf("</ul>", body.indexOf("<ul class=\"ways\">")));
+        assertThat(list.split("class=\"way[ \"]", -1)).hasSize(20 + 1);
+        assertThat(list).contains("within every limit for three days");
+    }
+
+    private String text() {
+        return teacher.get(page).body().replaceAll("<[^>]*>", " ").replace('\u00a0', ' ').replaceAll("\\s+", " ");
+    }
+
     private void post(String value) {
         assertThat(APP.bearer(cast.tankA().token()).header("Idempotency-Key", UUID.randomUUID().toString())
                 .postJson("/api/v1/tanks/" + cast.tankA().code() + "/readings",

@@ -8,10 +8,11 @@ import java.util.List;
  * @param title the answer
  * @param lead what the odds speak of and until when
  * @param tag the answer's ETag, so that the script can ask for the next one
+ * @param past where the mornings before are looked at
  * @param printed when and on whose clock, for paper
  */
 public record RoundsPage(
-        String title, String lead, String tag, String printed, List<Group> groups) implements Page {
+        String title, String lead, String tag, String past, String printed, List<Group> groups) implements Page {
 
     /** @param key one of today, week, ask, none */
     public record Group(String key, String title, String hint, List<Row> rows) {}
