@@ -68,14 +68,16 @@ final class SpreadWording {
                 + range(series.series(), end.q25(), end.q75()) + " in half of them.";
     }
 
-    /** What all of the sorts of dots mean, where there are several. */
+    /** Which dot is which, where there are several sorts. */
     String signs(Ways ways) {
         List<Driver> limits = limits(ways);
         if (limits.size() < 2) {
             return "";
         }
         String others = Analytes.list(limits.subList(1, limits.size()).stream().map(Levels::inSentence).toList());
-        return "Round: " + Levels.inSentence(limits.get(0)) + " first; square: " + others + " first.";
+        long round = ways.beyond().stream().filter(way -> way.limit().equals(Optional.of(limits.get(0)))).count();
+        return "Round: " + Levels.inSentence(limits.get(0)) + " first, " + round + " ways; square: " + others
+                + " first, " + (ways.beyond().size() - round) + ".";
     }
 
     /** The limits that are passed first, the one of most ways in front. */

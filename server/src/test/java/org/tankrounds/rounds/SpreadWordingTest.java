@@ -51,7 +51,7 @@ class SpreadWordingTest {
         mixed.addAll(ways(2, 40, Driver.NITRITE).beyond());
         Ways ways = new Ways(mixed);
         assertThat(wording.answer(forecast(), ways)).contains("In 7 of 20").contains("goes beyond a limit");
-        assertThat(wording.signs(ways)).isEqualTo("Round: temperature first; square: nitrite first.");
+        assertThat(wording.signs(ways)).isEqualTo("Round: temperature first, 5 ways; square: nitrite first, 2.");
         assertThat(wording.signs(ways(3, 4, Driver.NITRITE))).isEmpty();
     }
 
