@@ -53,14 +53,13 @@ record Aftermath(Set<Driver> read, Optional<Worst> worst, boolean deathsCounted,
         Set<Driver> read = new TreeSet<>();
         List<Worst> levels = new ArrayList<>();
         for (Driver series : READ) {
-            for (SeriesPoint point : SeriesOfTank.of(series, around)) {
-                if (point.at().isAfter(asOf)) {
-                    read.add(series);
-                    if (!point.notDetected()) {
-                        levels.add(judged(series, point, stage.apply(point.at()), chloride(then, sure, point.at())));
-                    }
-                }
+            List<SeriesPoint> points = SeriesOfTank.of(series, around).stream()
+                    .filter(point -> point.at().isAfter(asOf)).toList();
+            if (!points.isEmpty()) {
+                read.add(series);
             }
+            points.stream().filter(point -> !point.notDetected()).forEach(point -> levels.add(
+                    judged(series, point, stage.apply(point.at()), chloride(series, point.at(), then, sure))));
         }
         List<Observation> deaths = of(Analyte.DEATHS, sure);
         return new Aftermath(read, levels.stream().max(Comparator.comparingDouble(Worst::u)), !deaths.isEmpty(),
@@ -91,11 +90,12 @@ record Aftermath(Set<Driver> read, Optional<Worst> worst, boolean deathsCounted,
         return new Worst(series, level, limit, u, point.at());
     }
 
-    private static double chloride(TankInput then, List<Observation> later, Instant at) {
-        return Stream.concat(then.observations().stream(), later.stream())
+    /** Only nitrite's limit goes by it. */
+    private static double chloride(Driver series, Instant at, TankInput then, List<Observation> later) {
+        double source = then.tank().chlorideMgPerL().orElse(Limits.CHLORIDE_WHERE_UNKNOWN_MG_PER_L);
+        return series != Driver.NITRITE ? source : Stream.concat(then.observations().stream(), later.stream())
                 .filter(seen -> seen.analyte() == Analyte.CHLORIDE && !seen.at().isAfter(at))
-                .reduce((before, after) -> after).map(Observation::value)
-                .orElse(then.tank().chlorideMgPerL().orElse(Limits.CHLORIDE_WHERE_UNKNOWN_MG_PER_L));
+                .reduce((before, after) -> after).map(Observation::value).orElse(source);
     }
 
     private static List<Observation> of(Analyte analyte, List<Observation> observations) {

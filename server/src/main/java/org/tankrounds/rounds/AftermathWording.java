@@ -10,6 +10,9 @@ import org.tankrounds.web.Formats;
 
 /** What happened after a past morning, in words. */
 final class AftermathWording {
+    /** A level that comes to three quarters of its limit was a near thing. */
+    private static final double WORTH_NAMING = 0.75;
+
     private final Formats formats;
 
     AftermathWording(Formats formats) {
@@ -29,15 +32,18 @@ final class AftermathWording {
             return then.read().isEmpty() ? "The water was not read." : "Nothing was detected.";
         }
         Aftermath.Worst worst = then.worst().get();
-        String level = " " + Levels.withUnit(worst.series(), worst.level()) + ", "
-                + formats.full(worst.at());
+        if (worst.u() < WORTH_NAMING) {
+            return "Within limits as far as read.";
+        }
+        String level = " " + Levels.withUnit(worst.series(), worst.level()) + ", " + formats.full(worst.at());
         String limit = Levels.bareLimit(worst.limit());
-        boolean low = Levels.harmfulWhenLow(worst.series(), worst.limit());
         if (then.wentBeyond()) {
-            return Levels.name(worst.series()) + level + ": " + (low ? "below" : "beyond") + " its limit of " + limit + ".";
+            boolean low = Levels.harmfulWhenLow(worst.series(), worst.limit());
+            return Levels.name(worst.series()) + level + ": " + (low ? "below" : "beyond") + " its limit of "
+                    + limit + ".";
         }
         return "Within limits as far as read. Nearest: " + Levels.inSentence(worst.series()) + level
-                + (worst.series() == Driver.PH ? "." : " (limit " + limit + ").");
+                + " (limit " + limit + ").";
     }
 
     private String rest(Aftermath then, Forecast forecast) {

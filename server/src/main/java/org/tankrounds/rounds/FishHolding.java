@@ -27,7 +27,7 @@ final class FishHolding {
         String counted = TankHolding.newest(input, Analyte.DEATHS)
                 .map(dead -> "deaths last counted " + formats.dayRead(dead.at())).orElse("no deaths counted");
         return new Fact("Fish", forecast.fishAlive() + " " + kind + " believed alive", input.lot()
-                .map(lot -> Formats.count(lot.eggs(), "egg") + " told under Season; " + counted)
+                .map(lot -> Formats.count(lot.eggs(), "egg") + " told by the coordinator; " + counted)
                 .orElse("assumed: nobody has said how many eggs came; " + counted));
     }
 
@@ -42,10 +42,10 @@ final class FishHolding {
 
     private static String basis(TankInput input) {
         if (input.facts().firstFeedingAt().isPresent()) {
-            return "first feeding told under Season";
+            return "first feeding told by the coordinator";
         }
-        return "worked out from temperatures read and the eggs' degree-days, " + (input.facts().thermalUnitsC().isPresent()
-                ? "told under Season" : "assumed: nobody has said");
+        return "worked out from temperatures read and the eggs' degree-days, "
+                + (input.facts().thermalUnitsC().isPresent() ? "told by the coordinator" : TankHolding.ASSUMED);
     }
 
     /** What was noted of the last two weeks, by day from the first note to now. */
@@ -56,8 +56,8 @@ final class FishHolding {
         Optional<Observation> last = TankHolding.newest(input, Analyte.FEED);
         if (noted.isEmpty()) {
             return new Fact("Feed", "amount unknown", last
-                    .map(feed -> "last told by the class " + formats.dayRead(feed.at()) + "; what tanks of its age show is taken")
-                    .orElse(TankHolding.ASSUMED + "; what tanks of its age show is taken"));
+                    .map(feed -> "last told by the class " + formats.dayRead(feed.at())).orElse(TankHolding.ASSUMED)
+                    + "; what tanks of its age show is taken");
         }
         double grams = noted.stream().mapToDouble(Observation::value).sum();
         double days = Math.max(1, Duration.between(noted.get(0).at(), formats.now()).toHours() / 24.0);

@@ -70,7 +70,8 @@ final class MorningPages {
             return "No tank had eggs or a reading by that morning.";
         }
         return morning.day().isBefore(past.firstDay().get())
-                ? "That was before the season: the first one here began on " + Formats.fullDate(past.firstDay().get()) + "."
+                ? "That was before the season: the first one here began on "
+                        + Formats.fullDate(past.firstDay().get()) + "."
                 : "No season was on that morning.";
     }
 

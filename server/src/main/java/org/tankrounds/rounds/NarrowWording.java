@@ -17,8 +17,8 @@ final class NarrowWording {
     /** The same, else what nobody has read or written down. */
     static String readingOrFact(TankInput input, Optional<TankForecast> row) {
         String reading = row.map(NarrowWording::reading).orElse("");
-        return reading.isEmpty() ? unread(row).or(() -> fact(input, row)).map(what -> what + " would tell most.").orElse("")
-                : reading;
+        return !reading.isEmpty() ? reading
+                : unread(row).or(() -> fact(input, row)).map(what -> what + " would tell most.").orElse("");
     }
 
     private static Optional<String> unread(Optional<TankForecast> row) {

@@ -65,7 +65,8 @@ final class RoundsPages {
         String room = entry.tank().classroom() + " · " + Formats.significant(entry.tank().volumeL(), 3) + " L";
         if (entry.forecast().isEmpty()) {
             return new RoundsPage.Row(entry.tank().code(), place, entry.tank().school(), room,
-                    "Added just now.", "Its first forecast follows within a minute.", "", null, "", 0, false, "", "", "");
+                    "Added just now.", "Its first forecast follows within a minute.", "", null, "", 0, false, "",
+                    "", "");
         }
         TankForecast row = entry.forecast().get();
         List<Phrase> phrases = phrases(row.forecast(), tier);

@@ -16,7 +16,7 @@ import org.tankrounds.readings.LastLook;
 /**
  * All that the rounds remember of a tank: one row.
  *
- * @param ways how far apart the ways lie in which it could go; empty in a row that an older version of the service wrote
+ * @param ways how far apart the ways lie in which it could go; empty in a row of an older version of the service
  * @param telling the reading that would narrow it most; empty where none would tell much
  * @param held what it takes for true; empty as {@code ways} is
  * @param acts what to do or bring, most useful first

@@ -17,7 +17,7 @@ import org.tankrounds.web.Formats;
 /** What is taken for true about a tank, each with who said so, when it was read, or that nobody said. */
 final class TankHolding {
     static final String ASSUMED = "assumed: nobody has said";
-    static final String TOLD = "told under Places";
+    static final String TOLD = "told by the coordinator";
     /** Older than this, what tanks of its age show has taken the readings' place. */
     private static final Duration STILL_TELLS = Duration.ofDays(21);
     private static final double SURE = 0.05;

@@ -46,7 +46,7 @@ final class WaterHolding {
         }
         return told.isPresent()
                 ? new Fact(name, Formats.significant(told.getAsDouble(), 2) + unit,
-                        "told of the tap water under Places")
+                        "told of the tap water by the coordinator")
                 : new Fact(name, assumed, TankHolding.ASSUMED);
     }
 

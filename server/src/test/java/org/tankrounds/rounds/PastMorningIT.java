@@ -47,7 +47,8 @@ class PastMorningIT {
         assertThat(text(answer)).contains("Fri 9 Jan, 8:00: ")
                 .contains("Temperature 19.5 °C, Sat 10 Jan, 11:00: beyond its limit of 18.")
                 .contains("3 found dead. Water changed: 20 % Sat. Read once.")
-                .contains("There was no tank to go to; of 1, 1 went beyond a limit within three days by later readings.");
+                .contains("There was no tank to go to; "
+                        + "of 1, 1 went beyond a limit within three days by later readings.");
     }
 
     @Test

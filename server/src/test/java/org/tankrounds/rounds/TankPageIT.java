@@ -35,11 +35,11 @@ final class TankPageIT {
         String text = text();
         assertThat(text).containsPattern(
                 "In \\d+ of 20 ways this could go, the water goes beyond a limit before Friday 9:00, if nobody steps in");
-        assertThat(text).contains("Chiller").contains("set to 11.0 °C, told under Places")
+        assertThat(text).contains("Chiller").contains("set to 11.0 °C, told by the coordinator")
                 .contains("from temperatures, last read yesterday 8:00")
                 .contains("Feed amount unknown assumed: nobody has said")
                 .contains("Chloride 5 mg/L assumed: nobody has said")
-                .contains("200 eggs told under Season; no deaths counted");
+                .contains("200 eggs told by the coordinator; no deaths counted");
 
         post("{\"analyte\": \"feed\", \"value\": 2, \"unit\": \"g\"}");
         post("{\"analyte\": \"chloride\", \"value\": 31, \"unit\": \"mg/L\"}");
@@ -53,7 +53,8 @@ final class TankPageIT {
         post("{\"analyte\": \"temperature\", \"value\": 19, \"unit\": \"Cel\"}");
 
         String body = teacher.get(page).body();
-        String list = body.substring(body.indexOf("<ul class=\"ways\">"), body.indexOf("</ul>", body.indexOf("<ul class=\"ways\">")));
+        int start = body.indexOf("<ul class=\"ways\">");
+        String list = body.substring(start, body.indexOf("</ul>", start));
         assertThat(list.split("class=\"way[ \"]", -1)).hasSize(20 + 1);
         assertThat(list).contains("within every limit for three days");
     }
