@@ -2,6 +2,7 @@
 (() => {
   const CONTROLS = "a[href], button, input:not([type=hidden]), select, textarea, summary, [tabindex='0']";
   const LEAST_TARGET = 24;
+  const LONGEST_FRAMES_MS = 1000;
 
   const shown = (element) => element.checkVisibility({ visibilityProperty: true }) && element.getClientRects().length > 0;
   const name = (element) => `<${element.tagName.toLowerCase()}${element.id ? " id=" + element.id : ""}> "`
@@ -26,8 +27,11 @@
 
   window.checks = {
     async overflow() {
-      // Charts take the page's new width with the next frame.
-      await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+      // Charts take the page's new width with the next frame; a window behind another is drawn no frames.
+      await new Promise((done) => {
+        requestAnimationFrame(() => requestAnimationFrame(done));
+        setTimeout(done, LONGEST_FRAMES_MS);
+      });
       const width = document.documentElement.clientWidth;
       if (document.documentElement.scrollWidth <= width) {
         return [];

@@ -53,7 +53,8 @@ final class WrongCall {
     }
 
     private static String badValue(ArgSpec argument, String value) {
-        String accepted = argument.arity().max() == 0 ? "it stands alone" : "a whole number is accepted";
+        String accepted = argument.arity().max() == 0 ? "it stands alone"
+                : "a " + (argument.type() == double.class ? "" : "whole ") + "number is accepted";
         return name(argument) + " is \"" + value + "\"; " + accepted + ".";
     }
 }

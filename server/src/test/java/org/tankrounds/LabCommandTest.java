@@ -24,7 +24,7 @@ class LabCommandTest {
     /** What the scores are told of is what rank prints for the same season. */
     @Test
     void writtenSeason_isRankedAsTheLabRanksIt() throws IOException {
-        run("lab", "--write", folder.toString(), "--tanks", "12", "--seed", "5", "--every", "40");
+        run("lab", "season", folder.toString(), "--tanks", "12", "--seed", "5", "--every", "40");
         List<String> mornings = Files.readAllLines(folder.resolve("as-of.txt"));
         String morning = mornings.get(mornings.size() - 1);
         CommandRun ranked = run("rank", "--tanks", folder.resolve("tanks.csv").toString(),
@@ -39,18 +39,6 @@ class LabCommandTest {
         assertThat(ranked.lines().stream().skip(1).map(line -> Double.parseDouble(line.split(",", -1)[3]))
                 .toList())
                 .isEqualTo(expected.stream().map(Forecast::chance).toList());
-    }
-
-    @Test
-    void scores_areToldForEveryWorldBesideThePlainReferences() {
-        CommandRun run = run("lab", "--tanks", "3", "--every", "60");
-        assertThat(run.lines().get(0)).contains("AUC", "skill", "worst", "ndcg");
-        for (World world : World.NAMED) {
-            for (String who : List.of("engine", "latest", "truth")) {
-                assertThat(run.lines())
-                        .anySatisfy(line -> assertThat(line).startsWith(world.name()).contains(who));
-            }
-        }
     }
 
     private static CommandRun run(String... arguments) {

@@ -12,6 +12,8 @@ import java.util.stream.IntStream;
  */
 public record LabSeason(World world, long seed, List<TankSeason> tanks, List<Integer> mornings) {
 
+    /** How many hours of a year are played. */
+    public static final int HOURS = SchoolCalendar.HOURS;
     private static final int HORIZON_HOURS = 72;
 
     /** Plays a season; its mornings are every n-th school morning that has 72 hours of season behind it. */
@@ -25,14 +27,20 @@ public record LabSeason(World world, long seed, List<TankSeason> tanks, List<Int
     private static List<Integer> every(int nth, List<Integer> all) {
         List<Integer> some = new ArrayList<>();
         for (int i = nth - 1; i < all.size(); i += nth) {
-            if (all.get(i) + HORIZON_HOURS <= SchoolCalendar.HOURS) {
+            if (all.get(i) + HORIZON_HOURS <= HOURS) {
                 some.add(all.get(i));
             }
         }
         return some;
     }
 
-    static Instant at(int hour) {
+    /** The moment of an hour of the year. */
+    public static Instant at(int hour) {
         return SchoolCalendar.START.plusSeconds(3600L * hour);
+    }
+
+    /** The hour of the year of a moment. */
+    public static int hourOf(Instant at) {
+        return SchoolCalendar.hourOf(at);
     }
 }

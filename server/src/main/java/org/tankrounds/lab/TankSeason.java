@@ -14,9 +14,10 @@ import org.tankrounds.forecast.Limits;
  * @param arrivedAt hour of the year in which the eggs came
  * @param excess by hour of the year: the sum over the limits of how far the water was beyond; 0 before arrival
  * @param alive by hour of the year
+ * @param nearest by hour of the year: the largest level as a share of its limit; 0 before arrival
  */
-public record TankSeason(
-        TankFacts facts, List<Observation> observations, int arrivedAt, float[] excess, short[] alive) {
+public record TankSeason(TankFacts facts, List<Observation> observations, int arrivedAt, float[] excess,
+        short[] alive, float[] nearest) {
 
     private static final int HORIZON_HOURS = 72;
     private static final int BEYOND_HOURS = 2;
@@ -26,7 +27,7 @@ public record TankSeason(
     }
 
     /** What then happened in the 72 hours from an hour of the year. */
-    Outcome after(int hour) {
+    public Outcome after(int hour) {
         int hours = 0;
         double exposure = 0;
         for (int h = hour; h < hour + HORIZON_HOURS; h++) {
@@ -34,6 +35,11 @@ public record TankSeason(
             exposure += excess[h] * alive[h];
         }
         return new Outcome(hours >= BEYOND_HOURS, exposure);
+    }
+
+    /** The same water, of which something else is known. */
+    public TankSeason told(TankFacts otherFacts, List<Observation> otherObservations) {
+        return new TankSeason(otherFacts, otherObservations, arrivedAt, excess, alive, nearest);
     }
 
     /** Plays it. The same world, seed and number give the same season. */
@@ -47,13 +53,15 @@ public record TankSeason(
         SchoolClass schoolClass = new SchoolClass(tank, arrivedAt, luck);
         float[] excess = new float[SchoolCalendar.HOURS];
         short[] alive = new short[SchoolCalendar.HOURS];
+        float[] nearest = new float[SchoolCalendar.HOURS];
         for (int hour = arrivedAt; hour < SchoolCalendar.HOURS; hour++) {
             excess[hour] = (float) tank.excess(Limits.DEFAULT);
             alive[hour] = (short) tank.alive();
+            nearest[hour] = (float) tank.nearest(Limits.DEFAULT);
             schoolClass.pass(hour, calendar);
             tank.pass(hour, calendar);
         }
-        return new TankSeason(facts, List.copyOf(schoolClass.notes()), arrivedAt, excess, alive);
+        return new TankSeason(facts, List.copyOf(schoolClass.notes()), arrivedAt, excess, alive, nearest);
     }
 
     private static TankFacts facts(

@@ -1,6 +1,7 @@
 package org.tankrounds.lab;
 
 import java.util.Map;
+import java.util.stream.DoubleStream;
 import org.tankrounds.fish.Development;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.forecast.Limits;
@@ -209,17 +210,28 @@ final class TankWater {
 
     /** The sum over the limits of how far the water is beyond each. */
     double excess(Limits limits) {
-        Stage stage = feeds() ? Stage.FEEDING : Stage.SAC_FRY;
-        double unIonised = Ammonia.unIonisedMgPerL(state.ammoniaMgPerL(), ph(), state.temperatureC());
-        return beyond(limits.ofTemperature(stage, state.temperatureC()))
-                + beyond(limits.ofUnIonisedAmmonia(unIonised))
-                + beyond(limits.ofNitrite(state.nitriteMgPerL(), chlorideTakenMgPerL))
-                + beyond(limits.ofOxygen(stage, oxygenMgPerL()))
-                + beyond(limits.ofPh(ph()))
-                + beyond(limits.ofChlorine(chlorineMgPerL));
+        double excess = 0;
+        for (double u : shares(limits)) {
+            excess += Math.max(0, u - 1);
+        }
+        return excess;
     }
 
-    private static double beyond(double u) {
-        return Math.max(0, u - 1);
+    /** How near the water is to the nearest limit, as a share of it. */
+    double nearest(Limits limits) {
+        return DoubleStream.of(shares(limits)).max().orElseThrow();
+    }
+
+    /** Each level as a share of its limit. */
+    private double[] shares(Limits limits) {
+        Stage stage = feeds() ? Stage.FEEDING : Stage.SAC_FRY;
+        double unIonised = Ammonia.unIonisedMgPerL(state.ammoniaMgPerL(), ph(), state.temperatureC());
+        return DoubleStream.of(
+                limits.ofTemperature(stage, state.temperatureC()),
+                limits.ofUnIonisedAmmonia(unIonised),
+                limits.ofNitrite(state.nitriteMgPerL(), chlorideTakenMgPerL),
+                limits.ofOxygen(stage, oxygenMgPerL()),
+                limits.ofPh(ph()),
+                limits.ofChlorine(chlorineMgPerL)).toArray();
     }
 }

@@ -92,12 +92,15 @@ record PageState(Guest guest, String route, String after, int status, List<Step>
         };
     }
 
-    /** The same page in a second window, where something is done. */
+    /** The same page in a second window, where something is sent; over when the answer stands there. */
     static Step meanwhile(Step... done) {
         return (page, names) -> {
             Page other = page.context().newPage();
             other.navigate(page.url());
+            other.evaluate("() => { window.unanswered = true; }");
             List.of(done).forEach(step -> step.on(other, names));
+            // A window that is closed on its way to another page can keep the browser from ever answering.
+            other.waitForFunction("() => !window.unanswered && document.readyState === 'complete'");
             other.close();
         };
     }

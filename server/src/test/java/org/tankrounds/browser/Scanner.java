@@ -1,5 +1,7 @@
 package org.tankrounds.browser;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Page;
 import java.io.IOException;
@@ -15,6 +17,8 @@ final class Scanner {
     private static final List<String> EVERYTHING =
             List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
     private static final List<String> COLOURS = List.of("color-contrast", "link-in-text-block");
+    /** More than any page has; a walk that goes on for longer goes in circles. */
+    private static final int MOST_PRESSES = 1000;
     private static final String RUN = """
             runOnly => axe.run(document, { resultTypes: ["violations"], runOnly, preload: false })
               .then(found => found.violations.flatMap(rule => rule.nodes.map(node =>
@@ -51,8 +55,10 @@ final class Scanner {
         List<String> faults = new ArrayList<>();
         page.evaluate("() => window.checks.startWalk()");
         page.keyboard().press("Tab");
+        int presses = 0;
         while (page.evaluate("() => window.checks.step()") instanceof List<?> found) {
             faults.addAll(sentences(found));
+            assertThat(presses++).as("presses of Tab on " + page.url()).isLessThan(MOST_PRESSES);
             page.keyboard().press("Tab");
         }
         faults.addAll(check("endWalk"));
