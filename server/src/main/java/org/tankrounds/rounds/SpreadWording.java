@@ -114,8 +114,13 @@ final class SpreadWording {
         if (Double.isNaN(low)) {
             return "";
         }
-        String name = series.series() == Driver.TEMPERATURE ? "" : Levels.inSentence(series.series()) + " ";
-        return "likely " + name + range(series.series(), low, high);
+        String upTo = "up to " + Levels.bare(series.series(), high) + Formats.NO_BREAK + "mg/L";
+        return "likely " + switch (series.series()) {
+            case UN_IONISED_AMMONIA -> "NH₃ " + upTo;
+            case NITRITE -> "nitrite-N " + upTo;
+            case TEMPERATURE -> range(series.series(), low, high);
+            default -> Levels.inSentence(series.series()) + " " + range(series.series(), low, high);
+        };
     }
 
     /** What is small is told by its upper end; the lower one is next to nothing. */

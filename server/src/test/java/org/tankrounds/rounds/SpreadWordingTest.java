@@ -74,6 +74,14 @@ class SpreadWordingTest {
     }
 
     @Test
+    void row_namesTheFormThatASmallLevelCounts() {
+        SeriesForecast nitrite = new SeriesForecast(Driver.NITRITE, "mg/L as N", OptionalDouble.of(0.15),
+                OptionalDouble.empty(), List.of(new FanPoint(72, 0.01, 0.02, 0.03, 0.05, 0.08)));
+        assertThat(wording.brief(forecast(), new Ways(List.of()), Optional.of(nitrite)))
+                .isEqualTo("likely nitrite-N up to 0.08\u00a0mg/L");
+    }
+
+    @Test
     void columns_holdEveryWayOnce_underItsDay() {
         List<Way> apart = new ArrayList<>(ways(2, 0, Driver.TEMPERATURE).beyond());
         apart.addAll(ways(3, 15, Driver.TEMPERATURE).beyond());
