@@ -41,23 +41,14 @@ public final class Forecaster {
      * @param observations in any order; those after {@code asOf} do not count
      */
     public Forecast forecast(TankFacts facts, List<Observation> observations, Instant asOf) {
-        TankBelief belief = BeliefFilter.believe(facts, observations, asOf);
-        Paths course = ForwardModel.run(belief);
-        return forecast(belief, course, new Outcome(course, belief, limits), observations);
+        return lookAhead(facts, observations, asOf).forecast();
     }
 
-    /** The same forecast with its spread, what it rests on and what would narrow it. */
-    public Outlook outlook(TankFacts facts, List<Observation> observations, Instant asOf) {
+    /** The same with the courses behind it. */
+    public LookAhead lookAhead(TankFacts facts, List<Observation> observations, Instant asOf) {
         TankBelief belief = BeliefFilter.believe(facts, observations, asOf);
         Paths course = ForwardModel.run(belief);
-        Outcome outcome = new Outcome(course, belief, limits);
-        Forecast forecast = forecast(belief, course, outcome, observations);
-        return new Outlook(forecast, Ways.of(outcome, forecast.chance()), Tellings.most(course, outcome),
-                Held.of(belief));
-    }
-
-    private Forecast forecast(
-            TankBelief belief, Paths course, Outcome outcome, List<Observation> observations) {
+        Outcome outcome = new Outcome(course, limits);
         double chanceBeforeDeaths = outcome.chance();
         weighByDeaths(outcome, belief);
         double chanceAfterDeaths = outcome.chance();
@@ -67,17 +58,18 @@ public final class Forecaster {
         Stage stage = course.stage()[0];
         Judgement judgement = Judgement.of(
                 belief, outcome, 1 - chanceBeforeDeaths / chanceAfterDeaths, limits, stage);
-        return new Forecast(belief.facts().tank(), belief.asOf(), rounded(outcome.chance(), 1e4),
+        Forecast forecast = new Forecast(facts.tank(), asOf, rounded(outcome.chance(), 1e4),
                 rounded(exposurePerFish * belief.fishAlive(), 1e3),
                 judgement.driver(), outcome.hoursToLimit(), judgement.ageIfAny(), stage,
                 belief.fishAlive(), Reasons.of(belief, outcome, judgement, limits, stage),
                 Fans.of(course, outcome.picked(), belief, limits));
+        return new LookAhead(forecast, belief, course, outcome, limits);
     }
 
     /** The signs that experience judges a tank by, in the order of {@link Sign}; for making experience. */
     public double[] signs(TankFacts facts, List<Observation> observations, Instant asOf) {
         TankBelief belief = BeliefFilter.believe(facts, observations, asOf);
-        Outcome outcome = new Outcome(ForwardModel.run(belief), belief, limits);
+        Outcome outcome = new Outcome(ForwardModel.run(belief), limits);
         weighByDeaths(outcome, belief);
         return Signs.of(belief, outcome, observations, limits);
     }
@@ -88,7 +80,7 @@ public final class Forecaster {
     }
 
     /** To the decimals that are published, so that the order can be checked from what is printed. */
-    private static double rounded(double number, double scale) {
+    static double rounded(double number, double scale) {
         return Math.rint(number * scale) / scale;
     }
 }

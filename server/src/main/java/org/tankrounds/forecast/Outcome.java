@@ -3,7 +3,6 @@ package org.tankrounds.forecast;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.tankrounds.belief.TankBelief;
 import org.tankrounds.fish.Stage;
 
 /** What the paths come to: hours beyond limits, by path and by limit. */
@@ -33,7 +32,7 @@ final class Outcome {
     /** How much likelier the deaths made trouble that no reading shows. */
     private double unseenChance;
 
-    Outcome(Paths course, TankBelief belief, Limits limits) {
+    Outcome(Paths course, Limits limits) {
         paths = course.count();
         excess = new double[LIMITS.length][paths];
         peak = new double[LIMITS.length][paths];
@@ -47,14 +46,14 @@ final class Outcome {
         excessNow = new double[paths];
         picked = new int[paths];
         Arrays.setAll(picked, i -> i);
-        double nitriteLimit = limits.nitriteMgPerL(belief.chlorideMgPerL());
         for (int h = 0; h < HOURS; h++) {
-            hour(h, course, limits, nitriteLimit);
+            hour(h, course, limits);
         }
     }
 
-    private void hour(int h, Paths course, Limits limits, double nitriteLimit) {
+    private void hour(int h, Paths course, Limits limits) {
         Stage stage = course.stage()[h];
+        double nitriteLimit = limits.nitriteMgPerL(course.chlorideMgPerL()[h]);
         double chlorine = limits.ofChlorine(course.chlorineMgPerL()[h]);
         chlorineHours += chlorine > 1 ? 1 : 0;
         double[] u = new double[LIMITS.length];
@@ -160,6 +159,36 @@ final class Outcome {
         return LIMITS[first];
     }
 
+    /** Of the courses beyond a limit, the share that still is in another outcome of the same courses; 1 of none. */
+    double stayBeyond(Outcome other) {
+        return shareBeyond(other, true, 1);
+    }
+
+    /** Of those within, the share that is beyond in the other; 0 of none. */
+    double comeBeyond(Outcome other) {
+        return shareBeyond(other, false, 0);
+    }
+
+    private double shareBeyond(Outcome other, boolean beyondHere, double ofNone) {
+        int here = 0;
+        int there = 0;
+        for (int i = 0; i < paths; i++) {
+            if (goesBeyond(i) == beyondHere) {
+                here++;
+                there += other.goesBeyond(i) ? 1 : 0;
+            }
+        }
+        return here == 0 ? ofNone : (double) there / here;
+    }
+
+    double unseenChance() {
+        return unseenChance;
+    }
+
+    double unseenExcess() {
+        return unseenChance * UNSEEN_EXCESS_HOURS;
+    }
+
     /** Share of paths beyond any limit for two hours or more, kept off 0 and 1 by half a path. */
     double chanceOnPaths() {
         int hits = 0;
@@ -186,7 +215,7 @@ final class Outcome {
 
     /** Hours beyond a limit, each by how far beyond, of what experience does not know; per fish. */
     double unlearnedExcess() {
-        return excess(Driver.CHLORINE) + unseenChance * UNSEEN_EXCESS_HOURS;
+        return excess(Driver.CHLORINE) + unseenExcess();
     }
 
     /** Mean hours beyond a limit, each by how far beyond; per fish. */
@@ -204,7 +233,7 @@ final class Outcome {
         for (Driver limit : LIMITS) {
             sum += excess(limit);
         }
-        return sum + unseenChance * UNSEEN_EXCESS_HOURS;
+        return sum + unseenExcess();
     }
 
     /** Share of paths on which a limit is passed at all. */

@@ -40,6 +40,19 @@ final class Cards {
         mixUps = tank.of(Trait.SCALE_MIX_UPS);
     }
 
+    /** The same hands and eyes with other luck. */
+    Cards(Cards other, Luck luck) {
+        this.luck = luck;
+        kit = other.kit;
+        graduationC = other.graduationC;
+        thermometerBiasC = other.thermometerBiasC;
+        phBias = other.phBias;
+        phNoise = other.phNoise;
+        eye = other.eye;
+        slips = other.slips;
+        mixUps = other.mixUps;
+    }
+
     Observation thermometer(Instant at, double temperatureC) {
         double seen = temperatureC + thermometerBiasC + 0.2 * luck.normal();
         double written = Math.rint(seen / graduationC) * graduationC;

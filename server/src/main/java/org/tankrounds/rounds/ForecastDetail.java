@@ -11,8 +11,11 @@ import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.tankrounds.advice.Act;
+import org.tankrounds.advice.Advice;
+import org.tankrounds.advice.Remedy;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.forecast.Driver;
+import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.FanPoint;
 import org.tankrounds.forecast.Held;
 import org.tankrounds.forecast.Reason;
@@ -33,6 +36,7 @@ record ForecastDetail(
         int fishAlive,
         List<ReasonRow> reasons,
         List<ActRow> acts,
+        EffectRow together,
         List<SeriesRow> series,
         List<WayRow> ways,
         TellingRow telling,
@@ -47,12 +51,18 @@ record ForecastDetail(
                 row.forecast().stage().name(),
                 row.forecast().fishAlive(),
                 row.forecast().reasons().stream().map(ReasonRow::of).toList(),
-                row.acts().stream().map(ActRow::of).toList(),
+                row.advice().remedies().stream().map(ActRow::of).toList(),
+                row.advice().together().map(EffectRow::of).orElse(null),
                 row.forecast().series().stream().map(SeriesRow::of).toList(),
                 row.ways().map(ways -> ways.beyond().stream().map(WayRow::of).toList()).orElse(null),
                 row.telling().map(TellingRow::of).orElse(null),
                 row.held().orElse(null),
                 recent);
+    }
+
+    Advice advice() {
+        return new Advice(acts.stream().map(ActRow::remedy).toList(),
+                Optional.ofNullable(together).map(EffectRow::effect));
     }
 
     Stage stageHeld() {
@@ -102,16 +112,41 @@ record ForecastDetail(
     @JsonInclude(JsonInclude.Include.NON_NULL)
     record ActRow(
             String kind, String driver, Double amount, String unit, Double secondAmount, String secondUnit,
-            String asks, String basis) {
+            String asks, String basis, EffectRow effect) {
 
-        static ActRow of(Act act) {
+        static ActRow of(Remedy remedy) {
+            Act act = remedy.act();
             return new ActRow(act.kind().name(), act.driver().map(Driver::code).orElse(null), bare(act.amount()),
-                    act.unit(), bare(act.secondAmount()), act.secondUnit(), act.asks(), act.basis());
+                    act.unit(), bare(act.secondAmount()), act.secondUnit(), act.asks(), act.basis(),
+                    remedy.effect().map(EffectRow::of).orElse(null));
         }
 
-        Act act() {
+        Remedy remedy() {
+            return new Remedy(act(), Optional.ofNullable(effect).map(EffectRow::effect));
+        }
+
+        private Act act() {
             return new Act(Act.Kind.valueOf(kind), Optional.ofNullable(driver).flatMap(Driver::ofCode),
                     known(amount), unit, known(secondAmount), secondUnit, asks, basis);
+        }
+    }
+
+    @JsonIgnoreProperties(ignoreUnknown = true)
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    record EffectRow(
+            String driver, double chanceWithout, double chanceWith, double exposureWithout, double exposureWith,
+            Double levelWithout, Double levelWith, Double hoursToLimitWithout, Double hoursToLimitWith) {
+
+        static EffectRow of(Effect effect) {
+            return new EffectRow(effect.driver().code(), effect.chanceWithout(), effect.chanceWith(),
+                    effect.exposureWithout(), effect.exposureWith(), bare(effect.levelWithout()),
+                    bare(effect.levelWith()), bare(effect.hoursToLimitWithout()), bare(effect.hoursToLimitWith()));
+        }
+
+        Effect effect() {
+            return new Effect(Driver.ofCode(driver).orElseThrow(), chanceWithout, chanceWith, exposureWithout,
+                    exposureWith, known(levelWithout), known(levelWith), known(hoursToLimitWithout),
+                    known(hoursToLimitWith));
         }
     }
 

@@ -10,7 +10,7 @@ import org.tankrounds.advice.Advisor;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.Forecaster;
-import org.tankrounds.forecast.Outlook;
+import org.tankrounds.forecast.LookAhead;
 
 /** Runs the engine on a tank and keeps what a picture of it needs. */
 public final class ForecastMaker {
@@ -32,12 +32,12 @@ public final class ForecastMaker {
     }
 
     TankForecast make(TankInput input, Instant asOf, Instant computedAt) {
-        Outlook outlook = forecaster.outlook(input.facts(), input.observations(), asOf);
+        LookAhead ahead = forecaster.lookAhead(input.facts(), input.observations(), asOf);
         return new TankForecast(
                 input.tank().tankId(),
                 computedAt,
-                outlook,
-                advisor.advise(input.facts(), outlook.forecast(), input.observations()),
+                ahead.outlook(),
+                advisor.advise(ahead, input.observations()),
                 recent(input, asOf),
                 input.lastLook());
     }

@@ -105,7 +105,7 @@ public final class ForecastRepository {
                 detail.waysHeld(),
                 detail.tellingHeld(),
                 Optional.ofNullable(detail.held()),
-                detail.acts().stream().map(ForecastDetail.ActRow::act).toList(),
+                detail.advice(),
                 detail.recentPoints(),
                 lastLook);
     }

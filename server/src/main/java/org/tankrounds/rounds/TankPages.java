@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.tankrounds.advice.Remedy;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.pages.SeasonChart;
 import org.tankrounds.pages.TankPage;
@@ -36,6 +37,7 @@ final class TankPages {
     private final TankLog log;
     private final WaysPictures ways;
     private final ReasonWording wording;
+    private final EffectWording effects;
 
     TankPages(Caller caller, Formats formats) {
         this.caller = caller;
@@ -45,6 +47,7 @@ final class TankPages {
         this.log = new TankLog(formats);
         this.ways = new WaysPictures(formats);
         this.wording = new ReasonWording(formats);
+        this.effects = new EffectWording(formats);
     }
 
     TankPage page(Known known, boolean twoWeeks) {
@@ -55,7 +58,7 @@ final class TankPages {
                 heading.of(tank, known.forecast()),
                 teacher ? "My tanks" : "Rounds", teacher ? "/tanks" : "/rounds",
                 tank.school(), about(known), saved(known), tank.code(),
-                known.forecast().stream().flatMap(row -> row.acts().stream()).map(ActWording::of).toList(),
+                advice(known), together(known),
                 reasons(known), ways(known), NarrowWording.readingOrFact(known.input(), known.forecast()),
                 pictures(known, season, twoWeeks),
                 holding.facts(known.input(), known.forecast(), season.development()),
@@ -73,6 +76,21 @@ final class TankPages {
     private WaysPicture ways(Known known) {
         return known.forecast().flatMap(row -> row.ways()
                 .map(ways -> this.ways.draw(row.forecast(), ways))).orElse(null);
+    }
+
+    private List<TankPage.Advice> advice(Known known) {
+        return known.forecast().stream().flatMap(row -> row.advice().remedies().stream()
+                .map(remedy -> words(remedy, row.forecast()))).toList();
+    }
+
+    private TankPage.Advice words(Remedy remedy, Forecast forecast) {
+        return ActWording.of(remedy.act(), forecast.stage().isBeforeFirstFeeding())
+                .withEffect(effects.alone(remedy));
+    }
+
+    private String together(Known known) {
+        return known.forecast().flatMap(row -> row.advice().together()
+                .map(effect -> effects.together(effect, row.forecast().asOf()))).orElse("");
     }
 
     private String saved(Known known) {

@@ -74,6 +74,6 @@ class OutlookTest {
     }
 
     private static Outlook outlook(List<Observation> readings) {
-        return new Forecaster().outlook(Water.feedingFish().build(), readings, AS_OF);
+        return new Forecaster().lookAhead(Water.feedingFish().build(), readings, AS_OF).outlook();
     }
 }

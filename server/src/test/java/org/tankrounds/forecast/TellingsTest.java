@@ -3,14 +3,9 @@ package org.tankrounds.forecast;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
-import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.tankrounds.belief.BeliefFilter;
-import org.tankrounds.belief.TankBelief;
-import org.tankrounds.belief.TankFacts;
 import org.tankrounds.fish.Stage;
-import org.tankrounds.testing.Water;
 import org.tankrounds.water.Ammonia;
 import org.tankrounds.water.Analyte;
 
@@ -25,11 +20,13 @@ class TellingsTest {
     private final double[][] unIonisedMgPerL = steady(0.001);
     private final double[][] nitriteMgPerL = steady(0.02);
     private final double[][] ph = steady(7.4);
+    private final double[] chlorideMgPerL = new double[HOURS];
     private final Stage[] stage = new Stage[HOURS];
 
     @BeforeEach
     void allFeed() {
         Arrays.fill(stage, Stage.FEEDING);
+        Arrays.fill(chlorideMgPerL, Limits.CHLORIDE_WHERE_UNKNOWN_MG_PER_L);
     }
 
     @Test
@@ -96,12 +93,12 @@ class TellingsTest {
     }
 
     private Paths paths() {
-        return new Paths(temperatureC, unIonisedMgPerL, nitriteMgPerL, steady(10), ph, new double[HOURS], stage);
+        return new Paths(temperatureC, unIonisedMgPerL, nitriteMgPerL, steady(10), ph, new double[HOURS],
+                chlorideMgPerL, stage);
     }
 
     private Outcome outcome() {
-        TankBelief belief = BeliefFilter.believe(TankFacts.of("bare").build(), List.of(), Water.AS_OF);
-        return new Outcome(paths(), belief, Limits.DEFAULT);
+        return new Outcome(paths(), Limits.DEFAULT);
     }
 
     private static double[][] steady(double level) {

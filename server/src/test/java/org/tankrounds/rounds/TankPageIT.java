@@ -2,6 +2,7 @@ package org.tankrounds.rounds;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.tankrounds.testing.Browserless;
@@ -63,10 +64,27 @@ final class TankPageIT {
         return teacher.get(page).body().replaceAll("<[^>]*>", " ").replace('\u00a0', ' ').replaceAll("\\s+", " ");
     }
 
+    @Test
+    void adviceAgainstNitrite_saysWhatEachActIsExpectedToDo() {
+        for (String day : List.of("04", "06", "08", "10")) {
+            post("2026-01-" + day + "T13:00:00Z",
+                    "{\"analyte\": \"nitrite\", \"value\": 1, \"unit\": \"mg/L\", \"as\": \"NO2\", \"step\": 0.2}");
+        }
+
+        String body = teacher.get(page).body();
+        assertThat(body).contains("of plain salt.").containsPattern("This alone: [^<]+\\.</p>")
+                .containsPattern("All of this together[^<]+\\.</p>").contains("href=\"/help#amounts\"");
+        assertThat(teacher.get("/help").body()).contains("id=\"amounts\"");
+    }
+
     private void post(String value) {
+        post("2026-01-12T13:00:00Z", value);
+    }
+
+    private void post(String measuredAt, String value) {
         assertThat(APP.bearer(cast.tankA().token()).header("Idempotency-Key", UUID.randomUUID().toString())
                 .postJson("/api/v1/tanks/" + cast.tankA().code() + "/readings",
-                        "{\"measuredAt\": \"2026-01-12T13:00:00Z\", \"values\": [" + value + "]}").status())
+                        "{\"measuredAt\": \"" + measuredAt + "\", \"values\": [" + value + "]}").status())
                 .isEqualTo(201);
     }
 }
