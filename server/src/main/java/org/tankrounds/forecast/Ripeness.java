@@ -9,8 +9,8 @@ import org.tankrounds.belief.TankBelief;
 public enum Ripeness {
     /** Nothing feeds yet, so there is little to live on. */
     UNFED,
-    /** Ammonia is not kept down yet. */
-    YOUNG,
+    /** Ammonia is not kept down: the filter is young, or gets more than it takes. */
+    BEHIND,
     /** Ammonia is kept down, the nitrite made of it is not. */
     HALF_RIPE,
     /** Both are kept down: it keeps up with the feed. */
@@ -30,11 +30,11 @@ public enum Ripeness {
      * @param nitriteMgPerL mg N/L
      */
     static Ripeness of(double daysFeeding, double totalAmmoniaMgPerL, double nitriteMgPerL) {
+        if (totalAmmoniaMgPerL >= AMMONIA_KEPT_DOWN_MG_PER_L) {
+            return BEHIND;
+        }
         if (nitriteMgPerL >= NITRITE_KEPT_DOWN_MG_PER_L) {
             return HALF_RIPE;
-        }
-        if (totalAmmoniaMgPerL >= AMMONIA_KEPT_DOWN_MG_PER_L) {
-            return YOUNG;
         }
         return daysFeeding < 0 ? UNFED : RIPE;
     }

@@ -65,7 +65,7 @@ final class TankHolding {
     private static String ripeness(Ripeness filter) {
         return switch (filter) {
             case UNFED -> "little to live on before the fish feed";
-            case YOUNG -> "not ripe: ammonia is not kept down yet";
+            case BEHIND -> "behind the feed: ammonia is not kept down";
             case HALF_RIPE -> "half ripe: ammonia is kept down, nitrite not yet";
             case RIPE -> "keeps up with the feed";
         };

@@ -64,9 +64,9 @@ class OutlookTest {
     @ParameterizedTest
     @CsvSource({
         "-10, 0.05, 0.01, UNFED",
-        "20,  0.60, 0.03, YOUNG",
+        "20,  0.60, 0.03, BEHIND",
+        "40,  0.60, 0.25, BEHIND",
         "40,  0.20, 0.25, HALF_RIPE",
-        "40,  0.60, 0.25, HALF_RIPE",
         "90,  0.15, 0.03, RIPE",
     })
     void filter_isToldByWhatItLeavesInTheWater(double daysFeeding, double ammonia, double nitrite, Ripeness filter) {
