@@ -5,11 +5,13 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tankrounds.advice.Act;
 import org.tankrounds.advice.Advice;
 import org.tankrounds.advice.Remedy;
@@ -19,6 +21,7 @@ import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.FanPoint;
 import org.tankrounds.forecast.Held;
 import org.tankrounds.forecast.Reason;
+import org.tankrounds.forecast.Ripeness;
 import org.tankrounds.forecast.SeriesForecast;
 import org.tankrounds.forecast.Telling;
 import org.tankrounds.forecast.Way;
@@ -40,7 +43,7 @@ record ForecastDetail(
         List<SeriesRow> series,
         List<WayRow> ways,
         TellingRow telling,
-        @JsonIgnoreProperties(ignoreUnknown = true) Held held,
+        HeldRow held,
         Map<String, List<PointRow>> recent) {
 
     static ForecastDetail of(TankForecast row) {
@@ -56,7 +59,7 @@ record ForecastDetail(
                 row.forecast().series().stream().map(SeriesRow::of).toList(),
                 row.ways().map(ways -> ways.beyond().stream().map(WayRow::of).toList()).orElse(null),
                 row.telling().map(TellingRow::of).orElse(null),
-                row.held().orElse(null),
+                row.held().map(HeldRow::of).orElse(null),
                 recent);
     }
 
@@ -77,6 +80,10 @@ record ForecastDetail(
 
     Optional<Ways> waysHeld() {
         return Optional.ofNullable(ways).map(rows -> new Ways(rows.stream().map(WayRow::way).toList()));
+    }
+
+    Optional<Held> heldThen() {
+        return Optional.ofNullable(held).flatMap(HeldRow::held);
     }
 
     Optional<Telling> tellingHeld() {
@@ -177,6 +184,27 @@ record ForecastDetail(
         Way way() {
             return new Way(afterHours == null ? OptionalInt.empty() : OptionalInt.of(afterHours),
                     Optional.ofNullable(limit).flatMap(Driver::ofCode));
+        }
+    }
+
+    /** Another version of the service may hold other things of a tank: then nothing is said of it for an hour. */
+    @JsonIgnoreProperties(ignoreUnknown = true)
+    record HeldRow(
+            Double setPointC, Double stoppedChance, Double totalAmmonia, Double nitrite, String filter,
+            Double chloride, Double changesPerWeek, Double changeShare) {
+
+        static HeldRow of(Held held) {
+            return new HeldRow(held.setPointC(), held.stoppedChance(), held.totalAmmoniaMgPerL(), held.nitriteMgPerL(),
+                    held.filter().name(), held.chlorideMgPerL(), held.changesPerWeek(), held.changeShare());
+        }
+
+        Optional<Held> held() {
+            Optional<Ripeness> known =
+                    Stream.of(Ripeness.values()).filter(kind -> kind.name().equals(filter)).findFirst();
+            boolean whole = Stream.of(setPointC, stoppedChance, totalAmmonia, nitrite, chloride, changesPerWeek,
+                    changeShare).allMatch(Objects::nonNull);
+            return known.filter(kind -> whole).map(kind -> new Held(setPointC, stoppedChance, totalAmmonia, nitrite,
+                    kind, chloride, changesPerWeek, changeShare));
         }
     }
 

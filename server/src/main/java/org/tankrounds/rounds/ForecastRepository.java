@@ -104,7 +104,7 @@ public final class ForecastRepository {
                 forecast,
                 detail.waysHeld(),
                 detail.tellingHeld(),
-                Optional.ofNullable(detail.held()),
+                detail.heldThen(),
                 detail.advice(),
                 detail.recentPoints(),
                 lastLook);
