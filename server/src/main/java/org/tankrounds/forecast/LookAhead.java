@@ -42,6 +42,12 @@ public final class LookAhead {
         return limits;
     }
 
+    /** What a person is told beside the forecast. */
+    public Outlook outlook() {
+        return new Outlook(forecast, Ways.of(outcome, forecast.chance()), Tellings.most(course, outcome),
+                Held.of(belief));
+    }
+
     /**
      * What a deed would do, on the courses as experience has weighed them without it: the same futures,
      * another deed. Where experience sees trouble that no course shows, the deed is taken to do nothing about

@@ -1,6 +1,7 @@
 package org.tankrounds.forecast;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.OptionalDouble;
 import org.tankrounds.fish.Stage;
 
@@ -117,8 +118,8 @@ final class Outcome {
      */
     void weighTo(double chance) {
         stated = chance;
-        int[] beyond = Arrays.stream(picked).filter(i -> hoursBeyond[i] >= BEYOND_HOURS).toArray();
-        int[] within = Arrays.stream(picked).filter(i -> hoursBeyond[i] < BEYOND_HOURS).toArray();
+        int[] beyond = Arrays.stream(picked).filter(this::goesBeyond).toArray();
+        int[] within = Arrays.stream(picked).filter(i -> !goesBeyond(i)).toArray();
         if (beyond.length == 0 || within.length == 0) {
             return;
         }
@@ -135,6 +136,29 @@ final class Outcome {
         return picked;
     }
 
+    /** Whether a path is beyond any limit for two hours or more. */
+    boolean goesBeyond(int path) {
+        return hoursBeyond[path] >= BEYOND_HOURS;
+    }
+
+    /** Of the paths that count, every one that goes beyond: when first, and which limit it passes then. */
+    List<Way> waysBeyond() {
+        return Arrays.stream(picked).filter(this::goesBeyond)
+                .mapToObj(i -> Way.of(firstAny[i], firstLimit(i))).toList();
+    }
+
+    /** Of limits that are passed in the same hour, the one that comes to more. */
+    private Driver firstLimit(int path) {
+        int first = 0;
+        for (int k = 1; k < LIMITS.length; k++) {
+            int sooner = firstHour[first][path] - firstHour[k][path];
+            if (sooner > 0 || sooner == 0 && excess[k][path] > excess[first][path]) {
+                first = k;
+            }
+        }
+        return LIMITS[first];
+    }
+
     /** Of the courses beyond a limit, the share that still is in another outcome of the same courses; 1 of none. */
     double stayBeyond(Outcome other) {
         return shareBeyond(other, true, 1);
@@ -149,9 +173,9 @@ final class Outcome {
         int here = 0;
         int there = 0;
         for (int i = 0; i < paths; i++) {
-            if (hoursBeyond[i] >= BEYOND_HOURS == beyondHere) {
+            if (goesBeyond(i) == beyondHere) {
                 here++;
-                there += other.hoursBeyond[i] >= BEYOND_HOURS ? 1 : 0;
+                there += other.goesBeyond(i) ? 1 : 0;
             }
         }
         return here == 0 ? ofNone : (double) there / here;
@@ -169,7 +193,7 @@ final class Outcome {
     double chanceOnPaths() {
         int hits = 0;
         for (int i : picked) {
-            hits += hoursBeyond[i] >= BEYOND_HOURS ? 1 : 0;
+            hits += goesBeyond(i) ? 1 : 0;
         }
         return (hits + 0.5) / (paths + 1);
     }

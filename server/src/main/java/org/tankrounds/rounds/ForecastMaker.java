@@ -36,7 +36,7 @@ public final class ForecastMaker {
         return new TankForecast(
                 input.tank().tankId(),
                 computedAt,
-                ahead.forecast(),
+                ahead.outlook(),
                 advisor.advise(ahead, input.observations()),
                 recent(input, asOf),
                 input.lastLook());

@@ -102,6 +102,9 @@ public final class ForecastRepository {
                 row.get(TANK_FORECASTS.TANK_ID),
                 row.get(TANK_FORECASTS.COMPUTED_AT),
                 forecast,
+                detail.waysHeld(),
+                detail.tellingHeld(),
+                detail.heldThen(),
                 detail.advice(),
                 detail.recentPoints(),
                 lastLook);

@@ -30,6 +30,41 @@ final class TankPageIT {
     }
 
     @Test
+    void spread_isCountedInWords_andEveryFactSaysWhoSaidSo() {
+        post("{\"analyte\": \"temperature\", \"value\": 19, \"unit\": \"Cel\"}");
+
+        String text = text();
+        assertThat(text).containsPattern(
+                "In \\d+ of 20 ways this could go, the water goes beyond a limit before Friday 9:00, if nobody steps in");
+        assertThat(text).contains("Chiller").contains("set to 11.0 °C, told by the coordinator")
+                .contains("from temperatures, last read yesterday 8:00")
+                .contains("Feed amount unknown assumed: nobody has said")
+                .contains("Chloride 5 mg/L assumed: nobody has said")
+                .contains("200 eggs told by the coordinator; no deaths counted");
+
+        post("{\"analyte\": \"feed\", \"value\": 2, \"unit\": \"g\"}");
+        post("{\"analyte\": \"chloride\", \"value\": 31, \"unit\": \"mg/L\"}");
+
+        assertThat(text()).contains("g a day told by the class, last yesterday 8:00")
+                .contains("Chloride 31 mg/L read yesterday 8:00");
+    }
+
+    @Test
+    void twentyDots_areDrawnAndReadOutAsAList() {
+        post("{\"analyte\": \"temperature\", \"value\": 19, \"unit\": \"Cel\"}");
+
+        String body = teacher.get(page).body();
+        int start = body.indexOf("<ul class=\"ways\">");
+        String list = body.substring(start, body.indexOf("</ul>", start));
+        assertThat(list.split("class=\"way[ \"]", -1)).hasSize(20 + 1);
+        assertThat(list).contains("within every limit for three days");
+    }
+
+    private String text() {
+        return teacher.get(page).body().replaceAll("<[^>]*>", " ").replace('\u00a0', ' ').replaceAll("\\s+", " ");
+    }
+
+    @Test
     void adviceAgainstNitrite_saysWhatEachActIsExpectedToDo() {
         for (String day : List.of("04", "06", "08", "10")) {
             post("2026-01-" + day + "T13:00:00Z",
