@@ -72,12 +72,14 @@ import org.tankrounds.rounds.ForecastKeeper;
 import org.tankrounds.rounds.ForecastMaker;
 import org.tankrounds.rounds.ForecastRepository;
 import org.tankrounds.rounds.HelpHandlers;
+import org.tankrounds.rounds.PastMornings;
 import org.tankrounds.rounds.RoundsApi;
 import org.tankrounds.rounds.RoundsHandlers;
 import org.tankrounds.rounds.RoundsVersions;
 import org.tankrounds.rounds.TankHandlers;
 import org.tankrounds.rounds.TankInputs;
 import org.tankrounds.season.LotRepository;
+import org.tankrounds.season.SeasonRepository;
 import org.tankrounds.web.Assets;
 import org.tankrounds.web.Errors;
 import org.tankrounds.web.HealthHandlers;
@@ -149,8 +151,9 @@ public final class App implements AutoCloseable {
         atOnce = new AtOnce(keeper::catchUp);
         ReadingRepository readings = new ReadingRepository();
         ChapterRanking ranking = new ChapterRanking(tanks, tankInputs, forecastMaker, roundsVersions);
+        PastMornings pastMornings = new PastMornings(tanks, new SeasonRepository(), tankInputs, forecastMaker);
         Routes.Rounds roundsRoutes = new Routes.Rounds(
-                new RoundsHandlers(transactions, clock, tanks, forecasts, roundsVersions, pages, assets),
+                new RoundsHandlers(transactions, clock, tanks, forecasts, roundsVersions, pastMornings, pages, assets),
                 new RoundsApi(transactions, clock, ranking, json, assets),
                 new TankHandlers(transactions, clock, tanks, tankInputs, forecasts, readings, pages, json),
                 new HelpHandlers(pages));

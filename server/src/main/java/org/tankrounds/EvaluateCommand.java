@@ -26,9 +26,10 @@ import picocli.CommandLine.Option;
 final class EvaluateCommand implements Callable<Integer> {
 
     /** Learning begins with world 1. */
-    private static final int NOT_LEARNED_FROM = 9_001;
+    static final int NOT_LEARNED_FROM = 9_001;
+    static final int MOST_MORNINGS = 60;
     private static final int MOST_TANKS = 999;
-    private static final int MOST_MORNINGS = 60;
+    private static final int MOST_DRAWN = 1_000;
 
     @Option(names = "--seeds", split = ",", paramLabel = "N", defaultValue = "1",
             description = "Seasons to play in each world; another seed, another season.")
@@ -63,7 +64,9 @@ final class EvaluateCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         checkNumbers();
         Examiner examiner = new Examiner(new Forecaster(), sources());
-        makeFolder();
+        if (out != null) {
+            LabCommand.makeFolder(out);
+        }
         // Seasons side by side on all cores; each depends on its own world and seed only.
         List<Examination> examined = plays().parallelStream().map(play -> examined(play, examiner)).toList();
         tell(new Report(Examination.joined(examined), alarm));
@@ -71,17 +74,12 @@ final class EvaluateCommand implements Callable<Integer> {
     }
 
     private void checkNumbers() {
-        check(tanks >= 2 && tanks <= MOST_TANKS, "--tanks is " + tanks + "; 2 to " + MOST_TANKS
-                + " are accepted.");
-        check(every >= 1 && every <= MOST_MORNINGS, "--every is " + every + "; 1 to " + MOST_MORNINGS
-                + " are accepted.");
-        check(drawn >= 0, "--drawn is " + drawn + "; 0 or more is accepted.");
-        check(alarm > 0 && alarm < 1, "--alarm is " + alarm + "; a chance between 0 and 1 is accepted.");
-    }
-
-    private static void check(boolean isWell, String sentence) {
-        if (!isWell) {
-            throw CommandException.wrongCall(sentence);
+        LabCommand.checkFrom(2, "--tanks", tanks, MOST_TANKS);
+        LabCommand.checkFrom(1, "--every", every, MOST_MORNINGS);
+        LabCommand.checkFrom(0, "--drawn", drawn, MOST_DRAWN);
+        if (!(alarm > 0 && alarm < 1)) {
+            throw CommandException.wrongCall(
+                    "--alarm is " + alarm + "; a chance between 0 and 1 is accepted.");
         }
     }
 
@@ -92,14 +90,6 @@ final class EvaluateCommand implements Callable<Integer> {
         return without.stream().distinct().map(name -> Source.named(name).orElseThrow(() ->
                 CommandException.wrongCall("There is no source \"" + name + "\"; there are "
                         + Source.names() + "."))).toList();
-    }
-
-    private void makeFolder() throws IOException {
-        if (out != null) {
-            check(!Files.exists(out) || Files.isDirectory(out), "--out is " + out
-                    + ", which is no folder; a folder is accepted.");
-            Files.createDirectories(out);
-        }
     }
 
     private record Play(World world, long seed) {

@@ -1,10 +1,13 @@
 package org.tankrounds;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
+import org.tankrounds.config.CommandException;
+import org.tankrounds.config.OutFile;
 import org.tankrounds.forecast.Experience;
 import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.lab.LabSeason;
@@ -14,14 +17,13 @@ import org.tankrounds.lab.World;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Simulated seasons: what the engine is judged by, and what it learns from. */
 @Command(name = "lab", hidden = true, mixinStandardHelpOptions = true,
         description = "Plays seasons in worlds that differ, and judges or teaches the forecasts by them.",
-        subcommands = {EvaluateCommand.class, LabCommand.Learn.class, LabCommand.Season.class},
+        subcommands = {EvaluateCommand.class, AdviceTrialCommand.class, LabCommand.Learn.class, LabCommand.Season.class},
         synopsisSubcommandLabel = "COMMAND")
 final class LabCommand implements Runnable {
 
@@ -30,27 +32,37 @@ final class LabCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Say what to do: evaluate, learn or season.");
+        throw new ParameterException(spec.commandLine(), "Say what to do: evaluate, advice, learn or season.");
     }
 
     @Command(name = "learn", mixinStandardHelpOptions = true,
             description = "Makes the engine's experience anew from worlds drawn at random. It takes long.")
     static final class Learn implements Callable<Integer> {
 
-        @Parameters(paramLabel = "FILE", description = "The file to write it to.")
-        private Path file;
+        /** With the fifth more, short of the worlds that the trust in acts was taken from. */
+        private static final int MOST_WORLDS = 4_000;
+
+        @Option(names = "--out", required = true, paramLabel = "FILE",
+                description = "The file to write it to; replaced when it exists.")
+        private Path out;
 
         @Option(names = "--worlds", paramLabel = "N", defaultValue = "1000",
                 description = "Worlds to learn from; a fifth as many more tell how often it comes true.")
         private int worlds;
 
         @Override
-        public Integer call() throws IOException {
+        public Integer call() {
+            checkFrom(1, "--worlds", worlds, MOST_WORLDS);
             int all = worlds + Math.max(1, worlds / 5);
+            OutFile place = new OutFile(out, "rw-r--r--");
             Experience learned = Learning.from(IntStream.rangeClosed(1, worlds).parallel(),
                     IntStream.rangeClosed(worlds + 1, all).parallel(), new Forecaster(),
                     world -> System.err.println("world " + world + " of " + all));
-            Files.write(file, learned.lines());
+            String lines = String.join("\n", learned.lines()) + "\n";
+            place.write(file -> {
+                file.write(lines.getBytes(StandardCharsets.UTF_8));
+                return null;
+            });
             return 0;
         }
     }
@@ -59,8 +71,9 @@ final class LabCommand implements Runnable {
             description = "Writes a season of the usual world as the files that rank reads.")
     static final class Season implements Callable<Integer> {
 
-        @Parameters(paramLabel = "DIR", description = "Folder for tanks.csv, readings.csv and as-of.txt.")
-        private Path folder;
+        @Option(names = "--out", required = true, paramLabel = "DIR",
+                description = "Folder for tanks.csv, readings.csv and as-of.txt; made where it is missing.")
+        private Path out;
 
         @Option(names = "--seed", paramLabel = "N", defaultValue = "1",
                 description = "Another seed, another season.")
@@ -75,12 +88,28 @@ final class LabCommand implements Runnable {
 
         @Override
         public Integer call() throws IOException {
+            checkFrom(1, "--tanks", tanks, 10_000);
+            checkFrom(1, "--every", every, EvaluateCommand.MOST_MORNINGS);
+            makeFolder(out);
             LabSeason season = LabSeason.played(World.NAMED.get(0), seed, tanks, every);
-            Files.createDirectories(folder);
-            Files.write(folder.resolve("tanks.csv"), SeasonCsv.tanks(season));
-            Files.write(folder.resolve("readings.csv"), SeasonCsv.readings(season));
-            Files.write(folder.resolve("as-of.txt"), SeasonCsv.mornings(season));
+            Files.write(out.resolve("tanks.csv"), SeasonCsv.tanks(season));
+            Files.write(out.resolve("readings.csv"), SeasonCsv.readings(season));
+            Files.write(out.resolve("as-of.txt"), SeasonCsv.mornings(season));
             return 0;
         }
+    }
+
+    static void checkFrom(int least, String option, int number, int most) {
+        if (number < least || number > most) {
+            throw CommandException.wrongCall(
+                    option + " is " + number + "; " + least + " to " + most + " are accepted.");
+        }
+    }
+
+    static void makeFolder(Path out) throws IOException {
+        if (Files.exists(out) && !Files.isDirectory(out)) {
+            throw CommandException.wrongCall("--out is " + out + ", which is no folder; a folder is accepted.");
+        }
+        Files.createDirectories(out);
     }
 }

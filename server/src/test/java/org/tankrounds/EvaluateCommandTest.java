@@ -63,7 +63,7 @@ class EvaluateCommandTest {
         "--tanks 1         | --tanks is 1; 2 to 999 are accepted.",
         "--tanks many      | --tanks is \"many\"; a whole number is accepted. (--help explains this command.)",
         "--every 61        | --every is 61; 1 to 60 are accepted.",
-        "--drawn -1        | --drawn is -1; 0 or more is accepted.",
+        "--drawn -1        | --drawn is -1; 0 to 1000 are accepted.",
         "--alarm 2         | --alarm is 2.0; a chance between 0 and 1 is accepted.",
         "--alarm loud      | --alarm is \"loud\"; a number is accepted. (--help explains this command.)",
         "--seeds 1,one     | --seeds is \"one\"; a whole number is accepted. (--help explains this command.)",

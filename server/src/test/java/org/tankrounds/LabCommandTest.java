@@ -9,6 +9,8 @@ import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.forecast.Ranking;
@@ -24,7 +26,7 @@ class LabCommandTest {
     /** What the scores are told of is what rank prints for the same season. */
     @Test
     void writtenSeason_isRankedAsTheLabRanksIt() throws IOException {
-        run("lab", "season", folder.toString(), "--tanks", "12", "--seed", "5", "--every", "40");
+        run("lab", "season", "--out", folder.toString(), "--tanks", "12", "--seed", "5", "--every", "40");
         List<String> mornings = Files.readAllLines(folder.resolve("as-of.txt"));
         String morning = mornings.get(mornings.size() - 1);
         CommandRun ranked = run("rank", "--tanks", folder.resolve("tanks.csv").toString(),
@@ -39,6 +41,21 @@ class LabCommandTest {
         assertThat(ranked.lines().stream().skip(1).map(line -> Double.parseDouble(line.split(",", -1)[3]))
                 .toList())
                 .isEqualTo(expected.stream().map(Forecast::chance).toList());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', value = {
+        "lab                            | Say what to do: evaluate, advice, learn or season. (--help explains this command.)",
+        "lab season                     | tankrounds lab season needs --out DIR. (--help explains this command.)",
+        "lab season --out x --tanks 0   | --tanks is 0; 1 to 10000 are accepted.",
+        "lab season --out pom.xml       | --out is pom.xml, which is no folder; a folder is accepted.",
+        "lab learn --out x --worlds 0   | --worlds is 0; 1 to 4000 are accepted.",
+        "lab learn --out src            | --out is src; a file in a folder that exists is accepted.",
+    })
+    void wrongWord_isToldBeforeAnythingIsPlayed(String call, String sentence) {
+        CommandRun run = CommandRun.of(Main.commandLine(), List.of(call.split(" ")));
+        assertThat(run.err()).isEqualTo(sentence + System.lineSeparator());
+        assertThat(run.exitCode()).isEqualTo(2);
     }
 
     private static CommandRun run(String... arguments) {

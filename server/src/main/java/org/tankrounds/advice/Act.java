@@ -31,6 +31,8 @@ public record Act(
     public enum Kind {
         /** Replace a share of the water, with treated water at the tank's temperature: %, L. */
         WATER_CHANGE,
+        /** Change none for now: the source water's higher pH would make more of the ammonia harmful. */
+        LEAVE_WATER,
         /** Plain salt against nitrite, dissolved first and added over hours: g. */
         SALT,
         /** Baking soda against falling pH, not while ammonia is high: g. */

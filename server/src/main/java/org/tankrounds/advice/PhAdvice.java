@@ -3,11 +3,12 @@ package org.tankrounds.advice;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.tankrounds.belief.Observation;
-import org.tankrounds.belief.TankFacts;
+import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
-import org.tankrounds.forecast.Limits;
+import org.tankrounds.forecast.LookAhead;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.Carbonate;
 
@@ -20,65 +21,84 @@ final class PhAdvice {
     /** A trouble with pH is one of too low below, of too high above. */
     private static final double MIDDLE_PH = 7.5;
     private static final double ALKALINITY_AIM_MG_PER_L = 50;
+    /** Raise at most 20 to 30 mg/L a day (common practice, no source). */
     private static final double MOST_ALKALINITY_A_DAY_MG_PER_L = 20;
     private static final double AMMONIA_TOO_HIGH_FOR_BICARBONATE = 0.5;
     private static final Duration ALKALINITY_AGE = Duration.ofDays(30);
+    private static final Duration AMMONIA_AGE = Duration.ofDays(7);
     /** Moves the pH by less than a fish minds (common practice, no source). */
     private static final double CHANGE_PERCENT = 20;
 
-    private final TankFacts facts;
+    private final LookAhead ahead;
     private final Forecast forecast;
+    private final OptionalDouble volumeL;
     private final List<Observation> observations;
-    private final Limits limits;
 
-    PhAdvice(TankFacts facts, Forecast forecast, List<Observation> observations, Limits limits) {
-        this.facts = facts;
-        this.forecast = forecast;
+    PhAdvice(LookAhead ahead, List<Observation> observations) {
+        this.ahead = ahead;
+        this.forecast = ahead.forecast();
+        this.volumeL = ahead.belief().facts().volumeL();
         this.observations = observations;
-        this.limits = limits;
     }
 
-    List<Act> acts() {
-        double held = Advisor.series(forecast, Driver.PH).map(s -> s.fan().get(0).q50()).orElse(MIDDLE_PH);
+    List<Proposal> proposals() {
+        double held = forecast.series().stream().filter(s -> s.series() == Driver.PH).findFirst()
+                .map(s -> s.fan().get(0).q50()).orElse(MIDDLE_PH);
         double read = newest(Analyte.PH).map(Observation::value).orElse(held);
         if (read < MIDDLE_PH) {
             return againstLow();
         }
-        Act another = Act.ask(Driver.PH, Analyte.PH);
-        return held > limits.highestPh() ? List.of(another, change()) : List.of(another);
+        Proposal another = Proposal.of(Act.ask(Driver.PH, Analyte.PH));
+        return held > ahead.limits().highestPh() ? List.of(another, change()) : List.of(another);
     }
 
-    /** With alkalinity enough the acid is carbon dioxide, which air drives out and fresh water thins. */
-    private List<Act> againstLow() {
+    /**
+     * With alkalinity enough the acid is carbon dioxide, which air drives out; fresh water brings what is
+     * missing.
+     */
+    private List<Proposal> againstLow() {
         if (isAmmoniaHigh()) {
             return List.of(change());
         }
-        Optional<Observation> alkalinity = newest(Analyte.ALKALINITY)
-                .filter(o -> o.at().isAfter(forecast.asOf().minus(ALKALINITY_AGE)));
+        Optional<Observation> alkalinity =
+                newest(Analyte.ALKALINITY).filter(o -> isWithin(o, ALKALINITY_AGE));
         if (alkalinity.isEmpty()) {
-            return List.of(Act.plain(Act.Kind.MORE_AIR, Driver.PH), Act.ask(Driver.PH, Analyte.ALKALINITY));
+            return List.of(Proposal.of(Act.ask(Driver.PH, Analyte.ALKALINITY)));
+        }
+        if (newest(Analyte.TOTAL_AMMONIA).filter(o -> isWithin(o, AMMONIA_AGE)).isEmpty()) {
+            return List.of(Proposal.of(Act.ask(Driver.PH, Analyte.TOTAL_AMMONIA)));
         }
         double missing = ALKALINITY_AIM_MG_PER_L - alkalinity.get().value();
         return missing > 0 ? List.of(bicarbonate(Math.min(missing, MOST_ALKALINITY_A_DAY_MG_PER_L)))
-                : List.of(Act.plain(Act.Kind.MORE_AIR, Driver.PH), change());
+                : List.of(air(), change());
+    }
+
+    private boolean isWithin(Observation reading, Duration age) {
+        return reading.at().isAfter(forecast.asOf().minus(age));
     }
 
     private boolean isAmmoniaHigh() {
-        return newest(Analyte.TOTAL_AMMONIA)
-                .map(o -> o.value() >= AMMONIA_TOO_HIGH_FOR_BICARBONATE).orElse(false);
+        double read = newest(Analyte.TOTAL_AMMONIA).map(Observation::value).orElse(0.0);
+        return Math.max(read, ahead.belief().totalAmmonia().valueNow()) >= AMMONIA_TOO_HIGH_FOR_BICARBONATE;
     }
 
-    private Act bicarbonate(double raiseMgPerL) {
-        return facts.volumeL().isEmpty() ? Act.plain(Act.Kind.BICARBONATE, Driver.PH)
-                : Act.amount(Act.Kind.BICARBONATE, Driver.PH, Carbonate.bicarbonateG(raiseMgPerL,
-                        facts.volumeL().getAsDouble()), "g", "Carbonate.bicarbonateG");
+    private Proposal bicarbonate(double raiseMgPerL) {
+        Act act = volumeL.isEmpty() ? Act.plain(Act.Kind.BICARBONATE, Driver.PH)
+                : Act.amount(Act.Kind.BICARBONATE, Driver.PH,
+                        Carbonate.bicarbonateG(raiseMgPerL, volumeL.getAsDouble()), "g", "Carbonate.bicarbonateG");
+        return Proposal.of(act, Deed.bakingSoda(raiseMgPerL));
     }
 
-    private Act change() {
-        return Act.waterChange(Driver.PH, CHANGE_PERCENT, facts.volumeL(), "");
+    private static Proposal air() {
+        return Proposal.of(Act.plain(Act.Kind.MORE_AIR, Driver.PH), Deed.moreAir());
+    }
+
+    private Proposal change() {
+        return Proposal.of(Act.waterChange(Driver.PH, CHANGE_PERCENT, volumeL, "WaterChange.after"),
+                Deed.waterChange(CHANGE_PERCENT / 100));
     }
 
     private Optional<Observation> newest(Analyte analyte) {
-        return Advisor.newest(observations, analyte, forecast);
+        return Asked.newest(observations, analyte, forecast);
     }
 }

@@ -41,9 +41,14 @@ public final class Forecaster {
      * @param observations in any order; those after {@code asOf} do not count
      */
     public Forecast forecast(TankFacts facts, List<Observation> observations, Instant asOf) {
+        return lookAhead(facts, observations, asOf).forecast();
+    }
+
+    /** The same with the courses behind it. */
+    public LookAhead lookAhead(TankFacts facts, List<Observation> observations, Instant asOf) {
         TankBelief belief = BeliefFilter.believe(facts, observations, asOf);
         Paths course = ForwardModel.run(belief);
-        Outcome outcome = new Outcome(course, belief, limits);
+        Outcome outcome = new Outcome(course, limits);
         double chanceBeforeDeaths = outcome.chance();
         weighByDeaths(outcome, belief);
         double chanceAfterDeaths = outcome.chance();
@@ -53,17 +58,18 @@ public final class Forecaster {
         Stage stage = course.stage()[0];
         Judgement judgement = Judgement.of(
                 belief, outcome, 1 - chanceBeforeDeaths / chanceAfterDeaths, limits, stage);
-        return new Forecast(facts.tank(), asOf, rounded(outcome.chance(), 1e4),
+        Forecast forecast = new Forecast(facts.tank(), asOf, rounded(outcome.chance(), 1e4),
                 rounded(exposurePerFish * belief.fishAlive(), 1e3),
                 judgement.driver(), outcome.hoursToLimit(), judgement.ageIfAny(), stage,
                 belief.fishAlive(), Reasons.of(belief, outcome, judgement, limits, stage),
                 Fans.of(course, outcome.picked(), belief, limits));
+        return new LookAhead(forecast, belief, course, outcome, limits);
     }
 
     /** The signs that experience judges a tank by, in the order of {@link Sign}; for making experience. */
     public double[] signs(TankFacts facts, List<Observation> observations, Instant asOf) {
         TankBelief belief = BeliefFilter.believe(facts, observations, asOf);
-        Outcome outcome = new Outcome(ForwardModel.run(belief), belief, limits);
+        Outcome outcome = new Outcome(ForwardModel.run(belief), limits);
         weighByDeaths(outcome, belief);
         return Signs.of(belief, outcome, observations, limits);
     }
@@ -74,7 +80,7 @@ public final class Forecaster {
     }
 
     /** To the decimals that are published, so that the order can be checked from what is printed. */
-    private static double rounded(double number, double scale) {
+    static double rounded(double number, double scale) {
         return Math.rint(number * scale) / scale;
     }
 }

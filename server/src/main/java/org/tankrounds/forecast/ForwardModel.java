@@ -49,7 +49,9 @@ final class ForwardModel {
                 oxygen[h][i] = share * saturationAt(saturation, t);
             }
         }
-        return new Paths(temperature, total, nitrite, oxygen, ph, chlorine(belief), stages(belief));
+        double[] chloride = new double[HOURS + 1];
+        Arrays.fill(chloride, belief.chlorideMgPerL());
+        return new Paths(temperature, total, nitrite, oxygen, ph, chlorine(belief), chloride, stages(belief));
     }
 
     private static void changeWater(TankBelief belief, double[][] total, double[][] nitrite) {
@@ -100,7 +102,7 @@ final class ForwardModel {
         return stages;
     }
 
-    private static double[] saturation(double elevationM) {
+    static double[] saturation(double elevationM) {
         double[] table = new double[WARMEST_C * SATURATION_PER_DEGREE + 2];
         for (int i = 0; i < table.length; i++) {
             table[i] = OxygenSaturation.mgPerL((double) i / SATURATION_PER_DEGREE, elevationM);
@@ -109,7 +111,7 @@ final class ForwardModel {
     }
 
     /** From a table, because it is asked for some ten thousand times; off by less than 0.01 %. */
-    private static double unIonisedShare(double phAbovePKa) {
+    static double unIonisedShare(double phAbovePKa) {
         double place = Math.min(SHARES.length - 2, Math.max(0, (phAbovePKa - LOWEST_PH_ABOVE_PKA) * SHARES_PER_PH));
         int below = (int) place;
         return SHARES[below] + (place - below) * (SHARES[below + 1] - SHARES[below]);
@@ -123,7 +125,7 @@ final class ForwardModel {
         return shares;
     }
 
-    private static double saturationAt(double[] table, double temperatureC) {
+    static double saturationAt(double[] table, double temperatureC) {
         double place = Math.min(WARMEST_C, Math.max(0, temperatureC)) * SATURATION_PER_DEGREE;
         int below = (int) place;
         return table[below] + (place - below) * (table[below + 1] - table[below]);

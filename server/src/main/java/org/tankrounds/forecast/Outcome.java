@@ -1,8 +1,8 @@
 package org.tankrounds.forecast;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.OptionalDouble;
-import org.tankrounds.belief.TankBelief;
 import org.tankrounds.fish.Stage;
 
 /** What the paths come to: hours beyond limits, by path and by limit. */
@@ -32,7 +32,7 @@ final class Outcome {
     /** How much likelier the deaths made trouble that no reading shows. */
     private double unseenChance;
 
-    Outcome(Paths course, TankBelief belief, Limits limits) {
+    Outcome(Paths course, Limits limits) {
         paths = course.count();
         excess = new double[LIMITS.length][paths];
         peak = new double[LIMITS.length][paths];
@@ -46,14 +46,14 @@ final class Outcome {
         excessNow = new double[paths];
         picked = new int[paths];
         Arrays.setAll(picked, i -> i);
-        double nitriteLimit = limits.nitriteMgPerL(belief.chlorideMgPerL());
         for (int h = 0; h < HOURS; h++) {
-            hour(h, course, limits, nitriteLimit);
+            hour(h, course, limits);
         }
     }
 
-    private void hour(int h, Paths course, Limits limits, double nitriteLimit) {
+    private void hour(int h, Paths course, Limits limits) {
         Stage stage = course.stage()[h];
+        double nitriteLimit = limits.nitriteMgPerL(course.chlorideMgPerL()[h]);
         double chlorine = limits.ofChlorine(course.chlorineMgPerL()[h]);
         chlorineHours += chlorine > 1 ? 1 : 0;
         double[] u = new double[LIMITS.length];
@@ -118,8 +118,8 @@ final class Outcome {
      */
     void weighTo(double chance) {
         stated = chance;
-        int[] beyond = Arrays.stream(picked).filter(i -> hoursBeyond[i] >= BEYOND_HOURS).toArray();
-        int[] within = Arrays.stream(picked).filter(i -> hoursBeyond[i] < BEYOND_HOURS).toArray();
+        int[] beyond = Arrays.stream(picked).filter(this::goesBeyond).toArray();
+        int[] within = Arrays.stream(picked).filter(i -> !goesBeyond(i)).toArray();
         if (beyond.length == 0 || within.length == 0) {
             return;
         }
@@ -136,11 +136,64 @@ final class Outcome {
         return picked;
     }
 
+    /** Whether a path is beyond any limit for two hours or more. */
+    boolean goesBeyond(int path) {
+        return hoursBeyond[path] >= BEYOND_HOURS;
+    }
+
+    /** Of the paths that count, every one that goes beyond: when first, and which limit it passes then. */
+    List<Way> waysBeyond() {
+        return Arrays.stream(picked).filter(this::goesBeyond)
+                .mapToObj(i -> Way.of(firstAny[i], firstLimit(i))).toList();
+    }
+
+    /** Of limits that are passed in the same hour, the one that comes to more. */
+    private Driver firstLimit(int path) {
+        int first = 0;
+        for (int k = 1; k < LIMITS.length; k++) {
+            int sooner = firstHour[first][path] - firstHour[k][path];
+            if (sooner > 0 || sooner == 0 && excess[k][path] > excess[first][path]) {
+                first = k;
+            }
+        }
+        return LIMITS[first];
+    }
+
+    /** Of the courses beyond a limit, the share that still is in another outcome of the same courses; 1 of none. */
+    double stayBeyond(Outcome other) {
+        return shareBeyond(other, true, 1);
+    }
+
+    /** Of those within, the share that is beyond in the other; 0 of none. */
+    double comeBeyond(Outcome other) {
+        return shareBeyond(other, false, 0);
+    }
+
+    private double shareBeyond(Outcome other, boolean beyondHere, double ofNone) {
+        int here = 0;
+        int there = 0;
+        for (int i = 0; i < paths; i++) {
+            if (goesBeyond(i) == beyondHere) {
+                here++;
+                there += other.goesBeyond(i) ? 1 : 0;
+            }
+        }
+        return here == 0 ? ofNone : (double) there / here;
+    }
+
+    double unseenChance() {
+        return unseenChance;
+    }
+
+    double unseenExcess() {
+        return unseenChance * UNSEEN_EXCESS_HOURS;
+    }
+
     /** Share of paths beyond any limit for two hours or more, kept off 0 and 1 by half a path. */
     double chanceOnPaths() {
         int hits = 0;
         for (int i : picked) {
-            hits += hoursBeyond[i] >= BEYOND_HOURS ? 1 : 0;
+            hits += goesBeyond(i) ? 1 : 0;
         }
         return (hits + 0.5) / (paths + 1);
     }
@@ -167,7 +220,7 @@ final class Outcome {
 
     /** Hours beyond a limit, each by how far beyond, of what experience does not know; per fish. */
     double unlearnedExcess() {
-        return excess(Driver.CHLORINE) + unseenChance * UNSEEN_EXCESS_HOURS;
+        return excess(Driver.CHLORINE) + unseenExcess();
     }
 
     /** Mean hours beyond a limit, each by how far beyond; per fish. */
@@ -185,7 +238,7 @@ final class Outcome {
         for (Driver limit : LIMITS) {
             sum += excess(limit);
         }
-        return sum + unseenChance * UNSEEN_EXCESS_HOURS;
+        return sum + unseenExcess();
     }
 
     /** Share of paths on which a limit is passed at all. */

@@ -11,13 +11,18 @@ import org.tankrounds.fish.Stage;
  * @param oxygenMgPerL mg/L
  * @param ph pH
  * @param chlorineMgPerL by hour, the same on every path
+ * @param chlorideMgPerL by hour, the same on every path
  * @param stage by hour
  */
 record Paths(double[][] temperatureC, double[][] unIonisedMgPerL, double[][] nitriteMgPerL,
-        double[][] oxygenMgPerL, double[][] ph, double[] chlorineMgPerL, Stage[] stage) {
+        double[][] oxygenMgPerL, double[][] ph, double[] chlorineMgPerL, double[] chlorideMgPerL, Stage[] stage) {
 
     int count() {
         return ph[0].length;
+    }
+
+    static boolean hasCoursesOf(Driver series) {
+        return series.ordinal() < Driver.CHLORINE.ordinal();
     }
 
     double[][] of(Driver series) {
@@ -28,6 +33,19 @@ record Paths(double[][] temperatureC, double[][] unIonisedMgPerL, double[][] nit
             case DISSOLVED_OXYGEN -> oxygenMgPerL;
             case PH -> ph;
             default -> throw new IllegalArgumentException("no paths of " + series);
+        };
+    }
+
+    /** A level as a share of its limit. */
+    double u(Driver limit, int h, int path, Limits limits) {
+        return switch (limit) {
+            case TEMPERATURE -> limits.ofTemperature(stage[h], temperatureC[h][path]);
+            case UN_IONISED_AMMONIA -> limits.ofUnIonisedAmmonia(unIonisedMgPerL[h][path]);
+            case NITRITE -> limits.ofNitrite(nitriteMgPerL[h][path], chlorideMgPerL[h]);
+            case DISSOLVED_OXYGEN -> limits.ofOxygen(stage[h], oxygenMgPerL[h][path]);
+            case PH -> limits.ofPh(ph[h][path]);
+            case CHLORINE -> limits.ofChlorine(chlorineMgPerL[h]);
+            default -> throw new IllegalArgumentException("no limit: " + limit);
         };
     }
 }

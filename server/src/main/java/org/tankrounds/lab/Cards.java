@@ -46,6 +46,22 @@ final class Cards {
         isStepUnknown = luck.happens(tank.of(Trait.STEP_UNKNOWN));
     }
 
+    /** The same hands and eyes with other luck. */
+    Cards(Cards other, Luck luck) {
+        this.luck = luck;
+        kit = other.kit;
+        graduationC = other.graduationC;
+        thermometerBiasC = other.thermometerBiasC;
+        phBias = other.phBias;
+        phNoise = other.phNoise;
+        eye = other.eye;
+        slips = other.slips;
+        mixUps = other.mixUps;
+        readsBetweenColours = other.readsBetweenColours;
+        readsCoarsely = other.readsCoarsely;
+        isStepUnknown = other.isStepUnknown;
+    }
+
     Observation thermometer(Instant at, double temperatureC) {
         double seen = temperatureC + thermometerBiasC + 0.2 * luck.normal();
         double mark = readsCoarsely ? 2 * graduationC : graduationC;

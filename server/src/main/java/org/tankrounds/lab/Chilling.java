@@ -25,6 +25,18 @@ final class Chilling {
         setPointC = of(Trait.SET_POINT_C);
     }
 
+    /** The same chiller, with other luck. */
+    Chilling(Chilling other, Luck luck) {
+        this.luck = luck;
+        traits = other.traits;
+        isOnOff = other.isOnOff;
+        setPointC = other.setPointC;
+        left = other.left;
+        fadesPerDay = other.fadesPerDay;
+        trippedHours = other.trippedHours;
+        runs = other.runs;
+    }
+
     private double of(Trait trait) {
         return traits.get(trait);
     }

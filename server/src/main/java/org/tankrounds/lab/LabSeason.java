@@ -24,7 +24,7 @@ public record LabSeason(World world, long seed, List<TankSeason> tanks, List<Int
         return new LabSeason(world, seed, seasons, every(everyNthMorning, calendar.mornings()));
     }
 
-    private static List<Integer> every(int nth, List<Integer> all) {
+    static List<Integer> every(int nth, List<Integer> all) {
         List<Integer> some = new ArrayList<>();
         for (int i = nth - 1; i < all.size(); i += nth) {
             if (all.get(i) + HORIZON_HOURS <= HOURS) {

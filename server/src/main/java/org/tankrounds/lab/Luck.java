@@ -6,7 +6,7 @@ import org.tankrounds.belief.Draws;
 /** Chance by seed: the same seed gives the same luck on every machine. */
 final class Luck {
 
-    private final SplittableRandom random;
+    private SplittableRandom random;
 
     Luck(long seed) {
         random = new SplittableRandom(seed);
@@ -15,6 +15,11 @@ final class Luck {
     /** Luck of its own for one purpose, which no other purpose disturbs. */
     static Luck of(long seed, String purpose) {
         return new Luck(seed * 1_000_003 + purpose.hashCode());
+    }
+
+    /** The same from here on, whatever came before. */
+    void beginAnew(long seed, int hour) {
+        random = new SplittableRandom(seed * 1_000_003 + hour);
     }
 
     /** Between 0 and 1, both excluded. */

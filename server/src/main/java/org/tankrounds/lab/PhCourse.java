@@ -27,6 +27,14 @@ final class PhCourse {
         this.dioxidePerWaste = dioxidePerWaste;
     }
 
+    PhCourse(PhCourse other) {
+        isDrifting = other.isDrifting;
+        dioxideMgPerL = other.dioxideMgPerL;
+        dioxidePerWaste = other.dioxidePerWaste;
+        shift = other.shift;
+        byDay = other.byDay;
+    }
+
     /** One hour on. */
     void pass(int clock, Luck luck) {
         if (isDrifting) {

@@ -52,6 +52,24 @@ final class SchoolClass {
         changeDue = fromHour + 24 * (int) tank.of(Trait.CHANGE_EVERY_DAYS);
     }
 
+    /** The same class around another tank, with other luck; its notes begin empty. */
+    SchoolClass(SchoolClass other, TankWater tank, Luck luck) {
+        this.tank = tank;
+        this.luck = luck;
+        visits = new Visits(other.visits);
+        cards = new Cards(other.cards, luck);
+        lacks.addAll(other.lacks);
+        changesInReply.putAll(other.changesInReply);
+        looksAt = other.looksAt;
+        hasProbe = other.hasProbe;
+        notesFeed = other.notesFeed;
+        silentUntil = other.silentUntil;
+        changeDue = other.changeDue;
+        fastUntil = other.fastUntil;
+        foundDead = other.foundDead;
+        feedSinceNote = other.feedSinceNote;
+    }
+
     List<Observation> notes() {
         return notes;
     }
@@ -83,6 +101,11 @@ final class SchoolClass {
             }
             changeAsUsual(calendar.at(hour).plusSeconds(3300), hour, school);
         }
+    }
+
+    /** Asked not to feed before an hour of the year. */
+    void fast(int untilHour) {
+        fastUntil = Math.max(fastUntil, untilHour);
     }
 
     private void notice() {

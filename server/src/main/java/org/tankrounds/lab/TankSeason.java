@@ -1,7 +1,6 @@
 package org.tankrounds.lab;
 
 import java.util.List;
-import java.util.Map;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.forecast.Limits;
@@ -44,37 +43,17 @@ public record TankSeason(TankFacts facts, List<Observation> observations, int ar
 
     /** Plays it. The same world, seed and number give the same season. */
     static TankSeason played(World world, long seed, int number, SchoolCalendar calendar) {
-        Luck luck = Luck.of(seed * 1_009 + number, world.name());
-        Map<Trait, Double> traits = world.tank(luck);
-        int arrivedAt = 24 * traits.get(Trait.ARRIVES_DAY).intValue() + 10;
-        TankFacts facts = facts(traits, number, calendar, arrivedAt, luck);
-        TankWater tank = new TankWater(traits, world.mechanics(),
-                facts.chlorideMgPerL().orElse(Limits.CHLORIDE_WHERE_UNKNOWN_MG_PER_L), luck);
-        SchoolClass schoolClass = new SchoolClass(tank, world.mechanics().visits(), arrivedAt, luck);
+        TankLife life = TankLife.begun(world, seed, number, calendar);
         float[] excess = new float[SchoolCalendar.HOURS];
         short[] alive = new short[SchoolCalendar.HOURS];
         float[] nearest = new float[SchoolCalendar.HOURS];
-        for (int hour = arrivedAt; hour < SchoolCalendar.HOURS; hour++) {
-            excess[hour] = (float) tank.excess(Limits.DEFAULT);
-            alive[hour] = (short) tank.alive();
-            nearest[hour] = (float) tank.nearest(Limits.DEFAULT);
-            schoolClass.pass(hour, calendar);
-            tank.pass(hour, calendar);
+        for (int hour = life.arrivedAt(); hour < SchoolCalendar.HOURS; hour++) {
+            excess[hour] = (float) life.water().excess(Limits.DEFAULT);
+            alive[hour] = (short) life.water().alive();
+            nearest[hour] = (float) life.water().nearest(Limits.DEFAULT);
+            life.pass(hour);
         }
-        return new TankSeason(facts, List.copyOf(schoolClass.notes()), arrivedAt, excess, alive, nearest);
-    }
-
-    private static TankFacts facts(
-            Map<Trait, Double> traits, int number, SchoolCalendar calendar, int arrivedAt, Luck luck) {
-        double missing = traits.get(Trait.FACTS_MISSING);
-        return TankFacts.of(String.format("T%03d", number))
-                .volumeL(luck.happens(missing) ? null : Math.rint(traits.get(Trait.VOLUME_L)))
-                .eggs(luck.happens(missing) ? null : traits.get(Trait.EGGS).intValue())
-                .eggsReceivedAt(luck.happens(missing / 2) ? null : calendar.at(arrivedAt))
-                .thermalUnitsC(luck.happens(missing) ? null : Math.rint(traits.get(Trait.THERMAL_UNITS_C)))
-                .sourceAlkalinityMgPerL(luck.happens(missing) ? null : Math.rint(traits.get(Trait.ALKALINITY_MG_PER_L)))
-                .chlorideMgPerL(luck.happens(missing) ? null : Math.rint(traits.get(Trait.CHLORIDE_MG_PER_L)))
-                .zone(SchoolCalendar.ZONE)
-                .build();
+        return new TankSeason(
+                life.facts(), List.copyOf(life.notes()), life.arrivedAt(), excess, alive, nearest);
     }
 }

@@ -13,7 +13,11 @@ import org.tankrounds.tankmodel.TankParameters;
 import org.tankrounds.tankmodel.TankState;
 import org.tankrounds.tankmodel.Wastes;
 import org.tankrounds.water.Ammonia;
+import org.tankrounds.water.Carbonate;
+import org.tankrounds.water.Chlorine;
+import org.tankrounds.water.HeatBalance;
 import org.tankrounds.water.OxygenSaturation;
+import org.tankrounds.water.Salt;
 
 /** The water of one tank and what lives in it, hour by hour; things break on their own, people do the rest. */
 final class TankWater {
@@ -25,6 +29,7 @@ final class TankWater {
     private static final double CHLORINE_DAYS = 20 / 24.0;
     private static final double HOUR = 1 / 24.0;
     private static final double ILLNESS_SHARE_PER_DAY = 0.03;
+    private static final double AIR_OF_TWO = 1.8;
     /** Yields are 3 to 1, so is the room that the guilds take. */
     private static final double NITRITE_ROOM_SHARE = 1 / 3.0;
 
@@ -39,6 +44,8 @@ final class TankWater {
     private TankModel model;
     private TankState state;
     private double air = 1;
+    /** Chloride from salt, above what the source brings. */
+    private double saltedMgPerL;
     private double wastePoolG;
     private double wasteMgPerLDay;
     private double chlorineMgPerL;
@@ -66,6 +73,31 @@ final class TankWater {
         thermalUnitsC = of(Trait.THERMAL_UNITS_C);
         alive = eggs();
         model = model();
+    }
+
+    /** The same water, with other luck. */
+    TankWater(TankWater other, Luck luck) {
+        this.luck = luck;
+        traits = other.traits;
+        mechanics = other.mechanics;
+        chilling = new Chilling(other.chilling, luck);
+        phCourse = new PhCourse(other.phCourse);
+        lump = new Lump(other.lump.temperatureC());
+        tap = other.tap;
+        chlorideTakenMgPerL = other.chlorideTakenMgPerL;
+        model = other.model;
+        state = other.state;
+        air = other.air;
+        saltedMgPerL = other.saltedMgPerL;
+        wastePoolG = other.wastePoolG;
+        wasteMgPerLDay = other.wasteMgPerLDay;
+        chlorineMgPerL = other.chlorineMgPerL;
+        drift = other.drift;
+        excessOfDay = other.excessOfDay;
+        illDays = other.illDays;
+        weightRoot = other.weightRoot;
+        thermalUnitsC = other.thermalUnitsC;
+        alive = other.alive;
     }
 
     double of(Trait trait) {
@@ -165,11 +197,54 @@ final class TankWater {
     }
 
     void change(double share) {
-        state = state.changed(share, tap);
-        chlorineMgPerL *= 1 - share;
+        exchange(share, tap);
         if (luck.happens(of(Trait.CHLORINE_FORGOTTEN))) {
             chlorineMgPerL += share * luck.between(0.3, 1.5);
         }
+    }
+
+    /** Water from the tap, treated and brought to the tank's temperature. */
+    void changeTempered(double share) {
+        exchange(share, new SourceWater(
+                state.temperatureC(), tap.ammoniaMgPerL(), 0, 0, tap.alkalinityMgPerL()));
+    }
+
+    private void exchange(double share, SourceWater fresh) {
+        state = state.changed(share, fresh);
+        chlorineMgPerL *= 1 - share;
+        saltedMgPerL *= 1 - share;
+    }
+
+    void salt(double grams) {
+        saltedMgPerL += 1000 * grams / Salt.NACL_PER_CL / of(Trait.VOLUME_L);
+    }
+
+    void thiosulfate(double grams) {
+        chlorineMgPerL = Math.max(0,
+                chlorineMgPerL - 1000 * grams / Chlorine.THIOSULFATE_PER_CL2 / of(Trait.VOLUME_L));
+    }
+
+    void bakingSoda(double grams) {
+        buffer(1000 * grams / Carbonate.BICARBONATE_PER_CACO3 / of(Trait.VOLUME_L));
+    }
+
+    /** Ice goes in while the water is warmer than it is to be held. @return kg melted */
+    double ice(double holdC, double mostKg) {
+        double kg = Math.min(mostKg, HeatBalance.iceToCoolKg(
+                of(Trait.VOLUME_L), Math.max(0, state.temperatureC() - holdC), holdC));
+        state = state.withTemperatureC(
+                state.temperatureC() - kg / HeatBalance.iceToCoolKg(of(Trait.VOLUME_L), 1, holdC));
+        return kg;
+    }
+
+    /** A second stone as good as the first. */
+    void moreAir() {
+        air = Math.max(air, AIR_OF_TWO);
+    }
+
+    void mendChiller() {
+        chilling.repair();
+        model = model();
     }
 
     void buffer(double raiseMgPerL) {
@@ -197,7 +272,8 @@ final class TankWater {
 
     double oxygenMgPerL() {
         double density = feeds() ? alive * fishG() / of(Trait.VOLUME_L) : 0;
-        double share = Math.max(0.1, of(Trait.AERATION) * air - of(Trait.OXYGEN_PER_DENSITY) * density / air);
+        double held = Math.min(1, of(Trait.AERATION) * air);
+        double share = Math.max(0.1, held - of(Trait.OXYGEN_PER_DENSITY) * density / air);
         return share * OxygenSaturation.mgPerL(state.temperatureC(), 100);
     }
 
@@ -234,7 +310,7 @@ final class TankWater {
         return DoubleStream.of(
                 limits.ofTemperature(stage, state.temperatureC()),
                 limits.ofUnIonisedAmmonia(unIonised),
-                limits.ofNitrite(state.nitriteMgPerL(), chlorideTakenMgPerL),
+                limits.ofNitrite(state.nitriteMgPerL(), chlorideTakenMgPerL + saltedMgPerL),
                 limits.ofOxygen(stage, oxygenMgPerL()),
                 limits.ofPh(ph()),
                 limits.ofChlorine(chlorineMgPerL)).toArray();

@@ -27,6 +27,14 @@ final class Visits {
         }
     }
 
+    Visits(Visits other) {
+        when = other.when;
+        onSchoolDays = other.onSchoolDays;
+        atWeekends = other.atWeekends;
+        weekdays.addAll(other.weekdays);
+        worriedUntil = other.worriedUntil;
+    }
+
     /** Of a look on this day. */
     double chance(int hour, SchoolCalendar calendar) {
         if (!calendar.isSchoolDay(hour)) {

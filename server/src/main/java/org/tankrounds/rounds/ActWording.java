@@ -15,17 +15,23 @@ final class ActWording {
 
     private ActWording() {}
 
-    static Advice of(Act act) {
+    /** @param early whether eggs or sac fry are in the tank, which bear less */
+    static Advice of(Act act, boolean early) {
         return switch (act.kind()) {
             case WATER_CHANGE -> new Advice("Change" + amount(act) + " of the water" + litres(act) + ".",
-                    "Treat fresh water against chlorine and bring it to the tank's temperature first.", REACHING_IN);
+                    "Treat fresh water against chlorine and bring it to the tank's temperature first."
+                            + (early ? " Pour it slowly, away from eggs and sac fry." : ""), REACHING_IN);
+            case LEAVE_WATER -> new Advice("Change no water for now.",
+                    "The source water would lift the pH, and with it the harmful share of the ammonia.", "");
             case SALT -> new Advice("Add" + amount(act) + " of plain salt.",
-                    "Without iodine or other additives. Dissolve it in tank water and add it over some hours.", "");
+                    "Without iodine or other additives. Dissolve it in tank water and add it over some hours.",
+                    "Write it down: it leaves only with the water, and twice is too much.");
             case BICARBONATE -> new Advice("Add" + amount(act) + " of baking soda a day.",
                     "Dissolve it first; read the pH before each portion.",
                     "Not while ammonia is high: a higher pH makes more of it harmful.");
             case ICE -> new Advice("Hold the water cool with" + amount(act) + " of ice in sealed bottles.",
-                    "That lasts about 12 hours; put them in one after the other.",
+                    "That lasts about 12 hours; put them in one after the other, and watch the thermometer"
+                            + (early ? ": not more than 1 °C an hour." : "."),
                     "Never let tap ice melt into the tank: it may carry chlorine.");
             case CHECK_CHILLER -> new Advice("Ask or look: does the chiller hum, and is it set right?",
                     "Is it plugged in, is air let through, does its pump run?", MAINS);

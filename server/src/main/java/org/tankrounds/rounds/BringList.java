@@ -40,7 +40,7 @@ final class BringList {
             case THIOSULFATE -> "thiosulfate" + amount(act);
             case CHECK_CHILLER -> "spare chiller";
             case MORE_AIR -> "air pump and stone";
-            case SKIP_FEED, ASK_FOR_READING, LOOK_AT_FISH -> "";
+            case LEAVE_WATER, SKIP_FEED, ASK_FOR_READING, LOOK_AT_FISH -> "";
         };
     }
 

@@ -5,17 +5,28 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tankrounds.advice.Act;
+import org.tankrounds.advice.Advice;
+import org.tankrounds.advice.Remedy;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.forecast.Driver;
+import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.FanPoint;
+import org.tankrounds.forecast.Held;
 import org.tankrounds.forecast.Reason;
+import org.tankrounds.forecast.Ripeness;
 import org.tankrounds.forecast.SeriesForecast;
+import org.tankrounds.forecast.Telling;
+import org.tankrounds.forecast.Way;
+import org.tankrounds.forecast.Ways;
+import org.tankrounds.water.Analyte;
 
 /**
  * The part of a forecast row that nobody queries, as it lies in {@code tank_forecasts.detail}. Unknown members
@@ -28,7 +39,11 @@ record ForecastDetail(
         int fishAlive,
         List<ReasonRow> reasons,
         List<ActRow> acts,
+        EffectRow together,
         List<SeriesRow> series,
+        List<WayRow> ways,
+        TellingRow telling,
+        HeldRow held,
         Map<String, List<PointRow>> recent) {
 
     static ForecastDetail of(TankForecast row) {
@@ -39,9 +54,18 @@ record ForecastDetail(
                 row.forecast().stage().name(),
                 row.forecast().fishAlive(),
                 row.forecast().reasons().stream().map(ReasonRow::of).toList(),
-                row.acts().stream().map(ActRow::of).toList(),
+                row.advice().remedies().stream().map(ActRow::of).toList(),
+                row.advice().together().map(EffectRow::of).orElse(null),
                 row.forecast().series().stream().map(SeriesRow::of).toList(),
+                row.ways().map(ways -> ways.beyond().stream().map(WayRow::of).toList()).orElse(null),
+                row.telling().map(TellingRow::of).orElse(null),
+                row.held().map(HeldRow::of).orElse(null),
                 recent);
+    }
+
+    Advice advice() {
+        return new Advice(acts.stream().map(ActRow::remedy).toList(),
+                Optional.ofNullable(together).map(EffectRow::effect));
     }
 
     Stage stageHeld() {
@@ -52,6 +76,18 @@ record ForecastDetail(
         return recent.entrySet().stream().collect(Collectors.toMap(
                 entry -> Driver.ofCode(entry.getKey()).orElseThrow(),
                 entry -> entry.getValue().stream().map(PointRow::point).toList()));
+    }
+
+    Optional<Ways> waysHeld() {
+        return Optional.ofNullable(ways).map(rows -> new Ways(rows.stream().map(WayRow::way).toList()));
+    }
+
+    Optional<Held> heldThen() {
+        return Optional.ofNullable(held).flatMap(HeldRow::held);
+    }
+
+    Optional<Telling> tellingHeld() {
+        return Optional.ofNullable(telling).map(TellingRow::telling);
     }
 
     @JsonIgnoreProperties(ignoreUnknown = true)
@@ -83,16 +119,41 @@ record ForecastDetail(
     @JsonInclude(JsonInclude.Include.NON_NULL)
     record ActRow(
             String kind, String driver, Double amount, String unit, Double secondAmount, String secondUnit,
-            String asks, String basis) {
+            String asks, String basis, EffectRow effect) {
 
-        static ActRow of(Act act) {
+        static ActRow of(Remedy remedy) {
+            Act act = remedy.act();
             return new ActRow(act.kind().name(), act.driver().map(Driver::code).orElse(null), bare(act.amount()),
-                    act.unit(), bare(act.secondAmount()), act.secondUnit(), act.asks(), act.basis());
+                    act.unit(), bare(act.secondAmount()), act.secondUnit(), act.asks(), act.basis(),
+                    remedy.effect().map(EffectRow::of).orElse(null));
         }
 
-        Act act() {
+        Remedy remedy() {
+            return new Remedy(act(), Optional.ofNullable(effect).map(EffectRow::effect));
+        }
+
+        private Act act() {
             return new Act(Act.Kind.valueOf(kind), Optional.ofNullable(driver).flatMap(Driver::ofCode),
                     known(amount), unit, known(secondAmount), secondUnit, asks, basis);
+        }
+    }
+
+    @JsonIgnoreProperties(ignoreUnknown = true)
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    record EffectRow(
+            String driver, double chanceWithout, double chanceWith, double exposureWithout, double exposureWith,
+            Double levelWithout, Double levelWith, Double hoursToLimitWithout, Double hoursToLimitWith) {
+
+        static EffectRow of(Effect effect) {
+            return new EffectRow(effect.driver().code(), effect.chanceWithout(), effect.chanceWith(),
+                    effect.exposureWithout(), effect.exposureWith(), bare(effect.levelWithout()),
+                    bare(effect.levelWith()), bare(effect.hoursToLimitWithout()), bare(effect.hoursToLimitWith()));
+        }
+
+        Effect effect() {
+            return new Effect(Driver.ofCode(driver).orElseThrow(), chanceWithout, chanceWith, exposureWithout,
+                    exposureWith, known(levelWithout), known(levelWith), known(hoursToLimitWithout),
+                    known(hoursToLimitWith));
         }
     }
 
@@ -108,6 +169,54 @@ record ForecastDetail(
         SeriesForecast forecast() {
             return new SeriesForecast(
                     Driver.ofCode(series).orElseThrow(), unit, known(upper), known(lower), fan);
+        }
+    }
+
+    @JsonIgnoreProperties(ignoreUnknown = true)
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    record WayRow(Integer afterHours, String limit) {
+
+        static WayRow of(Way way) {
+            return new WayRow(way.afterHours().isPresent() ? way.afterHours().getAsInt() : null,
+                    way.limit().map(Driver::code).orElse(null));
+        }
+
+        Way way() {
+            return new Way(afterHours == null ? OptionalInt.empty() : OptionalInt.of(afterHours),
+                    Optional.ofNullable(limit).flatMap(Driver::ofCode));
+        }
+    }
+
+    /** Another version of the service may hold other things of a tank: then nothing is said of it for an hour. */
+    @JsonIgnoreProperties(ignoreUnknown = true)
+    record HeldRow(
+            Double setPointC, Double stoppedChance, Double totalAmmonia, Double nitrite, String filter,
+            Double chloride, Double changesPerWeek, Double changeShare) {
+
+        static HeldRow of(Held held) {
+            return new HeldRow(held.setPointC(), held.stoppedChance(), held.totalAmmoniaMgPerL(), held.nitriteMgPerL(),
+                    held.filter().name(), held.chlorideMgPerL(), held.changesPerWeek(), held.changeShare());
+        }
+
+        Optional<Held> held() {
+            Optional<Ripeness> known =
+                    Stream.of(Ripeness.values()).filter(kind -> kind.name().equals(filter)).findFirst();
+            boolean whole = Stream.of(setPointC, stoppedChance, totalAmmonia, nitrite, chloride, changesPerWeek,
+                    changeShare).allMatch(Objects::nonNull);
+            return known.filter(kind -> whole).map(kind -> new Held(setPointC, stoppedChance, totalAmmonia, nitrite,
+                    kind, chloride, changesPerWeek, changeShare));
+        }
+    }
+
+    @JsonIgnoreProperties(ignoreUnknown = true)
+    record TellingRow(String analyte, double share) {
+
+        static TellingRow of(Telling telling) {
+            return new TellingRow(telling.analyte().code(), telling.share());
+        }
+
+        Telling telling() {
+            return new Telling(Analyte.ofCode(analyte).orElseThrow(), share);
         }
     }
 

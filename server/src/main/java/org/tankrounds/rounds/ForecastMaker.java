@@ -10,6 +10,7 @@ import org.tankrounds.advice.Advisor;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.Forecaster;
+import org.tankrounds.forecast.LookAhead;
 
 /** Runs the engine on a tank and keeps what a picture of it needs. */
 public final class ForecastMaker {
@@ -31,12 +32,12 @@ public final class ForecastMaker {
     }
 
     TankForecast make(TankInput input, Instant asOf, Instant computedAt) {
-        Forecast forecast = forecast(input, asOf);
+        LookAhead ahead = forecaster.lookAhead(input.facts(), input.observations(), asOf);
         return new TankForecast(
                 input.tank().tankId(),
                 computedAt,
-                forecast,
-                advisor.advise(input.facts(), forecast, input.observations()),
+                ahead.outlook(),
+                advisor.advise(ahead, input.observations()),
                 recent(input, asOf),
                 input.lastLook());
     }

@@ -102,7 +102,10 @@ public final class ForecastRepository {
                 row.get(TANK_FORECASTS.TANK_ID),
                 row.get(TANK_FORECASTS.COMPUTED_AT),
                 forecast,
-                detail.acts().stream().map(ForecastDetail.ActRow::act).toList(),
+                detail.waysHeld(),
+                detail.tellingHeld(),
+                detail.heldThen(),
+                detail.advice(),
                 detail.recentPoints(),
                 lastLook);
     }

@@ -1,6 +1,7 @@
 package org.tankrounds.rounds;
 
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -20,28 +21,55 @@ import org.tankrounds.web.Pages;
 /** The rounds on screen and on paper. A request reads one forecast a tank and the names of places, no history. */
 public final class RoundsHandlers {
     private static final String FOR_THE_CAR = "car";
+    private static final String PAST = "asOf";
 
     private final Transactions transactions;
     private final Clock clock;
     private final TankRepository tanks;
     private final ForecastRepository forecasts;
     private final RoundsVersions versions;
+    private final PastMornings mornings;
     private final Pages pages;
     private final String build;
 
     public RoundsHandlers(
             Transactions transactions, Clock clock, TankRepository tanks, ForecastRepository forecasts,
-            RoundsVersions versions, Pages pages, Assets assets) {
+            RoundsVersions versions, PastMornings mornings, Pages pages, Assets assets) {
         this.transactions = transactions;
         this.clock = clock;
         this.tanks = tanks;
         this.forecasts = forecasts;
         this.versions = versions;
+        this.mornings = mornings;
         this.pages = pages;
         this.build = assets.build();
     }
 
     public void show(Context ctx) {
+        if (ctx.queryParam(PAST) == null) {
+            showNow(ctx);
+        } else {
+            showPast(ctx);
+        }
+    }
+
+    private void showPast(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        Instant now = clock.instant();
+        try {
+            Morning morning = Morning.of(ctx.queryParam(PAST), caller.zone(), now);
+            PastMornings.Loaded loaded = transactions.inChapter(caller.chapterId(),
+                    tx -> mornings.load(tx, caller.chapterId(), morning, now));
+            pages.show(ctx, "rounds/morning",
+                    new MorningPages(morning, now).page(loaded, mornings.workOut(loaded, now)));
+        } catch (Morning.NoSuchMorning e) {
+            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+            pages.show(ctx, "rounds/morning", MorningPages.refused(
+                    ctx.queryParam(PAST), e.getMessage(), Morning.latest(caller.zone(), now)));
+        }
+    }
+
+    private void showNow(Context ctx) {
         Caller caller = Caller.of(ctx);
         Instant now = clock.instant();
         boolean forTheCar = FOR_THE_CAR.equals(ctx.queryParam("for"));
@@ -57,8 +85,8 @@ public final class RoundsHandlers {
             return;
         }
         RoundsPages maker = new RoundsPages(new Formats(caller.zone(), now));
-        pages.show(ctx, forTheCar ? "rounds/car" : "rounds/board",
-                maker.page(board.get(), ctx.res().getHeader("ETag")));
+        pages.show(ctx, forTheCar ? "rounds/car" : "rounds/board", maker.page(board.get(),
+                ctx.res().getHeader("ETag"), MorningPages.to(Morning.latest(caller.zone(), now).before())));
     }
 
     private Board board(DSLContext tx, Caller caller) {

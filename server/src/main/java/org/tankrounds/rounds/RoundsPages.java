@@ -23,14 +23,17 @@ final class RoundsPages {
     private final Formats formats;
     private final ReasonWording wording;
     private final Sparkline sparkline;
+    private final SpreadWording spread;
 
     RoundsPages(Formats formats) {
         this.formats = formats;
         this.wording = new ReasonWording(formats);
         this.sparkline = new Sparkline(formats);
+        this.spread = new SpreadWording(formats);
     }
 
-    RoundsPage page(Board board, String tag) {
+    /** @param past where the mornings before are looked at */
+    RoundsPage page(Board board, String tag, String past) {
         Map<Driver, SeriesScale> scales = scales(board);
         List<RoundsPage.Group> groups = new ArrayList<>();
         int place = 1;
@@ -43,7 +46,7 @@ final class RoundsPages {
                 groups.add(new RoundsPage.Group(tier.key(), tier.title(), tier.hint(), rows));
             }
         }
-        return new RoundsPage(BoardHeading.of(board), lead(board), tag, formats.full(formats.now()), groups);
+        return new RoundsPage(BoardHeading.of(board), lead(board), tag, past, formats.full(formats.now()), groups);
     }
 
     private String lead(Board board) {
@@ -62,7 +65,8 @@ final class RoundsPages {
         String room = entry.tank().classroom() + " · " + Formats.significant(entry.tank().volumeL(), 3) + " L";
         if (entry.forecast().isEmpty()) {
             return new RoundsPage.Row(entry.tank().code(), place, entry.tank().school(), room,
-                    "Added just now.", "Its first forecast follows within a minute.", "", null, "", 0, false, "", "");
+                    "Added just now.", "Its first forecast follows within a minute.", "", null, "", 0, false, "",
+                    "", "");
         }
         TankForecast row = entry.forecast().get();
         List<Phrase> phrases = phrases(row.forecast(), tier);
@@ -71,11 +75,18 @@ final class RoundsPages {
                 entry.tank().code(), place, entry.tank().school(), room,
                 phrases.get(0).lead(),
                 (phrases.get(0).rest() + " " + (phrases.size() > 1 ? phrases.get(1).lead() : "")).strip(),
-                phrases.size() > 2 ? phrases.get(2).lead() : "",
+                more(row, tier, phrases),
                 quiet ? null : picture(row, scales),
                 Formats.odds(row.forecast().chance()), Formats.tenths(row.forecast().chance()), !quiet,
+                row.ways().map(ways -> spread.brief(row.forecast(), ways, leading(row.forecast()))).orElse(""),
                 quiet ? "" : BringList.of(row.acts()),
                 row.lastLook().map(this::lastLook).orElse("never read"));
+    }
+
+    /** Somebody who asks for a reading had best ask for the one that tells most. */
+    private static String more(TankForecast row, Tier tier, List<Phrase> phrases) {
+        String narrows = tier == Tier.ASK_FOR_A_READING ? NarrowWording.reading(row) : "";
+        return narrows.isEmpty() && phrases.size() > 2 ? phrases.get(2).lead() : narrows;
     }
 
     /** A quiet tank needs few words; of the others, three reasons. */

@@ -53,7 +53,7 @@ final class Sparkline {
                 .toList();
         List<String> limits = DoubleStream.concat(series.upperLimit().stream(), series.lowerLimit().stream())
                 .mapToObj(limit -> SvgPath.number(y.applyAsDouble(limit))).toList();
-        return new SmallPicture(WIDTH, HEIGHT, alternative(points, series), lines, dots,
+        return new SmallPicture(WIDTH, HEIGHT, alternative(points, series, now), lines, dots,
                 Fan.wide(series.fan(), ahead, y), Fan.narrow(series.fan(), ahead, y),
                 SvgPath.number(ahead.applyAsDouble(0)), limits);
     }
@@ -75,7 +75,8 @@ final class Sparkline {
      * "Temperature: 15.6 °C, read today 7:52, between 11.2 and 15.6 in ten days. Limit 18 °C. In 72 hours 16
      * to 21."
      */
-    private String alternative(List<SeriesPoint> points, SeriesForecast series) {
+    private String alternative(List<SeriesPoint> all, SeriesForecast series, Instant now) {
+        List<SeriesPoint> points = all.stream().filter(point -> !point.at().isAfter(now)).toList();
         Driver driver = series.series();
         StringBuilder text = new StringBuilder(Levels.name(driver)).append(": ");
         if (points.isEmpty()) {
@@ -95,6 +96,16 @@ final class Sparkline {
             text.append(". In 72 hours most likely ").append(Levels.bare(driver, end.q25())).append(" to ")
                     .append(Levels.withUnit(driver, end.q75()));
         }
-        return text.append('.').toString();
+        return text.append('.').append(later(all.subList(points.size(), all.size()), driver)).toString();
+    }
+
+    /** Of a past morning, what was read since. */
+    private static String later(List<SeriesPoint> points, Driver driver) {
+        if (points.isEmpty()) {
+            return "";
+        }
+        double least = points.stream().mapToDouble(SeriesPoint::value).min().orElseThrow();
+        double most = points.stream().mapToDouble(SeriesPoint::value).max().orElseThrow();
+        return " Then read: " + Levels.bare(driver, least) + " to " + Levels.withUnit(driver, most) + ".";
     }
 }

@@ -1,94 +1,91 @@
 package org.tankrounds.rounds;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import org.tankrounds.belief.Observation;
 import org.tankrounds.fish.Development;
-import org.tankrounds.fish.Stage;
-import org.tankrounds.forecast.Forecast;
-import org.tankrounds.forecast.Limits;
-import org.tankrounds.forecast.Reason;
+import org.tankrounds.forecast.Held;
+import org.tankrounds.forecast.Ripeness;
 import org.tankrounds.pages.TankPage.Fact;
 import org.tankrounds.places.Tank;
+import org.tankrounds.water.Analyte;
 import org.tankrounds.web.Formats;
 
-/** What is taken for true about a tank, and what would narrow it most. */
+/** What is taken for true about a tank, each with who said so, when it was read, or that nobody said. */
 final class TankHolding {
+    static final String ASSUMED = "assumed: nobody has said";
+    static final String TOLD = "told by the coordinator";
+    /** Older than this, what tanks of its age show has taken the readings' place. */
+    private static final Duration STILL_TELLS = Duration.ofDays(21);
+    private static final double SURE = 0.05;
+
     private final Formats formats;
+    private final FishHolding fish;
+    private final WaterHolding water;
 
     TankHolding(Formats formats) {
         this.formats = formats;
+        this.fish = new FishHolding(formats);
+        this.water = new WaterHolding(formats);
     }
 
     List<Fact> facts(TankInput input, Optional<TankForecast> row, Optional<Development> development) {
-        Tank tank = input.tank();
         List<Fact> facts = new ArrayList<>();
-        row.ifPresent(forecast -> facts.add(new Fact("Fish", fish(forecast.forecast(), input))));
-        development.ifPresent(lot -> facts.add(new Fact("Stage", stage(lot))));
-        facts.add(new Fact("Water", water(tank)));
-        facts.add(new Fact("Chiller", tank.chillerSetPointC().isPresent()
-                ? "set to " + Formats.number(tank.chillerSetPointC().getAsDouble(), 1) + " °C"
-                : "set-point unknown"));
-        facts.add(new Fact("Filter", tank.filterKind().replace('_', ' ')
-                + tank.filterStartedOn().map(day -> ", fed since "
-                        + formats.date(day.atStartOfDay(tank.zone()).toInstant())).orElse("")));
+        Optional<Held> held = row.flatMap(TankForecast::held);
+        held.ifPresent(known -> facts.add(chiller(input, known)));
+        held.ifPresent(known -> facts.add(filter(input, known)));
+        row.ifPresent(forecast -> facts.add(fish.alive(forecast.forecast(), input)));
+        development.ifPresent(lot -> facts.add(fish.stage(lot, input)));
+        facts.add(fish.feed(input));
+        facts.addAll(water.facts(input, held));
         return facts;
     }
 
-    /** A sentence, or empty where nothing in particular is missing. */
-    String narrows(TankInput input, Optional<TankForecast> row) {
-        List<String> wanted = new ArrayList<>();
-        if (input.lot().isEmpty()) {
-            wanted.add("how many eggs came, and when");
-        }
-        row.ifPresent(forecast -> forecast.forecast().reasons().forEach(reason -> {
-            if (reason.kind() == Reason.Kind.NO_READINGS || reason.kind() == Reason.Kind.SILENCE) {
-                wanted.add("a reading of anything");
-            } else if (reason.kind() == Reason.Kind.SERIES_NOT_READ) {
-                reason.driver().ifPresent(series -> wanted.add("a reading of " + Levels.inSentence(series)));
-            }
-        }));
-        if (input.tank().chlorideMgPerL().isEmpty()) {
-            wanted.add("the chloride of the tap water");
-        }
-        if (input.tank().alkalinityMgPerL().isEmpty()) {
-            wanted.add("the alkalinity of the tap water");
-        }
-        if (input.lot().isPresent() && input.lot().get().thermalUnitsC().isEmpty()) {
-            wanted.add("the eggs' degree-days on arrival");
-        }
-        return wanted.isEmpty() ? "" : Analytes.list(wanted.subList(0, Math.min(2, wanted.size())));
+    private Fact chiller(TankInput input, Held held) {
+        double stopped = held.stoppedChance();
+        String holds = "holds " + Formats.number(held.setPointC(), 1) + " °C when it runs";
+        String text = stopped < SURE ? "working, " + holds
+                : "stopped or too weak, " + Formats.odds(stopped) + "; " + holds;
+        String set = input.tank().chillerSetPointC().stream()
+                .mapToObj(setPoint -> "set to " + Formats.number(setPoint, 1) + " °C, " + TOLD).findFirst()
+                .orElse("set-point " + ASSUMED);
+        String read = newest(input, Analyte.TEMPERATURE)
+                .map(reading -> "from temperatures, last read " + formats.dayRead(reading.at()))
+                .orElse("assumed: no temperature read");
+        return new Fact("Chiller", text, read + "; " + set);
     }
 
-    private static String fish(Forecast forecast, TankInput input) {
-        String kind = forecast.stage() == Stage.EGG ? "eggs" : "fish";
-        String alive = forecast.fishAlive() + " " + kind;
-        return input.lot().map(lot -> alive + " believed alive, of " + lot.eggs() + " eggs")
-                .orElse("no eggs written down yet, counted as " + alive);
+    private Fact filter(TankInput input, Held held) {
+        return new Fact("Filter", ripeness(held.filter()), basisOfFilter(input) + kind(input.tank()));
     }
 
-    private String stage(Development lot) {
-        return switch (lot.stageAt(formats.now())) {
-            case EGG -> "eggs; hatch about " + formats.date(lot.hatchAt());
-            case SAC_FRY -> "sac fry; first feeding about " + formats.date(lot.firstFeedingAt());
-            case FEEDING -> "feeding since about " + formats.date(lot.firstFeedingAt());
+    private static String ripeness(Ripeness filter) {
+        return switch (filter) {
+            case UNFED -> "little to live on before the fish feed";
+            case BEHIND -> "behind the feed: ammonia is not kept down";
+            case HALF_RIPE -> "half ripe: ammonia is kept down, nitrite not yet";
+            case RIPE -> "keeps up with the feed";
         };
     }
 
-    private static String water(Tank tank) {
-        List<String> parts = new ArrayList<>();
-        parts.add(Formats.significant(tank.volumeL(), 3) + " L");
-        parts.add(tank.chlorideMgPerL().isPresent()
-                ? "chloride " + Formats.significant(tank.chlorideMgPerL().getAsDouble(), 2) + " mg/L"
-                : "chloride unknown, taken as "
-                        + Formats.significant(Limits.CHLORIDE_WHERE_UNKNOWN_MG_PER_L, 2) + " mg/L");
-        if (tank.alkalinityMgPerL().isPresent()) {
-            parts.add("alkalinity " + Formats.significant(tank.alkalinityMgPerL().getAsDouble(), 2)
-                    + " mg/L as CaCO₃");
-        }
-        tank.disinfectant().filter(kind -> !"none".equals(kind))
-                .ifPresent(kind -> parts.add("tap water with " + kind.toLowerCase(Locale.ENGLISH)));
-        return String.join(", ", parts);
+    private String basisOfFilter(TankInput input) {
+        Optional<Instant> read = newest(input, Analyte.TOTAL_AMMONIA).or(() -> newest(input, Analyte.NITRITE))
+                .map(Observation::at).filter(at -> at.isAfter(formats.now().minus(STILL_TELLS)));
+        return read.map(at -> "from ammonia and nitrite, last read " + formats.dayRead(at))
+                .orElse("assumed from the fish's age: ammonia not read lately");
+    }
+
+    private String kind(Tank tank) {
+        String kind = tank.filterKind().equals("other") ? "" : "; " + tank.filterKind().replace('_', ' ');
+        return kind + tank.filterStartedOn().map(day -> "; fed since "
+                + formats.date(day.atStartOfDay(tank.zone()).toInstant()) + ", " + TOLD).orElse("");
+    }
+
+    static Optional<Observation> newest(TankInput input, Analyte analyte) {
+        return input.observations().stream().filter(seen -> seen.analyte() == analyte && !seen.doubtful())
+                .reduce((before, after) -> after);
     }
 }

@@ -30,12 +30,25 @@ public final class TankInputs {
     }
 
     TankInput load(DSLContext tx, int chapterId, Tank tank, Instant asOf) {
-        Optional<Lot> lot = lots.findHeldBy(tx, chapterId, tank.tankId(), asOf);
+        Optional<Lot> lot = lots.findHeldBy(tx, chapterId, tank.tankId(), asOf).map(eggs -> knownBy(eggs, tank, asOf));
         Instant from = lot.map(eggs -> eggs.receivedAt().minus(BEFORE_EGGS)).orElse(asOf.minus(WITHOUT_EGGS));
         List<Observation> all =
                 observations.list(tx, chapterId, tank.tankId(), from, asOf.plus(CLOCKS_DIFFER_BY));
         List<Observation> counted = all.stream().filter(o -> !o.at().isAfter(asOf)).toList();
         return new TankInput(tank, lot, FactsOfTank.of(tank, lot), counted,
                 lastLooks.find(tx, chapterId, tank.tankId(), asOf), counted.size() < all.size());
+    }
+
+    /** What was measured after a moment and until another, oldest first. */
+    List<Observation> after(DSLContext tx, int chapterId, Tank tank, Instant asOf, Instant until) {
+        return observations.list(tx, chapterId, tank.tankId(), asOf, until).stream()
+                .filter(seen -> seen.at().isAfter(asOf)).toList();
+    }
+
+    /** A first feeding that has yet to come is not known. */
+    private static Lot knownBy(Lot lot, Tank tank, Instant asOf) {
+        boolean isAhead = lot.firstFeedingOn()
+                .filter(day -> day.isAfter(asOf.atZone(tank.zone()).toLocalDate())).isPresent();
+        return isAhead ? lot.withoutFirstFeeding() : lot;
     }
 }

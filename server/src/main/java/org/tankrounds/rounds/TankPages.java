@@ -4,9 +4,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.tankrounds.advice.Remedy;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.pages.SeasonChart;
 import org.tankrounds.pages.TankPage;
+import org.tankrounds.pages.WaysPicture;
 import org.tankrounds.places.Tank;
 import org.tankrounds.readings.Reading;
 import org.tankrounds.web.Caller;
@@ -33,7 +35,9 @@ final class TankPages {
     private final TankHeading heading;
     private final TankHolding holding;
     private final TankLog log;
+    private final WaysPictures ways;
     private final ReasonWording wording;
+    private final EffectWording effects;
 
     TankPages(Caller caller, Formats formats) {
         this.caller = caller;
@@ -41,7 +45,9 @@ final class TankPages {
         this.heading = new TankHeading(formats);
         this.holding = new TankHolding(formats);
         this.log = new TankLog(formats);
+        this.ways = new WaysPictures(formats);
         this.wording = new ReasonWording(formats);
+        this.effects = new EffectWording(formats);
     }
 
     TankPage page(Known known, boolean twoWeeks) {
@@ -51,11 +57,11 @@ final class TankPages {
         return new TankPage(
                 heading.of(tank, known.forecast()),
                 teacher ? "My tanks" : "Rounds", teacher ? "/tanks" : "/rounds",
-                tank.school(), about(known), odds(known), saved(known), tank.code(),
-                known.forecast().stream().flatMap(row -> row.acts().stream()).map(ActWording::of).toList(),
-                reasons(known), pictures(known, season, twoWeeks),
+                tank.school(), about(known), saved(known), tank.code(),
+                advice(known), together(known),
+                reasons(known), ways(known), NarrowWording.readingOrFact(known.input(), known.forecast()),
+                pictures(known, season, twoWeeks),
                 holding.facts(known.input(), known.forecast(), season.development()),
-                holding.narrows(known.input(), known.forecast()),
                 known.log().stream().map(reading -> log.row(tank.code(), reading)).toList(),
                 caller.role() != Role.MENTOR);
     }
@@ -67,14 +73,24 @@ final class TankPages {
         return Formats.significant(known.tank().volumeL(), 3) + " L · " + last;
     }
 
-    private String odds(Known known) {
-        if (known.forecast().isEmpty()) {
-            return "";
-        }
-        Forecast forecast = known.forecast().get().forecast();
-        Instant until = forecast.asOf().plus(Duration.ofHours(Forecast.HORIZON_HOURS));
-        return "Odds that the water goes beyond a limit by " + formats.day(until) + " " + formats.clock(until)
-                + " if nobody steps in: " + Formats.odds(forecast.chance()) + ".";
+    private WaysPicture ways(Known known) {
+        return known.forecast().flatMap(row -> row.ways()
+                .map(ways -> this.ways.draw(row.forecast(), ways))).orElse(null);
+    }
+
+    private List<TankPage.Advice> advice(Known known) {
+        return known.forecast().stream().flatMap(row -> row.advice().remedies().stream()
+                .map(remedy -> words(remedy, row.forecast()))).toList();
+    }
+
+    private TankPage.Advice words(Remedy remedy, Forecast forecast) {
+        return ActWording.of(remedy.act(), forecast.stage().isBeforeFirstFeeding())
+                .withEffect(effects.alone(remedy));
+    }
+
+    private String together(Known known) {
+        return known.forecast().flatMap(row -> row.advice().together()
+                .map(effect -> effects.together(effect, row.forecast().asOf()))).orElse("");
     }
 
     private String saved(Known known) {

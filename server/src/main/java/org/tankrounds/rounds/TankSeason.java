@@ -72,7 +72,7 @@ record TankSeason(Instant from, Optional<Development> development, List<SeasonSe
         }
     }
 
-    private static Optional<Development> development(TankInput input, Instant now) {
+    static Optional<Development> development(TankInput input, Instant now) {
         if (input.lot().isEmpty()) {
             return Optional.empty();
         }

@@ -20,4 +20,11 @@ public record Lot(
         OptionalDouble thermalUnitsC,
         Optional<String> supplier,
         Optional<String> certificate,
-        Optional<LocalDate> firstFeedingOn) {}
+        Optional<LocalDate> firstFeedingOn) {
+
+    /** As it was before the class saw it. */
+    public Lot withoutFirstFeeding() {
+        return new Lot(lotId, seasonId, tankId, eggs, receivedAt, thermalUnitsC, supplier, certificate,
+                Optional.empty());
+    }
+}

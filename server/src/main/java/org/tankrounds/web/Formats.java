@@ -18,9 +18,11 @@ public final class Formats {
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("H:mm", Locale.ENGLISH);
     private static final DateTimeFormatter WEEKDAY_AND_CLOCK = DateTimeFormatter.ofPattern("EEE H:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter SHORT_WEEKDAY = DateTimeFormatter.ofPattern("EEE", Locale.ENGLISH);
     private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEEE", Locale.ENGLISH);
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
     private static final DateTimeFormatter SHORT_DATE = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+    private static final DateTimeFormatter FULL_DATE = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
     private static final DateTimeFormatter FULL = DateTimeFormatter.ofPattern("EEE d MMM, H:mm", Locale.ENGLISH);
     /** Within a week a weekday names one day only. */
     private static final int WEEKDAY_IS_PLAIN_DAYS = 6;
@@ -89,9 +91,29 @@ public final class Formats {
         return WEEKDAY_AND_CLOCK.format(time.atZone(zone));
     }
 
+    /** "Sat" */
+    public String weekday(Instant time) {
+        return SHORT_WEEKDAY.format(time.atZone(zone));
+    }
+
+    /** 0 to 23, on this clock. */
+    public int hour(Instant time) {
+        return time.atZone(zone).getHour();
+    }
+
+    /** From one day on this clock to another: 0 on the same, 1 on the next. */
+    public long daysAfter(Instant from, Instant time) {
+        return ChronoUnit.DAYS.between(from.atZone(zone).toLocalDate(), time.atZone(zone).toLocalDate());
+    }
+
     /** "25 Nov" */
     public String shortDate(Instant time) {
         return SHORT_DATE.format(time.atZone(zone));
+    }
+
+    /** "14 November 2026", for what may be long ago. */
+    public static String fullDate(LocalDate day) {
+        return FULL_DATE.format(day);
     }
 
     /** "14 November" */
@@ -112,6 +134,11 @@ public final class Formats {
             return "tomorrow " + clock(time);
         }
         return daysAgo > 0 ? daysAgo + " days ago" : shortDate(time) + " " + clock(time);
+    }
+
+    /** On what day somebody looked: "today 7:52", "yesterday 14:05", "Fri 20 Nov". */
+    public String dayRead(Instant time) {
+        return daysAgo(time) >= 0 && daysAgo(time) <= 1 ? moment(time) : weekday(time) + " " + shortDate(time);
     }
 
     /** Since when: "7:52", "yesterday", "Friday", "14 November"; goes behind "since". */

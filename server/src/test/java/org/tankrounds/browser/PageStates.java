@@ -66,6 +66,13 @@ final class PageStates {
         return List.of(
                 see(COORDINATOR, "/rounds"),
                 see(COORDINATOR, "/rounds?for=car"),
+                see(COORDINATOR, "/rounds?asOf=2026-01-08"),
+                see(COORDINATOR, "/rounds?asOf=2026-01-12"),
+                see(COORDINATOR, "/rounds?asOf=2025-03-03"),
+                see(COORDINATOR, "/rounds?asOf=2026-01-12").after("asking for a morning to come",
+                        fill("Another morning", "2026-01-20"), press("Show")).answered(422),
+                see(COORDINATOR, "/rounds").after("turning back twice", press("Past mornings"), press("‹")),
+                see(MENTOR, "/rounds?asOf=2026-01-12"),
                 see(COORDINATOR, "/help"),
                 see(MENTOR, "/rounds"),
                 see(TEACHER, "/tanks"),
@@ -179,6 +186,7 @@ final class PageStates {
         return List.of(
                 see(NEWCOMER, "/rounds"),
                 see(NEWCOMER, "/rounds?for=car"),
+                see(NEWCOMER, "/rounds?asOf=2026-01-12"),
                 see(NEWCOMER, "/places"),
                 see(NEWCOMER, "/people/new"),
                 see(NEWCOMER, "/tokens"),

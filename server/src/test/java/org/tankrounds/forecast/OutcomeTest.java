@@ -4,14 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
-import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.tankrounds.belief.BeliefFilter;
-import org.tankrounds.belief.TankBelief;
-import org.tankrounds.belief.TankFacts;
 import org.tankrounds.fish.Stage;
-import org.tankrounds.testing.Water;
 
 /** The published meaning of chance, exposure and hours to a limit, on courses laid out by hand. */
 class OutcomeTest {
@@ -91,9 +86,10 @@ class OutcomeTest {
     }
 
     private Outcome outcome() {
-        TankBelief belief = BeliefFilter.believe(TankFacts.of("bare").build(), List.of(), Water.AS_OF);
+        double[] chlorideMgPerL = new double[HOURS];
+        Arrays.fill(chlorideMgPerL, 5);
         return new Outcome(new Paths(temperatureC, steady(0.001), nitriteMgPerL, steady(10), steady(7.4),
-                chlorineMgPerL, stage), belief, Limits.DEFAULT);
+                chlorineMgPerL, chlorideMgPerL, stage), Limits.DEFAULT);
     }
 
     private static double[][] steady(double level) {

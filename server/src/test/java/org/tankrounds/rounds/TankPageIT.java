@@ -2,6 +2,7 @@ package org.tankrounds.rounds;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.tankrounds.testing.Browserless;
@@ -28,10 +29,62 @@ final class TankPageIT {
         assertThat(teacher.get(page + "/series.json").body()).contains("\"code\":\"chlorine\"");
     }
 
+    @Test
+    void spread_isCountedInWords_andEveryFactSaysWhoSaidSo() {
+        post("{\"analyte\": \"temperature\", \"value\": 19, \"unit\": \"Cel\"}");
+
+        String text = text();
+        assertThat(text).containsPattern(
+                "In \\d+ of 20 ways this could go, the water goes beyond a limit before Friday 9:00, if nobody steps in");
+        assertThat(text).contains("Chiller").contains("set to 11.0 °C, told by the coordinator")
+                .contains("from temperatures, last read yesterday 8:00")
+                .contains("Feed amount unknown assumed: nobody has said")
+                .contains("Chloride 5 mg/L assumed: nobody has said")
+                .contains("200 eggs told by the coordinator; no deaths counted");
+
+        post("{\"analyte\": \"feed\", \"value\": 2, \"unit\": \"g\"}");
+        post("{\"analyte\": \"chloride\", \"value\": 31, \"unit\": \"mg/L\"}");
+
+        assertThat(text()).contains("g a day told by the class, last yesterday 8:00")
+                .contains("Chloride 31 mg/L read yesterday 8:00");
+    }
+
+    @Test
+    void twentyDots_areDrawnAndReadOutAsAList() {
+        post("{\"analyte\": \"temperature\", \"value\": 19, \"unit\": \"Cel\"}");
+
+        String body = teacher.get(page).body();
+        int start = body.indexOf("<ul class=\"ways\">");
+        String list = body.substring(start, body.indexOf("</ul>", start));
+        assertThat(list.split("class=\"way[ \"]", -1)).hasSize(20 + 1);
+        assertThat(list).contains("within every limit for three days");
+    }
+
+    private String text() {
+        return teacher.get(page).body().replaceAll("<[^>]*>", " ").replace('\u00a0', ' ').replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void adviceAgainstNitrite_saysWhatEachActIsExpectedToDo() {
+        for (String day : List.of("04", "06", "08", "10")) {
+            post("2026-01-" + day + "T13:00:00Z",
+                    "{\"analyte\": \"nitrite\", \"value\": 1, \"unit\": \"mg/L\", \"as\": \"NO2\", \"step\": 0.2}");
+        }
+
+        String body = teacher.get(page).body();
+        assertThat(body).contains("of plain salt.").containsPattern("This alone: [^<]+\\.</p>")
+                .containsPattern("All of this together[^<]+\\.</p>").contains("href=\"/help#amounts\"");
+        assertThat(teacher.get("/help").body()).contains("id=\"amounts\"");
+    }
+
     private void post(String value) {
+        post("2026-01-12T13:00:00Z", value);
+    }
+
+    private void post(String measuredAt, String value) {
         assertThat(APP.bearer(cast.tankA().token()).header("Idempotency-Key", UUID.randomUUID().toString())
                 .postJson("/api/v1/tanks/" + cast.tankA().code() + "/readings",
-                        "{\"measuredAt\": \"2026-01-12T13:00:00Z\", \"values\": [" + value + "]}").status())
+                        "{\"measuredAt\": \"" + measuredAt + "\", \"values\": [" + value + "]}").status())
                 .isEqualTo(201);
     }
 }

@@ -8,6 +8,7 @@ import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.Forecaster;
+import org.tankrounds.forecast.LookAhead;
 import org.tankrounds.water.Analyte;
 
 /** A tank as a class reads it, every other day for five weeks the same, to change one thing at a time. */
@@ -75,6 +76,10 @@ public record Water(double temperatureC, double totalAmmoniaMgPerL, double nitri
     /** A hundred eggs that came yesterday, three weeks from first feeding. */
     public static TankFacts.Builder eggs() {
         return feedingFish().eggsReceivedAt(AS_OF.minus(Duration.ofDays(1)));
+    }
+
+    public static LookAhead lookAhead(TankFacts.Builder facts, List<Observation> readings) {
+        return new Forecaster().lookAhead(facts.build(), readings, AS_OF);
     }
 
     public static Forecast forecast(TankFacts.Builder facts, List<Observation> readings) {

@@ -8,10 +8,11 @@ import java.util.List;
  * @param title the answer
  * @param lead what the odds speak of and until when
  * @param tag the answer's ETag, so that the script can ask for the next one
+ * @param past where the mornings before are looked at
  * @param printed when and on whose clock, for paper
  */
 public record RoundsPage(
-        String title, String lead, String tag, String printed, List<Group> groups) implements Page {
+        String title, String lead, String tag, String past, String printed, List<Group> groups) implements Page {
 
     /** @param key one of today, week, ask, none */
     public record Group(String key, String title, String hint, List<Row> rows) {}
@@ -26,10 +27,12 @@ public record RoundsPage(
      * @param odds "7 in 10"
      * @param tenths how many of ten dots are filled
      * @param dots whether the dots are drawn
+     * @param spread how far apart the ways lie in which it could go, in a few words; may be empty
      */
     public record Row(
             String code, int place, String school, String room, String lead, String rest, String more,
-            SmallPicture picture, String odds, int tenths, boolean dots, String bring, String lastLook) {
+            SmallPicture picture, String odds, int tenths, boolean dots, String spread,
+            String bring, String lastLook) {
 
         public String to() {
             return "/tanks/" + code;

@@ -7,19 +7,33 @@ import java.util.List;
  *
  * @param title the answer
  * @param saved what became of a reading that was just put in; empty otherwise
- * @param odds what the odds in the title speak of
+ * @param together what all of the advice is expected to do; may be empty
+ * @param ways how it could go; null before the first forecast
+ * @param narrows the one reading or fact that would narrow it most, as a sentence; may be empty
  */
 public record TankPage(
-        String title, String backText, String backTo, String school, String about, String odds, String saved,
-        String code, List<Advice> advice, List<Sentence> reasons, Season season, List<Fact> facts, String narrows,
-        List<LogRow> log, boolean mayLog) implements Page {
+        String title, String backText, String backTo, String school, String about, String saved,
+        String code, List<Advice> advice, String together, List<Sentence> reasons, WaysPicture ways, String narrows,
+        Season season, List<Fact> facts, List<LogRow> log, boolean mayLog) implements Page {
 
-    /** @param caution stands inside the box, at its act; may be empty */
-    public record Advice(String act, String how, String caution) {}
+    /**
+     * @param caution stands inside the box, at its act; may be empty
+     * @param effect what it is expected to do by itself; may be empty
+     */
+    public record Advice(String act, String how, String caution, String effect) {
+        public Advice(String act, String how, String caution) {
+            this(act, how, caution, "");
+        }
+
+        public Advice withEffect(String words) {
+            return new Advice(act, how, caution, words);
+        }
+    }
 
     public record Sentence(String lead, String rest) {}
 
-    public record Fact(String name, String text) {}
+    /** @param basis who said so, when it was read, or that nobody said */
+    public record Fact(String name, String text, String basis) {}
 
     /**
      * @param days the dates under the pictures

@@ -70,7 +70,8 @@ final class ReliabilityPlot {
             centred(x(percent / 100.0), FLOOR + 20, percent + " %");
         }
         centred(x(0.5), FLOOR + 46, "chance said");
-        centred(x(0.5), FLOOR + 74, "Dashed: came true as said. Bar: 95 of 100 resamplings of the tanks.");
+        add("<text x='%d' y='%d' fill='%s'>%s</text>", LEFT, FLOOR + 76, SOFT_INK,
+                "Dashed: as said. Upright: 95 of 100 resamplings of the tanks.");
         upright(y(0.5), "came true");
         upright(COUNTS_TOP + COUNTS_HEIGHT / 2.0, "cases");
     }

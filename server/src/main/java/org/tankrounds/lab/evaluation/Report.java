@@ -33,10 +33,11 @@ public record Report(Examination whole, double alarmChance) {
 
     /** What was asked, in a sentence. */
     public String heading() {
+        int worlds = whole.worlds().size();
         double trues = whole.questions().stream().filter(Question::beyond).count();
-        return String.format(Locale.ROOT, "%d questions about %d tanks in %d worlds; %.1f %% came true.",
-                whole.questions().size(), whole.courses().size(), whole.worlds().size(),
-                100 * trues / whole.questions().size());
+        return String.format(Locale.ROOT, "%,d questions about %,d tanks in %s; %.1f %% came true.",
+                whole.questions().size(), whole.courses().size(),
+                worlds == 1 ? "one world" : worlds + " worlds", 100 * trues / whole.questions().size());
     }
 
     /** All tables; those of single worlds only where there are several. */

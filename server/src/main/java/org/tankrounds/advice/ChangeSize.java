@@ -1,0 +1,73 @@
+package org.tankrounds.advice;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tankrounds.forecast.Deed;
+import org.tankrounds.forecast.Driver;
+import org.tankrounds.forecast.LookAhead;
+
+/**
+ * How much water to change against what is dissolved in it: the least that keeps the level under its limit
+ * for a day on three of four courses, and at most half. What comes in has the alkalinity of the tank's
+ * source: in a tank that has gone sour it lifts the pH, and with it the harmful share of the ammonia; then
+ * less, or none, is better.
+ */
+final class ChangeSize {
+
+    /** A tank bears this much at once; beyond, change twice (common practice, no source). */
+    static final int MOST_PERCENT = 50;
+    private static final int LEAST_PERCENT = 10;
+    private static final int STEP_PERCENT = 5;
+    /** Bring a level to this share of its limit, not onto it. */
+    private static final double AIM = 0.9;
+    /** A change that leaves more than this of the level is not worth the hauling. */
+    private static final double WORTH_IT = 0.95;
+
+    private final LookAhead ahead;
+    private final Driver driver;
+    private final OptionalDouble volumeL;
+
+    ChangeSize(LookAhead ahead, Driver driver) {
+        this.ahead = ahead;
+        this.driver = driver;
+        this.volumeL = ahead.belief().facts().volumeL();
+    }
+
+    /** The change that helps, or a warning where it would harm; empty where none is needed. */
+    Optional<Proposal> proposal() {
+        double untouched = ahead.highU(Deed.NOTHING, driver);
+        if (untouched <= AIM) {
+            return Optional.empty();
+        }
+        if (after(MOST_PERCENT) <= AIM) {
+            return Optional.of(change(leastThatIsEnough()));
+        }
+        int best = best();
+        double left = after(best) / untouched;
+        if (left > 1) {
+            return Optional.of(Proposal.of(Act.plain(Act.Kind.LEAVE_WATER, driver)));
+        }
+        return left > WORTH_IT ? Optional.empty() : Optional.of(change(best));
+    }
+
+    private int leastThatIsEnough() {
+        int percent = LEAST_PERCENT;
+        while (after(percent) > AIM) {
+            percent += STEP_PERCENT;
+        }
+        return percent;
+    }
+
+    private int best() {
+        return after(MOST_PERCENT) <= after(MOST_PERCENT / 2) ? MOST_PERCENT : MOST_PERCENT / 2;
+    }
+
+    private double after(int percent) {
+        return ahead.highU(Deed.waterChange(percent / 100.0), driver);
+    }
+
+    private Proposal change(int percent) {
+        return Proposal.of(Act.waterChange(driver, percent, volumeL, "WaterChange.after"),
+                Deed.waterChange(percent / 100.0));
+    }
+}

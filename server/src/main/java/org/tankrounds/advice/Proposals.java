@@ -1,0 +1,159 @@
+package org.tankrounds.advice;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.TankFacts;
+import org.tankrounds.forecast.Deed;
+import org.tankrounds.forecast.Driver;
+import org.tankrounds.forecast.Forecast;
+import org.tankrounds.forecast.LookAhead;
+import org.tankrounds.forecast.Reason;
+import org.tankrounds.tankmodel.TankParameters;
+import org.tankrounds.water.Analyte;
+import org.tankrounds.water.Chlorine;
+import org.tankrounds.water.HeatBalance;
+import org.tankrounds.water.Salt;
+
+/** What the reasons behind a forecast call for, with amounts. */
+final class Proposals {
+
+    private static final double SALT_TARGET_MG_PER_L = 60;
+    private static final double ENOUGH_CHLORIDE_MG_PER_L = 50;
+    private static final double ROOM_C = 21;
+    /** Ice is much work; it is for water too warm already, or with a chiller that likely stands. */
+    private static final double STANDS = 0.5;
+    /** One load of ice is meant to last half a day. */
+    private static final double ICE_HOURS = 12;
+    private static final double SKIP_FEED_HOURS = 24;
+    private static final Duration AMMONIA_COUNTS = Duration.ofDays(7);
+    /** For what the water feels where nobody has said how much there is; no amount is then named. */
+    private static final double USUAL_VOLUME_L = 190;
+
+    private final LookAhead ahead;
+    private final Forecast forecast;
+    private final TankFacts facts;
+    private final List<Observation> observations;
+    private final List<Proposal> all = new ArrayList<>();
+
+    Proposals(LookAhead ahead, List<Observation> observations) {
+        this.ahead = ahead;
+        this.forecast = ahead.forecast();
+        this.facts = ahead.belief().facts();
+        this.observations = observations;
+    }
+
+    List<Proposal> all() {
+        return all;
+    }
+
+    void add(Reason reason) {
+        Driver driver = reason.driver().orElseThrow();
+        if (reason.kind() == Reason.Kind.SERIES_NOT_READ || reason.kind() == Reason.Kind.READING_SET_ASIDE) {
+            ask(driver, Asked.of(driver));
+            return;
+        }
+        switch (driver) {
+            case TEMPERATURE -> warm(reason);
+            case UN_IONISED_AMMONIA -> ammonia();
+            case NITRITE -> nitrite();
+            case DISSOLVED_OXYGEN -> oxygen();
+            case PH -> all.addAll(new PhAdvice(ahead, observations).proposals());
+            case CHLORINE -> chlorine(reason);
+            case DEATHS -> {
+                all.add(Proposal.of(Act.plain(Act.Kind.LOOK_AT_FISH, driver)));
+                ask(driver, Analyte.DISSOLVED_OXYGEN);
+            }
+            case SILENCE -> {
+                ask(driver, Analyte.TEMPERATURE);
+                ask(driver, Analyte.NITRITE);
+            }
+        }
+    }
+
+    private void ask(Driver driver, Analyte analyte) {
+        all.add(Proposal.of(Act.ask(driver, analyte)));
+    }
+
+    private void warm(Reason reason) {
+        all.add(Proposal.of(Act.plain(Act.Kind.CHECK_CHILLER, Driver.TEMPERATURE), Deed.mendedChiller()));
+        boolean isWarm = reason.hoursToLimit().orElse(forecast.hoursToLimit().orElse(1)) == 0;
+        boolean stands = forecast.hoursToLimit().isPresent()
+                && ahead.belief().temperature().stoppedChance() > STANDS;
+        if ((isWarm || stands) && reason.limit().isPresent()) {
+            double holdC = reason.limit().getAsDouble() - 1;
+            all.add(ice(holdC, Math.max(0, reason.value().orElse(holdC) - holdC)));
+        }
+    }
+
+    private Proposal ice(double holdC, double tooWarmK) {
+        double volumeL = facts.volumeL().orElse(USUAL_VOLUME_L);
+        double kg = iceKg(volumeL, tooWarmK, holdC);
+        Act act = facts.volumeL().isEmpty() ? Act.plain(Act.Kind.ICE, Driver.TEMPERATURE)
+                : Act.amount(Act.Kind.ICE, Driver.TEMPERATURE, kg, "kg", "HeatBalance.iceToHoldKg");
+        return Proposal.of(act, Deed.ice(kg / HeatBalance.iceToCoolKg(volumeL, 1, holdC), holdC));
+    }
+
+    /** Down to what is to be held, then against the room. */
+    private static double iceKg(double volumeL, double tooWarmK, double holdC) {
+        return HeatBalance.iceToCoolKg(volumeL, tooWarmK, holdC) + HeatBalance.iceToHoldKg(
+                TankParameters.bareGlassWPerK(volumeL), ROOM_C, holdC, ICE_HOURS);
+    }
+
+    private void ammonia() {
+        new ChangeSize(ahead, Driver.UN_IONISED_AMMONIA).proposal().ifPresent(all::add);
+        skipFeed(Driver.UN_IONISED_AMMONIA);
+    }
+
+    private void nitrite() {
+        new ChangeSize(ahead, Driver.NITRITE).proposal().ifPresent(all::add);
+        double chloride = ahead.belief().chlorideMgPerL();
+        if (chloride < ENOUGH_CHLORIDE_MG_PER_L) {
+            all.add(salt(chloride));
+        }
+        skipFeed(Driver.NITRITE);
+    }
+
+    private Proposal salt(double chlorideMgPerL) {
+        Act act = facts.volumeL().isEmpty() ? Act.plain(Act.Kind.SALT, Driver.NITRITE)
+                : Act.amount(Act.Kind.SALT, Driver.NITRITE, Salt.grams(chlorideMgPerL, SALT_TARGET_MG_PER_L,
+                        facts.volumeL().getAsDouble()), "g", "Salt.grams");
+        return Proposal.of(act, Deed.salt(SALT_TARGET_MG_PER_L - chlorideMgPerL));
+    }
+
+    /** Fish on their yolk are not fed. */
+    private void skipFeed(Driver driver) {
+        if (!forecast.stage().isBeforeFirstFeeding()) {
+            all.add(Proposal.of(Act.skipFeed(driver, SKIP_FEED_HOURS), Deed.fast(SKIP_FEED_HOURS)));
+        }
+    }
+
+    /**
+     * A tank short of oxygen is often crowded: air lifts the pH, and with it the harm of ammonia that nobody
+     * read.
+     */
+    private void oxygen() {
+        air(Driver.DISSOLVED_OXYGEN);
+        skipFeed(Driver.DISSOLVED_OXYGEN);
+        if (Asked.newest(observations, Analyte.TOTAL_AMMONIA, forecast)
+                .filter(read -> read.at().isAfter(forecast.asOf().minus(AMMONIA_COUNTS))).isEmpty()) {
+            ask(Driver.DISSOLVED_OXYGEN, Analyte.TOTAL_AMMONIA);
+        }
+    }
+
+    private void air(Driver driver) {
+        all.add(Proposal.of(Act.plain(Act.Kind.MORE_AIR, driver), Deed.moreAir()));
+    }
+
+    private void chlorine(Reason reason) {
+        double held = reason.value().orElse(ahead.belief().chlorineMgPerL());
+        Act act = facts.volumeL().isPresent() && reason.value().isPresent()
+                ? Act.amount(Act.Kind.THIOSULFATE, Driver.CHLORINE,
+                        Chlorine.thiosulfateG(held, facts.volumeL().getAsDouble()), "g",
+                        "Chlorine.thiosulfateG")
+                : Act.plain(Act.Kind.THIOSULFATE, Driver.CHLORINE);
+        all.add(Proposal.of(act, Deed.thiosulfate(held)));
+        air(Driver.CHLORINE);
+    }
+}

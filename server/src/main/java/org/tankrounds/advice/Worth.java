@@ -1,0 +1,57 @@
+package org.tankrounds.advice;
+
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import org.tankrounds.forecast.Driver;
+import org.tankrounds.forecast.Effect;
+import org.tankrounds.forecast.Forecast;
+
+/** Whether an act is worth a volunteer's while, by what the model expects of it. */
+public final class Worth {
+
+    /**
+     * A look costs little and may find what no reading shows, and alkalinity that is used up has to be
+     * brought back before it shows in the pH; so these need no effect within three days.
+     */
+    private static final Set<Act.Kind> LOOKS = EnumSet.of(Act.Kind.ASK_FOR_READING,
+            Act.Kind.LOOK_AT_FISH, Act.Kind.LEAVE_WATER, Act.Kind.BICARBONATE);
+    private static final double CHANCE_FALL = 0.03;
+    private static final double EXPOSURE_FALL = 0.1;
+    private static final double LATER_HOURS = 3;
+
+    private Worth() {
+    }
+
+    /**
+     * Harmless, and lowers the chance or the exposure, or buys time. Where somebody has to go anyhow, not
+     * feeding is worth it even where it does little: it costs nothing.
+     *
+     * @param driver of the forecast
+     * @param worrying whether somebody goes there within the week
+     */
+    static boolean isWorthDoing(Act act, Optional<Effect> effect, Driver driver, boolean worrying) {
+        return effect.isEmpty() || !effect.get().harms() && (LOOKS.contains(act.kind())
+                || worrying && (act.kind() == Act.Kind.SKIP_FEED || isLookAtWhatDrives(act, driver))
+                || lowersChance(effect.get()) || lowersExposure(effect.get()) || buysTime(effect.get()));
+    }
+
+    /** A chiller is looked at where it is the temperature that somebody goes for. */
+    private static boolean isLookAtWhatDrives(Act act, Driver driver) {
+        return act.kind() == Act.Kind.CHECK_CHILLER && driver == Driver.TEMPERATURE;
+    }
+
+    public static boolean lowersChance(Effect effect) {
+        return effect.chanceFall() >= CHANCE_FALL;
+    }
+
+    public static boolean lowersExposure(Effect effect) {
+        return effect.exposureFall() >= EXPOSURE_FALL;
+    }
+
+    /** The limit is met hours later. */
+    public static boolean buysTime(Effect effect) {
+        double without = effect.hoursToLimitWithout().orElse(Forecast.HORIZON_HOURS);
+        return effect.hoursToLimitWith().orElse(Forecast.HORIZON_HOURS) - without >= LATER_HOURS;
+    }
+}

@@ -1,0 +1,57 @@
+package org.tankrounds.forecast;
+
+import java.util.OptionalDouble;
+
+/**
+ * What a deed is expected to do: the same futures without it and with it.
+ *
+ * @param driver the limit it is against
+ * @param chanceWithout probability of two hours or more beyond any limit within 72 hours, as forecast
+ * @param chanceWith the same with the deed done
+ * @param exposureWithout expected fish-hours beyond, each weighted by how far, as forecast
+ * @param exposureWith the same with the deed done
+ * @param levelWithout median of the driver's series {@value #LEVEL_HOURS} hours from now, in its unit; empty
+ *     for
+ *     chlorine
+ * @param levelWith the same with the deed done
+ * @param hoursToLimitWithout median hours until a limit is met; empty when the odds are against it
+ * @param hoursToLimitWith the same with the deed done
+ */
+public record Effect(
+        Driver driver, double chanceWithout, double chanceWith, double exposureWithout, double exposureWith,
+        OptionalDouble levelWithout, OptionalDouble levelWith,
+        OptionalDouble hoursToLimitWithout, OptionalDouble hoursToLimitWith) {
+
+    /** At this hour the levels are compared. */
+    public static final int LEVEL_HOURS = 24;
+
+    private static final double SAME = 1e-9;
+
+    /**
+     * The same as far as it can be trusted.
+     *
+     * @param chance share of the fall in chance
+     * @param exposure power of the ratio of exposures
+     */
+    public Effect tempered(double chance, double exposure) {
+        double left = exposureWithout > 0
+                ? exposureWithout * StrictMath.pow(exposureWith / exposureWithout, exposure) : exposureWith;
+        return new Effect(driver, chanceWithout, chanceWithout - chance * (chanceWithout - chanceWith),
+                exposureWithout, left, levelWithout, levelWith, hoursToLimitWithout, hoursToLimitWith);
+    }
+
+    /** Whether the model expects harm of it: more chance or more exposure. */
+    public boolean harms() {
+        return chanceWith > chanceWithout + SAME || exposureWith > exposureWithout + SAME;
+    }
+
+    /** By how much the chance falls. */
+    public double chanceFall() {
+        return chanceWithout - chanceWith;
+    }
+
+    /** By what share the exposure falls, 0 to 1. */
+    public double exposureFall() {
+        return exposureWithout > 0 ? 1 - exposureWith / exposureWithout : 0;
+    }
+}

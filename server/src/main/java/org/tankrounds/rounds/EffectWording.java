@@ -1,0 +1,72 @@
+package org.tankrounds.rounds;
+
+import java.time.Duration;
+import java.time.Instant;
+import org.tankrounds.advice.Act;
+import org.tankrounds.advice.Remedy;
+import org.tankrounds.advice.Worth;
+import org.tankrounds.forecast.Effect;
+import org.tankrounds.forecast.Forecast;
+import org.tankrounds.web.Formats;
+
+/** What an act is expected to do, in one line; where it does little, that is said. */
+final class EffectWording {
+    private final Formats formats;
+
+    EffectWording(Formats formats) {
+        this.formats = formats;
+    }
+
+    /** Of one act by itself; empty where there is nothing to say. */
+    String alone(Remedy remedy) {
+        if (remedy.effect().isEmpty() || remedy.act().kind() == Act.Kind.LEAVE_WATER) {
+            return "";
+        }
+        Effect effect = remedy.effect().get();
+        boolean mends = remedy.act().kind() == Act.Kind.CHECK_CHILLER;
+        String subject = mends ? "If it is set going again" : "This alone";
+        if (changesOdds(effect)) {
+            return subject + ": " + odds(effect) + ".";
+        }
+        if (Worth.buysTime(effect)) {
+            return "Only buys time: the limit is met " + later(effect) + ".";
+        }
+        if (Worth.lowersExposure(effect)) {
+            return subject + ": spares about " + Formats.tenths(effect.exposureFall())
+                    + " in 10 of the bad hours; the odds hardly change.";
+        }
+        return switch (remedy.act().kind()) {
+            case SKIP_FEED -> "Does little by itself within three days.";
+            case BICARBONATE -> "Keeps the pH from falling later; within three days the odds hardly change.";
+            default -> "";
+        };
+    }
+
+    /** Of all of them. */
+    String together(Effect effect, Instant asOf) {
+        Instant until = asOf.plus(Duration.ofHours(Forecast.HORIZON_HOURS));
+        String by = " by " + formats.day(until) + " " + formats.clock(until);
+        if (changesOdds(effect)) {
+            return "All of this together: " + odds(effect) + by + ".";
+        }
+        return Worth.lowersExposure(effect) ? "All of this together spares about "
+                + Formats.tenths(effect.exposureFall()) + " in 10 of the bad hours" + by
+                + "; the odds hardly change." : "";
+    }
+
+    /** Odds that read the same are no change. */
+    private static boolean changesOdds(Effect effect) {
+        return Worth.lowersChance(effect)
+                && !Formats.odds(effect.chanceWith()).equals(Formats.odds(effect.chanceWithout()));
+    }
+
+    private static String odds(Effect effect) {
+        return Formats.odds(effect.chanceWith()) + " instead of " + Formats.odds(effect.chanceWithout());
+    }
+
+    private static String later(Effect effect) {
+        return effect.hoursToLimitWith().isEmpty() ? "likely not before three days are over"
+                : "about " + Formats.span(effect.hoursToLimitWith().getAsDouble()
+                        - effect.hoursToLimitWithout().orElse(0)) + " later";
+    }
+}

@@ -1,0 +1,85 @@
+package org.tankrounds.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.tankrounds.testing.Water.FINE;
+import static org.tankrounds.testing.Water.feedingFish;
+import static org.tankrounds.testing.Water.read;
+import static org.tankrounds.testing.Water.with;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.TankFacts;
+import org.tankrounds.forecast.Deed;
+import org.tankrounds.forecast.Driver;
+import org.tankrounds.forecast.LookAhead;
+import org.tankrounds.testing.Water;
+import org.tankrounds.water.Analyte;
+
+/** Amounts for a tank of 55 US gallons, 208.198 L, against values worked outside this project. */
+class AmountsTest {
+    private static final double GALLONS_55_L = 208.198;
+
+    /** NaCl = (target − now) · 1.648458 mg/L (atomic masses); 5 → 60 mg/L in 208.198 L: 18.8763 g. */
+    @Test
+    void salt_from5To60() {
+        assertThat(grams(tank().chlorideMgPerL(5), FINE.withNitriteMgPerL(0.3).lastRead(0.1), Act.Kind.SALT))
+                .isCloseTo(18.8763, within(1e-4));
+    }
+
+    /** NaHCO3 = ΔAlk · 1.678673 · L / 1000 (stoichiometry): +20 mg/L in 208.198 L: 6.98993 g. */
+    @Test
+    void bakingSoda_for20MgPerL() {
+        assertThat(grams(tank(), with(FINE.withPh(5.7).lastRead(0.1), read(1, Analyte.ALKALINITY, 15, 5)),
+                Act.Kind.BICARBONATE)).isCloseTo(6.98993, within(1e-5));
+    }
+
+    /** 2 S2O3²⁻ + Cl2 → S4O6²⁻ + 2 Cl⁻: 100 L at 1.5 mg/L take 1.05006 g of the pentahydrate. */
+    @Test
+    void thiosulfate_for100LitresAt1point5() {
+        assertThat(grams(tank().volumeL(100), with(FINE.lastRead(0.1), read(0, Analyte.CHLORINE, 1.5, 0.1)),
+                Act.Kind.THIOSULFATE)).isCloseTo(1.05006, within(1e-5));
+    }
+
+    /** The least of 10, 15 … % after which three of four courses keep under 0.9 of the limit for a day. */
+    @ParameterizedTest(name = "nitrite {0} mg N/L")
+    @CsvSource({"0.24", "0.27", "0.3"})
+    void waterChange_isTheLeastThatIsEnough(double nitriteMgPerL) {
+        List<Observation> readings = FINE.withNitriteMgPerL(nitriteMgPerL).lastRead(0.1);
+        LookAhead ahead = Water.lookAhead(tank(), readings);
+        double percent = act(ahead, readings, Act.Kind.WATER_CHANGE).amount().orElseThrow();
+        assertThat(ahead.highU(Deed.waterChange(percent / 100), Driver.NITRITE)).isLessThanOrEqualTo(0.9);
+        assertThat(ahead.highU(Deed.waterChange((percent - 5) / 100), Driver.NITRITE)).isGreaterThan(0.9);
+    }
+
+    /**
+     * A tank gone sour on hard source water: a quarter of 240 mg/L on top of three quarters of 20 lifts the
+     * pH by half a unit, which is a factor of 3.1 in un-ionised ammonia (Emerson et al. 1975 at 10 °C: 0.1853
+     * % at pH 7.0, 0.5835 % at 7.5), more than a quarter of fresh water takes out.
+     */
+    @Test
+    void waterChange_whereTheSourceWouldMakeTheAmmoniaHarmful_isWarnedOf() {
+        List<Observation> readings = with(FINE.withPh(7).withTotalAmmoniaMgPerL(8).lastRead(0.1),
+                read(1, Analyte.ALKALINITY, 20, 5));
+        LookAhead ahead = Water.lookAhead(tank().sourceAlkalinityMgPerL(240), readings);
+        assertThat(ahead.effect(Deed.waterChange(0.5), Driver.UN_IONISED_AMMONIA).harms()).isTrue();
+        assertThat(new Advisor().advise(ahead, readings).acts()).extracting(Act::kind)
+                .contains(Act.Kind.LEAVE_WATER).doesNotContain(Act.Kind.WATER_CHANGE);
+    }
+
+    private static double grams(TankFacts.Builder facts, List<Observation> readings, Act.Kind kind) {
+        return act(Water.lookAhead(facts, readings), readings, kind).amount().orElseThrow();
+    }
+
+    private static Act act(LookAhead ahead, List<Observation> readings, Act.Kind kind) {
+        return new Advisor().advise(ahead, readings).acts().stream()
+                .filter(act -> act.kind() == kind).findFirst().orElseThrow();
+    }
+
+    private static TankFacts.Builder tank() {
+        return feedingFish().volumeL(GALLONS_55_L);
+    }
+}
