@@ -45,7 +45,8 @@ public final class Forecaster {
     }
 
     /** The same with the courses behind it. */
-    public LookAhead lookAhead(TankFacts facts, List<Observation> observations, Instant asOf) {
+    public LookAhead lookAhead(TankFacts facts, List<Observation> noted, Instant asOf) {
+        List<Observation> observations = eachOnce(noted);
         TankBelief belief = BeliefFilter.believe(facts, observations, asOf);
         Paths course = ForwardModel.run(belief);
         Outcome outcome = new Outcome(course, limits);
@@ -67,11 +68,17 @@ public final class Forecaster {
     }
 
     /** The signs that experience judges a tank by, in the order of {@link Sign}; for making experience. */
-    public double[] signs(TankFacts facts, List<Observation> observations, Instant asOf) {
+    public double[] signs(TankFacts facts, List<Observation> noted, Instant asOf) {
+        List<Observation> observations = eachOnce(noted);
         TankBelief belief = BeliefFilter.believe(facts, observations, asOf);
         Outcome outcome = new Outcome(ForwardModel.run(belief), limits);
         weighByDeaths(outcome, belief);
         return Signs.of(belief, outcome, observations, limits);
+    }
+
+    /** The same line again, as in a file pasted twice, is no second look that bears out a slip of the pen. */
+    private static List<Observation> eachOnce(List<Observation> noted) {
+        return noted.stream().distinct().toList();
     }
 
     private static void weighByDeaths(Outcome outcome, TankBelief belief) {

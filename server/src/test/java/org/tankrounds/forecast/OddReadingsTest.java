@@ -52,6 +52,22 @@ class OddReadingsTest {
         assertThat(forecast.driver()).isIn(Driver.UN_IONISED_AMMONIA, Driver.NITRITE);
     }
 
+    /** A file pasted together from two exports, or sent twice: the same line again is no second look. */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource({"TEMPERATURE, 30", "NITRITE, 3", "PH, 9.6", "TOTAL_AMMONIA, 8", "DISSOLVED_OXYGEN, 2", "DEATHS, 3",
+        "WATER_CHANGE, 30"})
+    void readingThatIsThereTwice_countsOnce(Analyte analyte, double value) {
+        Observation odd = read(0.2, analyte, value, 0.1);
+        assertThat(forecast(feedingFish(), with(CALM, odd, odd)))
+                .usingRecursiveComparison().isEqualTo(forecast(feedingFish(), with(CALM, odd)));
+    }
+
+    @Test
+    void everyReadingTwice_isAsOnce() {
+        assertThat(forecast(feedingFish(), with(CALM, CALM.toArray(Observation[]::new))))
+                .usingRecursiveComparison().isEqualTo(forecast(feedingFish(), CALM));
+    }
+
     @Test
     void twoThatDisagree_areNotBelieved() {
         Forecast forecast = forecast(feedingFish(), with(CALM, read(0.5, Analyte.TEMPERATURE, 30, 0.1),
