@@ -85,7 +85,7 @@ public final class BeliefFilter {
     private int fishAlive() {
         int eggs = facts.eggs().orElse(EGGS_WHERE_UNKNOWN);
         double dead = 0;
-        for (Observation death : history.of(Analyte.DEATHS)) {
+        for (Observation death : history.sure(Analyte.DEATHS)) {
             dead += death.value();
         }
         double least = Math.ceil(eggs * LEAST_ALIVE_SHARE);
@@ -149,7 +149,7 @@ public final class BeliefFilter {
         ToDoubleFunction<Instant> population = at -> model.scale().of(
                 Population.medianMgPerL(analyte, development.daysFeedingAt(at)));
         SeriesFilter filter = new SeriesFilter(model, population, start(analyte));
-        List<Observation> changes = history.of(Analyte.WATER_CHANGE);
+        List<Observation> changes = history.sure(Analyte.WATER_CHANGE);
         int change = 0;
         for (Observation reading : history.of(analyte)) {
             while (change < changes.size() && changes.get(change).at().isBefore(reading.at())) {
@@ -221,7 +221,8 @@ public final class BeliefFilter {
     }
 
     private double chloride() {
-        return history.newest(Analyte.CHLORIDE).map(Observation::value).orElseGet(
-                () -> facts.chlorideMgPerL().orElse(CHLORIDE_WHERE_UNKNOWN_MG_PER_L));
+        List<Observation> read = history.sure(Analyte.CHLORIDE);
+        return read.isEmpty() ? facts.chlorideMgPerL().orElse(CHLORIDE_WHERE_UNKNOWN_MG_PER_L)
+                : read.get(read.size() - 1).value();
     }
 }

@@ -38,6 +38,11 @@ final class History {
         return byAnalyte.getOrDefault(analyte, List.of());
     }
 
+    /** Without those marked as doubtful: for what no filter judges, and what would hide bad water. */
+    List<Observation> sure(Analyte analyte) {
+        return of(analyte).stream().filter(o -> !o.doubtful()).toList();
+    }
+
     Optional<Observation> newest(Analyte analyte) {
         List<Observation> all = of(analyte);
         return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));

@@ -26,8 +26,8 @@ final class ActWording {
             case SALT -> new Advice("Add" + amount(act) + " of plain salt.",
                     "Without iodine or other additives. Dissolve it in tank water and add it over some hours.",
                     "Write it down: it leaves only with the water, and twice is too much.");
-            case BICARBONATE -> new Advice("Add" + amount(act) + " of baking soda a day.",
-                    "Dissolve it first; read the pH before each portion.",
+            case BICARBONATE -> new Advice("Add" + amount(act) + " of baking soda, once.",
+                    "Dissolve it first. Read pH, alkalinity and ammonia again the next day before you add more.",
                     "Not while ammonia is high: a higher pH makes more of it harmful.");
             case ICE -> new Advice("Hold the water cool with" + amount(act) + " of ice in sealed bottles.",
                     "That lasts about 12 hours; put them in one after the other, and watch the thermometer"

@@ -107,4 +107,14 @@ class OddReadingsTest {
         assertThat(forecast(feedingFish(), with(CALM, doubtful)).chance())
                 .isLessThan(forecast(feedingFish(), with(CALM, plain)).chance());
     }
+
+    /** What is marked as doubtful waits for somebody to say that it is right. */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource({"DEATHS, 90", "CHLORIDE, 900", "WATER_CHANGE, 95", "ALKALINITY, 900"})
+    void doubtfulCountOrTest_hidesNoBadWater(Analyte analyte, double value) {
+        List<Observation> bad = FINE.withNitriteMgPerL(0.4).lastRead(0.1);
+        Observation doubtful = new Observation(read(0.05, analyte, value, 0.5).at(), analyte, value, 0.5, false, true);
+        assertThat(forecast(feedingFish(), with(bad, doubtful)).exposure())
+                .isGreaterThan(0.9 * forecast(feedingFish(), bad).exposure());
+    }
 }
