@@ -30,16 +30,21 @@ public record Ways(List<Way> beyond) {
 
     /** @param chance as published: it may hold trouble that none of the paths goes through */
     static Ways of(Outcome outcome, double chance) {
-        return of(outcome.waysBeyond(), chance);
+        return of(outcome.waysBeyond(), chance, outcome.unseenChance());
     }
 
-    /** @param paths every equally likely path that goes beyond a limit, in any order */
-    static Ways of(List<Way> paths, double chance) {
+    /**
+     * @param paths every equally likely path that goes beyond a limit, in any order
+     * @param unseenChance of trouble that only deaths tell of, independent of what is on the paths
+     */
+    static Ways of(List<Way> paths, double chance, double unseenChance) {
         List<Way> sorted = paths.stream().sorted(SOONEST_FIRST).toList();
         int count = (int) Math.rint(COUNT * chance);
+        double known = Math.max(0, (chance - unseenChance) / (1 - unseenChance));
+        int seen = sorted.isEmpty() ? 0 : (int) Math.min(count, Math.rint(COUNT * known));
         List<Way> beyond = new ArrayList<>(count);
         for (int i = 0; i < count; i++) {
-            beyond.add(sorted.isEmpty() ? Way.UNSEEN : sorted.get((int) ((i + 0.5) / count * sorted.size())));
+            beyond.add(i < seen ? sorted.get((int) ((i + 0.5) / seen * sorted.size())) : Way.UNSEEN);
         }
         return new Ways(beyond);
     }

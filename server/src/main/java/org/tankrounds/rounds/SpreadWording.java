@@ -36,11 +36,13 @@ final class SpreadWording {
         if (beyond.size() < FEWEST_TO_DATE) {
             return leading.map(SpreadWording::stays).orElse("");
         }
-        if (beyond.get(0).limit().isEmpty()) {
-            return "told by deaths only";
+        long unseen = unseen(ways);
+        if (unseen > 0 && 2 * unseen >= beyond.size()) {
+            return unseen == beyond.size() ? "told by deaths only" : "told by deaths more than by readings";
         }
-        String first = when(forecast, beyond.get(beyond.size() / 4));
-        String last = when(forecast, beyond.get(beyond.size() * 3 / 4));
+        List<Way> dated = beyond.stream().filter(way -> way.afterHours().isPresent()).toList();
+        String first = when(forecast, dated.get(dated.size() / 4));
+        String last = when(forecast, dated.get(dated.size() * 3 / 4));
         String span = first.equals(last) ? first : first + " to " + last;
         return beyond.size() >= NEARLY_ALL ? span : "if so, " + span;
     }
@@ -54,7 +56,16 @@ final class SpreadWording {
                 : "the water goes beyond a limit";
         return "In " + (count == 0 ? "none" : String.valueOf(count)) + " of " + Ways.COUNT + " ways this could go, "
                 + happens + " before " + until(forecast) + ", if nobody steps in."
-                + (limits.contains(Optional.<Driver>empty()) ? " The deaths tell of it; no reading shows it." : "");
+                + unseen(unseen(ways), count);
+    }
+
+    private static String unseen(long unseen, int count) {
+        return unseen == 0 ? "" : unseen == count ? " The deaths tell of it; no reading shows it."
+                : " Of " + unseen + " only the deaths tell; no reading shows them.";
+    }
+
+    private static long unseen(Ways ways) {
+        return ways.beyond().stream().filter(way -> way.limit().isEmpty()).count();
     }
 
     /** "By then temperature 15.2 to 19.8 °C in 9 ways of 10, 16.0 to 18.3 in half of them." */
@@ -75,9 +86,10 @@ final class SpreadWording {
             return "";
         }
         String others = Analytes.list(limits.subList(1, limits.size()).stream().map(Levels::inSentence).toList());
-        long round = ways.beyond().stream().filter(way -> way.limit().equals(Optional.of(limits.get(0)))).count();
+        List<Driver> seen = ways.beyond().stream().flatMap(way -> way.limit().stream()).toList();
+        long round = count(seen, limits.get(0));
         return "Round: " + Levels.inSentence(limits.get(0)) + " first, " + round + " ways; square: " + others
-                + " first, " + (ways.beyond().size() - round) + ".";
+                + " first, " + (seen.size() - round) + ".";
     }
 
     /** The limits that are passed first, the one of most ways in front. */

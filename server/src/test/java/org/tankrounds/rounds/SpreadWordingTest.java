@@ -63,6 +63,17 @@ class SpreadWordingTest {
     }
 
     @Test
+    void troubleThatDeathsTellOfInPart_isCountedApart() {
+        List<Way> mixed = new ArrayList<>(ways(2, 12, Driver.TEMPERATURE).beyond());
+        mixed.addAll(Collections.nCopies(4, new Way(OptionalInt.empty(), Optional.empty())));
+        assertThat(wording.answer(forecast(), new Ways(mixed)))
+                .contains("In 6 of 20 ways this could go, the water goes beyond a limit")
+                .endsWith("Of 4 only the deaths tell; no reading shows them.");
+        assertThat(brief(new Ways(mixed))).isEqualTo("told by deaths more than by readings");
+        assertThat(wording.signs(new Ways(mixed))).isEmpty();
+    }
+
+    @Test
     void row_saysWhenOrWhereTheWaterStays() {
         assertThat(brief(ways(6, 5, Driver.TEMPERATURE))).isEqualTo("if so, today");
         assertThat(brief(ways(6, 12, Driver.TEMPERATURE))).isEqualTo("if so, tonight");
