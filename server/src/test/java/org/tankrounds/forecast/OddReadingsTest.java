@@ -8,11 +8,14 @@ import static org.tankrounds.testing.Water.forecast;
 import static org.tankrounds.testing.Water.read;
 import static org.tankrounds.testing.Water.with;
 
+import java.time.Duration;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tankrounds.belief.Observation;
+import org.tankrounds.testing.Water;
 import org.tankrounds.water.Analyte;
 
 /** Slips of the pen: one odd number is not believed at once, two that agree are. */
@@ -116,5 +119,23 @@ class OddReadingsTest {
         Observation doubtful = new Observation(read(0.05, analyte, value, 0.5).at(), analyte, value, 0.5, false, true);
         assertThat(forecast(feedingFish(), with(bad, doubtful)).exposure())
                 .isGreaterThan(0.9 * forecast(feedingFish(), bad).exposure());
+    }
+
+    /** A probe's clock, or a date written from memory: all of it a day off, or every other look. */
+    @ParameterizedTest(name = "{0} days, every {1}")
+    @CsvSource({"1, 1", "-1, 1", "1, 2", "-1, 2"})
+    void clockADayOff_neitherHidesBadWaterNorMakesIt(int days, int every) {
+        Water bad = FINE.withNitriteMgPerL(0.6).withTotalAmmoniaMgPerL(1);
+        assertThat(forecast(feedingFish(), shifted(CALM, days, every)).chance()).isLessThan(0.1);
+        Forecast troubled = forecast(feedingFish(), shifted(bad.lastRead(0.1), days, every));
+        assertThat(troubled.chance()).isGreaterThan(0.8);
+        assertThat(troubled.driver()).isEqualTo(Driver.NITRITE);
+    }
+
+    /** @param every so many looks, of five values each */
+    private static List<Observation> shifted(List<Observation> readings, int days, int every) {
+        return IntStream.range(0, readings.size()).mapToObj(i -> i / 5 % every > 0 ? readings.get(i)
+                : Observation.of(readings.get(i).at().plus(Duration.ofDays(days)), readings.get(i).analyte(),
+                        readings.get(i).value(), readings.get(i).halfStep())).toList();
     }
 }
