@@ -41,13 +41,13 @@ final class TemperatureFilter {
     private static final double BARE_TANK_H = 12;
     /** A share worth replacing states for. */
     private static final double WORTH_FOLLOWING = 0.01;
+    private static final double[] SPREAD = Draws.spreadNormal(STATES, 1);
+    /** Which states are first to be put elsewhere: the same ones whatever is read. */
+    private static final double[] ORDER = Draws.spread(STATES, 2);
 
     private final TemperatureStates states = new TemperatureStates(STATES);
     private final double usualC;
     private final double heldSdC;
-    private final double[] spread = Draws.spreadNormal(STATES, 1);
-    /** Which states are first to be put elsewhere: the same ones whatever is read. */
-    private final double[] order = Draws.spread(STATES, 2);
     private double lastC;
     private double unreadHours;
     private int draw;
@@ -57,7 +57,7 @@ final class TemperatureFilter {
         heldSdC = isSetPoint ? HELD_SD_WITH_SET_POINT_C : HELD_SD_C;
         lastC = usualC;
         for (int i = 0; i < STATES; i++) {
-            states.heldC[i] = usualC + spread[i] * heldSdC;
+            states.heldC[i] = usualC + SPREAD[i] * heldSdC;
             states.nowC[i] = states.heldC[i] + ChillerFailure.RUN_SD_C * normal();
         }
     }
@@ -111,9 +111,9 @@ final class TemperatureFilter {
         double keepers = doubtful ? DOUBTFUL_SHARE : TYPO_SHARE;
         double standing = (1 - keepers) * standingChanceAtFirst(readC, sd);
         for (int i = 0; i < STATES; i++) {
-            if (order[i] < standing) {
+            if (ORDER[i] < standing) {
                 standAt(i, readC, sd);
-            } else if (order[i] < 1 - keepers) {
+            } else if (ORDER[i] < 1 - keepers) {
                 holdAbout(i, readC, sd);
             }
         }
@@ -134,7 +134,7 @@ final class TemperatureFilter {
     private void holdAbout(int i, double readC, double sd) {
         double swing = ChillerFailure.RUN_SD_C * ChillerFailure.RUN_SD_C;
         double gain = heldSdC * heldSdC / (heldSdC * heldSdC + swing + sd * sd);
-        states.heldC[i] = usualC + gain * (readC - usualC) + Math.sqrt(1 - gain) * heldSdC * spread[i];
+        states.heldC[i] = usualC + gain * (readC - usualC) + Math.sqrt(1 - gain) * heldSdC * SPREAD[i];
         double pull = swing / (swing + sd * sd);
         states.nowC[i] = states.heldC[i] + pull * (readC - states.heldC[i]) + Math.sqrt(pull) * sd * normal();
     }
@@ -174,7 +174,7 @@ final class TemperatureFilter {
         }
         states.resample();
         for (int i = 0; i < STATES; i++) {
-            if (order[i] < share) {
+            if (ORDER[i] < share) {
                 standAt(i, readC, sd);
             }
         }
