@@ -8,8 +8,8 @@ import org.tankrounds.forecast.LookAhead;
 import org.tankrounds.water.Analyte;
 
 /**
- * What is left for a tank in trouble that nothing known would help: to read what is missing; and where all has
- * just been read, to spare the fish their feed and to look at them.
+ * What is left for a tank in trouble that nothing known would help: to read what is missing; and where all
+ * has just been read, to spare the fish their feed and to look at them.
  */
 final class LastResort {
 

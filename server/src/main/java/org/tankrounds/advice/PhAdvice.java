@@ -16,20 +16,21 @@ import org.tankrounds.water.Carbonate;
 
 /**
  * What a pH too low or too high calls for, of each the most that the model finds no harm in. Baking soda only
- * against a lack of alkalinity, and never while ammonia is high: a higher pH makes more of it harmful. Nor where
- * what ammonia there is could bring nitrite near its limit: alkalinity wakes the guild that makes it first.
+ * against a lack of alkalinity, and never while ammonia is high: a higher pH makes more of it harmful. Nor
+ * where what ammonia there is could bring nitrite near its limit: alkalinity wakes the guild that makes it
+ * first.
  */
 final class PhAdvice {
 
     /** A trouble with pH is one of too low below, of too high above. */
     private static final double MIDDLE_PH = 7.5;
     private static final double ALKALINITY_AIM_MG_PER_L = 50;
-    /** Well below the 20 to 30 mg/L a day of common practice, which in soft water wakes nitrifiers at a stroke. */
+    /** Below the 20 to 30 mg/L a day of common practice, which in soft water wakes nitrifiers at a stroke. */
     private static final List<Double> RAISES_MG_PER_L = List.of(10.0, 5.0);
     private static final double AMMONIA_TOO_HIGH_FOR_BICARBONATE = 0.5;
     private static final Duration ALKALINITY_AGE = Duration.ofDays(30);
     private static final Duration NITROGEN_AGE = Duration.ofDays(7);
-    /** Of its limit, with all the ammonia turned into it. */
+    /** Of its limit, with all the ammonia turned into it (learned on simulated soft water). */
     private static final double NITRITE_SHARE_FOR_BICARBONATE = 0.7;
     /** The most moves the pH by less than a fish minds (common practice, no source). */
     private static final List<Double> CHANGES_PERCENT = List.of(20.0, 15.0, 10.0, 5.0);
@@ -54,8 +55,7 @@ final class PhAdvice {
             return againstLow();
         }
         boolean isBeyond = held > ahead.limits().highestPh();
-        List<Proposal> proposals = new ArrayList<>(
-                isBeyond ? changes() : List.of());
+        List<Proposal> proposals = new ArrayList<>(isBeyond ? changes() : List.of());
         if (isBeyond || !Asked.isReadLately(Analyte.PH, observations, forecast)) {
             proposals.add(0, Proposal.of(Act.ask(Driver.PH, Analyte.PH)));
         }
@@ -112,8 +112,8 @@ final class PhAdvice {
     }
 
     /**
-     * Whether nitrite, at its highest of the week and with all the ammonia turned into it before anything takes
-     * it up, would come near its limit.
+     * Whether nitrite, at its highest of the week and with all the ammonia turned into it before anything
+     * takes it up, would come near its limit.
      */
     private boolean mayNitriteRise() {
         double highest = observations.stream()

@@ -18,7 +18,7 @@ final class BringList {
         if (parts.size() < MOST && !asked(acts).isEmpty()) {
             parts.add(asked(acts));
         }
-        return capital(String.join(", ", parts.subList(0, Math.min(MOST, parts.size()))));
+        return capital(mostOf(parts));
     }
 
     /** The same where no heading says "bring". */
@@ -26,12 +26,16 @@ final class BringList {
         List<String> things = things(acts);
         List<String> sentences = new ArrayList<>();
         if (!things.isEmpty()) {
-            sentences.add("Bring: " + String.join(", ", things.subList(0, Math.min(MOST, things.size()))) + ".");
+            sentences.add("Bring: " + mostOf(things) + ".");
         }
         if (things.size() < MOST && !asked(acts).isEmpty()) {
             sentences.add(capital(asked(acts)) + ".");
         }
         return String.join(" ", sentences);
+    }
+
+    private static String mostOf(List<String> parts) {
+        return String.join(", ", parts.subList(0, Math.min(MOST, parts.size())));
     }
 
     private static List<String> things(List<Act> acts) {

@@ -9,6 +9,7 @@ import static org.tankrounds.testing.Water.read;
 import static org.tankrounds.testing.Water.with;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -131,9 +132,10 @@ class AdvisorTest {
 
     @Test
     void bicarbonate_whereNitriteIsUnreadForAWeek_waitsForThat() {
-        List<Observation> readings = new ArrayList<>(with(
-                FINE.withPh(5.7).withTotalAmmoniaMgPerL(0.1).lastRead(0.1), read(1, Analyte.ALKALINITY, 15, 5)));
-        readings.removeIf(o -> o.analyte() == Analyte.NITRITE && o.at().isAfter(Water.AS_OF.minus(Duration.ofDays(8))));
+        List<Observation> readings = with(FINE.withPh(5.7).withTotalAmmoniaMgPerL(0.1).lastRead(0.1),
+                read(1, Analyte.ALKALINITY, 15, 5));
+        Instant aWeekAgo = Water.AS_OF.minus(Duration.ofDays(8));
+        readings.removeIf(o -> o.analyte() == Analyte.NITRITE && o.at().isAfter(aWeekAgo));
         List<Act> acts = advise(feedingFish(), readings);
         assertThat(acts).extracting(Act::kind).doesNotContain(Act.Kind.BICARBONATE);
         assertThat(acts).extracting(Act::asks).contains("nitrite");
@@ -153,8 +155,8 @@ class AdvisorTest {
     void softWaterUsedUp_allReadToday_isGivenBackALittle() {
         List<Observation> readings = with(FINE.withPh(6.6).withTotalAmmoniaMgPerL(0.2).lastRead(0.1),
                 read(0.1, Analyte.ALKALINITY, 0, 9));
-        List<Act> acts = advise(feedingFish().volumeL(110).eggs(60).sourceAlkalinityMgPerL(28).chlorideMgPerL(14),
-                readings);
+        List<Act> acts = advise(feedingFish().volumeL(110).eggs(60)
+                .sourceAlkalinityMgPerL(28).chlorideMgPerL(14), readings);
         assertThat(acts).extracting(Act::kind).containsAnyOf(Act.Kind.BICARBONATE, Act.Kind.WATER_CHANGE);
     }
 

@@ -32,9 +32,12 @@ class ActWordingTest {
     @Test
     void chloramine_isCalledByItsName_andSaidToFreeAmmonia() {
         List<Observation> nitrite = Water.FINE.withNitriteMgPerL(0.4).lastRead(0.1);
-        List<Observation> chlorine = Water.with(Water.FINE.lastRead(0.1), Water.read(0.05, Analyte.CHLORINE, 0.5, 0.1));
-        assertThat(words(nitrite, Act.Kind.WATER_CHANGE, true)).contains("against chloramine").contains("frees ammonia");
-        assertThat(words(chlorine, Act.Kind.THIOSULFATE, true)).contains("the chloramine").contains("frees ammonia");
+        List<Observation> chlorine = Water.with(Water.FINE.lastRead(0.1),
+                Water.read(0.05, Analyte.CHLORINE, 0.5, 0.1));
+        assertThat(words(nitrite, Act.Kind.WATER_CHANGE, true))
+                .contains("against chloramine").contains("frees ammonia");
+        assertThat(words(chlorine, Act.Kind.THIOSULFATE, true))
+                .contains("the chloramine").contains("frees ammonia");
         assertThat(words(nitrite, Act.Kind.WATER_CHANGE, false)).doesNotContain("chloramine");
         assertThat(words(chlorine, Act.Kind.THIOSULFATE, false)).doesNotContain("chloramine");
     }
