@@ -25,19 +25,27 @@ public final class Advisor {
     /** The acts that the forecast calls for; empty for a tank that needs nothing. */
     public Advice advise(LookAhead ahead, List<Observation> observations) {
         Forecast forecast = ahead.forecast();
-        List<Proposal> tried = new ArrayList<>();
-        List<Remedy> remedies = new ArrayList<>();
-        for (Proposal proposal : withoutRepeats(proposals(ahead, observations))) {
-            Optional<Effect> effect = effect(ahead, proposal);
-            if (Worth.isWorthDoing(proposal.act(), effect, forecast.driver(), isWorrying(forecast))) {
-                tried.add(proposal);
-                remedies.add(new Remedy(proposal.act(), effect));
-            }
+        List<Tried> kept = worthDoing(ahead, withoutRepeats(proposals(ahead, observations)));
+        if (kept.isEmpty() && isWorrying(forecast)) {
+            kept = worthDoing(ahead, LastResort.against(troubleOf(forecast), ahead, observations));
         }
-        if (remedies.isEmpty() && isWorrying(forecast)) {
-            remedies.add(new Remedy(ask(forecast), Optional.empty()));
+        return new Advice(kept.stream().map(Tried::remedy).toList(), together(ahead, kept));
+    }
+
+    /** A proposal with what the model expects of it. */
+    private record Tried(Proposal proposal, Optional<Effect> effect) {
+
+        Remedy remedy() {
+            return new Remedy(proposal.act(), effect);
         }
-        return new Advice(remedies, together(ahead, tried));
+    }
+
+    private static List<Tried> worthDoing(LookAhead ahead, List<Proposal> proposals) {
+        Forecast forecast = ahead.forecast();
+        return proposals.stream().map(proposal -> new Tried(proposal, effect(ahead, proposal)))
+                .filter(tried -> Worth.isWorthDoing(tried.proposal().act(), tried.effect(), forecast.driver(),
+                        isWorrying(forecast)))
+                .toList();
     }
 
     private static Optional<Effect> effect(LookAhead ahead, Proposal proposal) {
@@ -61,10 +69,8 @@ public final class Advisor {
                 || forecast.reasons().stream().anyMatch(Advisor::isAlkalinityLow);
     }
 
-    private static Act ask(Forecast forecast) {
-        boolean mayTurnSour = forecast.reasons().stream().anyMatch(Advisor::isAlkalinityLow);
-        Driver driver = mayTurnSour ? Driver.PH : forecast.driver();
-        return Act.ask(driver, Asked.of(driver));
+    private static Driver troubleOf(Forecast forecast) {
+        return forecast.reasons().stream().anyMatch(Advisor::isAlkalinityLow) ? Driver.PH : forecast.driver();
     }
 
     /** It has to be brought back before it shows in the pH. */
@@ -72,8 +78,8 @@ public final class Advisor {
         return reason.kind() == Reason.Kind.ALKALINITY_LOW;
     }
 
-    private static Optional<Effect> together(LookAhead ahead, List<Proposal> tried) {
-        List<Deed> deeds = tried.stream().flatMap(proposal -> proposal.deed().stream()).toList();
+    private static Optional<Effect> together(LookAhead ahead, List<Tried> kept) {
+        List<Deed> deeds = kept.stream().flatMap(tried -> tried.proposal().deed().stream()).toList();
         return deeds.size() < 2 ? Optional.empty()
                 : Optional.of(Trust.ofAllTogether().in(ahead.effect(
                         deeds.stream().reduce(Deed.NOTHING, Deed::and), ahead.forecast().driver())))

@@ -1,8 +1,10 @@
 package org.tankrounds.advice;
 
+import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
@@ -10,6 +12,8 @@ import org.tankrounds.water.Analyte;
 
 /** Readings, by what they are asked for. */
 final class Asked {
+
+    private static final Duration LATELY = Duration.ofDays(1);
 
     private Asked() {
     }
@@ -24,6 +28,29 @@ final class Asked {
             case PH -> Analyte.PH;
             case CHLORINE -> Analyte.CHLORINE;
         };
+    }
+
+    /** What also bears on it, in the order to ask for. */
+    private static List<Analyte> beside(Driver driver) {
+        return switch (driver) {
+            case PH -> List.of(Analyte.ALKALINITY, Analyte.TOTAL_AMMONIA, Analyte.NITRITE);
+            case UN_IONISED_AMMONIA -> List.of(Analyte.PH, Analyte.TEMPERATURE);
+            case NITRITE -> List.of(Analyte.CHLORIDE);
+            case DISSOLVED_OXYGEN -> List.of(Analyte.TEMPERATURE, Analyte.TOTAL_AMMONIA);
+            case SILENCE, DEATHS -> List.of(Analyte.NITRITE, Analyte.TOTAL_AMMONIA, Analyte.DISSOLVED_OXYGEN);
+            case TEMPERATURE, CHLORINE -> List.of();
+        };
+    }
+
+    /** The first of what bears on a limit that nobody has read within a day. */
+    static Optional<Analyte> missing(Driver driver, List<Observation> observations, Forecast forecast) {
+        return Stream.concat(Stream.of(of(driver)), beside(driver).stream())
+                .filter(analyte -> !isReadLately(analyte, observations, forecast)).findFirst();
+    }
+
+    static boolean isReadLately(Analyte analyte, List<Observation> observations, Forecast forecast) {
+        return newest(observations, analyte, forecast)
+                .filter(read -> read.at().isAfter(forecast.asOf().minus(LATELY))).isPresent();
     }
 
     static Optional<Observation> newest(List<Observation> observations, Analyte analyte, Forecast forecast) {

@@ -1,9 +1,11 @@
 package org.tankrounds.advice;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Driver;
@@ -13,21 +15,25 @@ import org.tankrounds.water.Analyte;
 import org.tankrounds.water.Carbonate;
 
 /**
- * What a pH too low or too high calls for. Baking soda only against a lack of alkalinity, and never while
- * ammonia is high: a higher pH makes more of it harmful.
+ * What a pH too low or too high calls for, of each the most that the model finds no harm in. Baking soda only
+ * against a lack of alkalinity, and never while ammonia is high: a higher pH makes more of it harmful. Nor
+ * where what ammonia there is could bring nitrite near its limit: alkalinity wakes the guild that makes it
+ * first.
  */
 final class PhAdvice {
 
     /** A trouble with pH is one of too low below, of too high above. */
     private static final double MIDDLE_PH = 7.5;
     private static final double ALKALINITY_AIM_MG_PER_L = 50;
-    /** Raise at most 20 to 30 mg/L a day (common practice, no source). */
-    private static final double MOST_ALKALINITY_A_DAY_MG_PER_L = 20;
+    /** Below the 20 to 30 mg/L a day of common practice, which in soft water wakes nitrifiers at a stroke. */
+    private static final List<Double> RAISES_MG_PER_L = List.of(10.0, 5.0);
     private static final double AMMONIA_TOO_HIGH_FOR_BICARBONATE = 0.5;
     private static final Duration ALKALINITY_AGE = Duration.ofDays(30);
-    private static final Duration AMMONIA_AGE = Duration.ofDays(7);
-    /** Moves the pH by less than a fish minds (common practice, no source). */
-    private static final double CHANGE_PERCENT = 20;
+    private static final Duration NITROGEN_AGE = Duration.ofDays(7);
+    /** Of its limit, with all the ammonia turned into it (learned on simulated soft water). */
+    private static final double NITRITE_SHARE_FOR_BICARBONATE = 0.7;
+    /** The most moves the pH by less than a fish minds (common practice, no source). */
+    private static final List<Double> CHANGES_PERCENT = List.of(20.0, 15.0, 10.0, 5.0);
 
     private final LookAhead ahead;
     private final Forecast forecast;
@@ -48,8 +54,12 @@ final class PhAdvice {
         if (read < MIDDLE_PH) {
             return againstLow();
         }
-        Proposal another = Proposal.of(Act.ask(Driver.PH, Analyte.PH));
-        return held > ahead.limits().highestPh() ? List.of(another, change()) : List.of(another);
+        boolean isBeyond = held > ahead.limits().highestPh();
+        List<Proposal> proposals = new ArrayList<>(isBeyond ? changes() : List.of());
+        if (isBeyond || !Asked.isReadLately(Analyte.PH, observations, forecast)) {
+            proposals.add(0, Proposal.of(Act.ask(Driver.PH, Analyte.PH)));
+        }
+        return proposals;
     }
 
     /**
@@ -58,19 +68,38 @@ final class PhAdvice {
      */
     private List<Proposal> againstLow() {
         if (isAmmoniaHigh()) {
-            return List.of(change());
+            return changes();
         }
         Optional<Observation> alkalinity =
                 newest(Analyte.ALKALINITY).filter(o -> isWithin(o, ALKALINITY_AGE));
         if (alkalinity.isEmpty()) {
             return List.of(Proposal.of(Act.ask(Driver.PH, Analyte.ALKALINITY)));
         }
-        if (newest(Analyte.TOTAL_AMMONIA).filter(o -> isWithin(o, AMMONIA_AGE)).isEmpty()) {
+        if (isUnread(Analyte.TOTAL_AMMONIA)) {
             return List.of(Proposal.of(Act.ask(Driver.PH, Analyte.TOTAL_AMMONIA)));
         }
         double missing = ALKALINITY_AIM_MG_PER_L - alkalinity.get().value();
-        return missing > 0 ? List.of(bicarbonate(Math.min(missing, MOST_ALKALINITY_A_DAY_MG_PER_L)))
-                : List.of(air(), change());
+        return missing > 0 ? enriching(missing) : airAndChanges();
+    }
+
+    private List<Proposal> enriching(double missingMgPerL) {
+        if (isUnread(Analyte.NITRITE)) {
+            return List.of(Proposal.of(Act.ask(Driver.PH, Analyte.NITRITE)));
+        }
+        List<Proposal> soda = mayNitriteRise() ? List.of() : largestHarmless(RAISES_MG_PER_L.stream()
+                .map(raise -> Math.min(raise, missingMgPerL)).toList(), this::bicarbonate);
+        return soda.isEmpty() ? changes() : soda;
+    }
+
+    /** The largest that the model finds no harm in; none where it finds harm in all. */
+    private List<Proposal> largestHarmless(List<Double> sizes, DoubleFunction<Proposal> proposal) {
+        return sizes.stream().map(proposal::apply)
+                .filter(each -> !ahead.effect(each.deed().orElseThrow(), Driver.PH).harms())
+                .limit(1).toList();
+    }
+
+    private boolean isUnread(Analyte analyte) {
+        return newest(analyte).filter(o -> isWithin(o, NITROGEN_AGE)).isEmpty();
     }
 
     private boolean isWithin(Observation reading, Duration age) {
@@ -82,6 +111,19 @@ final class PhAdvice {
         return Math.max(read, ahead.belief().totalAmmonia().valueNow()) >= AMMONIA_TOO_HIGH_FOR_BICARBONATE;
     }
 
+    /**
+     * Whether nitrite, at its highest of the week and with all the ammonia turned into it before anything
+     * takes it up, would come near its limit.
+     */
+    private boolean mayNitriteRise() {
+        double highest = observations.stream()
+                .filter(o -> o.analyte() == Analyte.NITRITE && isWithin(o, NITROGEN_AGE))
+                .filter(o -> !o.at().isAfter(forecast.asOf()))
+                .mapToDouble(Observation::value).reduce(ahead.belief().nitrite().valueNow(), Math::max);
+        return ahead.limits().ofNitrite(highest + ahead.belief().totalAmmonia().valueNow(),
+                ahead.belief().chlorideMgPerL()) > NITRITE_SHARE_FOR_BICARBONATE;
+    }
+
     private Proposal bicarbonate(double raiseMgPerL) {
         Act act = volumeL.isEmpty() ? Act.plain(Act.Kind.BICARBONATE, Driver.PH)
                 : Act.amount(Act.Kind.BICARBONATE, Driver.PH,
@@ -89,13 +131,19 @@ final class PhAdvice {
         return Proposal.of(act, Deed.bakingSoda(raiseMgPerL));
     }
 
-    private static Proposal air() {
-        return Proposal.of(Act.plain(Act.Kind.MORE_AIR, Driver.PH), Deed.moreAir());
+    private List<Proposal> airAndChanges() {
+        List<Proposal> both = new ArrayList<>(changes());
+        both.add(0, Proposal.of(Act.plain(Act.Kind.MORE_AIR, Driver.PH), Deed.moreAir()));
+        return both;
     }
 
-    private Proposal change() {
-        return Proposal.of(Act.waterChange(Driver.PH, CHANGE_PERCENT, volumeL, "WaterChange.after"),
-                Deed.waterChange(CHANGE_PERCENT / 100));
+    private List<Proposal> changes() {
+        return largestHarmless(CHANGES_PERCENT, this::change);
+    }
+
+    private Proposal change(double percent) {
+        return Proposal.of(Act.waterChange(Driver.PH, percent, volumeL, "WaterChange.after"),
+                Deed.waterChange(percent / 100));
     }
 
     private Optional<Observation> newest(Analyte analyte) {

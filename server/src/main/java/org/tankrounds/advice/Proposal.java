@@ -2,6 +2,7 @@ package org.tankrounds.advice;
 
 import java.util.Optional;
 import org.tankrounds.forecast.Deed;
+import org.tankrounds.forecast.Driver;
 
 /**
  * An act that is yet to stand the test of the model.
@@ -10,12 +11,18 @@ import org.tankrounds.forecast.Deed;
  */
 record Proposal(Act act, Optional<Deed> deed) {
 
+    private static final double SKIP_FEED_HOURS = 24;
+
     static Proposal of(Act act, Deed deed) {
         return new Proposal(act, Optional.of(deed));
     }
 
     static Proposal of(Act act) {
         return new Proposal(act, Optional.empty());
+    }
+
+    static Proposal skipFeed(Driver driver) {
+        return of(Act.skipFeed(driver, SKIP_FEED_HOURS), Deed.fast(SKIP_FEED_HOURS));
     }
 
     boolean isLike(Proposal other) {

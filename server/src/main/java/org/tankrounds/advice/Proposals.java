@@ -26,7 +26,6 @@ final class Proposals {
     private static final double STANDS = 0.5;
     /** One load of ice is meant to last half a day. */
     private static final double ICE_HOURS = 12;
-    private static final double SKIP_FEED_HOURS = 24;
     private static final Duration AMMONIA_COUNTS = Duration.ofDays(7);
     /** For what the water feels where nobody has said how much there is; no amount is then named. */
     private static final double USUAL_VOLUME_L = 190;
@@ -50,7 +49,11 @@ final class Proposals {
 
     void add(Reason reason) {
         Driver driver = reason.driver().orElseThrow();
-        if (reason.kind() == Reason.Kind.SERIES_NOT_READ || reason.kind() == Reason.Kind.READING_SET_ASIDE) {
+        if (reason.kind() == Reason.Kind.READING_SET_ASIDE) {
+            all.add(Proposal.of(Act.ask(driver, Asked.of(driver))));
+            return;
+        }
+        if (reason.kind() == Reason.Kind.SERIES_NOT_READ) {
             ask(driver, Asked.of(driver));
             return;
         }
@@ -72,8 +75,11 @@ final class Proposals {
         }
     }
 
+    /** What was read within a day is known. */
     private void ask(Driver driver, Analyte analyte) {
-        all.add(Proposal.of(Act.ask(driver, analyte)));
+        if (!Asked.isReadLately(analyte, observations, forecast)) {
+            all.add(Proposal.of(Act.ask(driver, analyte)));
+        }
     }
 
     private void warm(Reason reason) {
@@ -125,7 +131,7 @@ final class Proposals {
     /** Fish on their yolk are not fed. */
     private void skipFeed(Driver driver) {
         if (!forecast.stage().isBeforeFirstFeeding()) {
-            all.add(Proposal.of(Act.skipFeed(driver, SKIP_FEED_HOURS), Deed.fast(SKIP_FEED_HOURS)));
+            all.add(Proposal.skipFeed(driver));
         }
     }
 

@@ -25,7 +25,9 @@ public record Effect(
     /** At this hour the levels are compared. */
     public static final int LEVEL_HOURS = 24;
 
-    private static final double SAME = 1e-9;
+    /** Less than any page tells apart, and than a hundred courses can. */
+    private static final double SAME_CHANCE = 0.0005;
+    private static final double SAME_SHARE_OF_EXPOSURE = 0.001;
 
     /**
      * The same as far as it can be trusted.
@@ -40,9 +42,17 @@ public record Effect(
                 exposureWithout, left, levelWithout, levelWith, hoursToLimitWithout, hoursToLimitWith);
     }
 
-    /** Whether the model expects harm of it: more chance or more exposure. */
+    /** The same with no less chance and exposure left than that, up to what there was without the deed. */
+    Effect atLeast(double chance, double exposure) {
+        return new Effect(driver, chanceWithout, Math.max(chanceWith, Math.min(chance, chanceWithout)),
+                exposureWithout, Math.max(exposureWith, Math.min(exposure, exposureWithout)),
+                levelWithout, levelWith, hoursToLimitWithout, hoursToLimitWith);
+    }
+
+    /** Whether the model expects harm of it: more chance or more exposure, by more than rounding. */
     public boolean harms() {
-        return chanceWith > chanceWithout + SAME || exposureWith > exposureWithout + SAME;
+        return chanceWith > chanceWithout + SAME_CHANCE
+                || exposureWith > exposureWithout * (1 + SAME_SHARE_OF_EXPOSURE);
     }
 
     /** By how much the chance falls. */

@@ -8,6 +8,7 @@ import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankBelief;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.fish.Stage;
+import org.tankrounds.water.Analyte;
 
 /** From a tank's facts and observations to its next 72 hours. Stateless; one may serve all threads. */
 public final class Forecaster {
@@ -64,7 +65,13 @@ public final class Forecaster {
                 judgement.driver(), outcome.hoursToLimit(), judgement.ageIfAny(), stage,
                 belief.fishAlive(), Reasons.of(belief, outcome, judgement, limits, stage),
                 Fans.of(course, outcome.picked(), belief, limits));
-        return new LookAhead(forecast, belief, course, outcome, limits);
+        return new LookAhead(forecast, belief, course, outcome, limits,
+                () -> forecast(facts, noChlorineFound(observations), asOf));
+    }
+
+    private static List<Observation> noChlorineFound(List<Observation> observations) {
+        return observations.stream().map(o -> o.analyte() != Analyte.CHLORINE ? o
+                : new Observation(o.at(), o.analyte(), 0, o.halfStep(), false, o.doubtful())).toList();
     }
 
     /** The signs that experience judges a tank by, in the order of {@link Sign}; for making experience. */

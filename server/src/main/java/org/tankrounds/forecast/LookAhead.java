@@ -1,6 +1,7 @@
 package org.tankrounds.forecast;
 
 import java.util.Arrays;
+import java.util.function.Supplier;
 import org.tankrounds.belief.TankBelief;
 
 /** A forecast together with the courses behind it, so that it can be asked what would come of a deed. */
@@ -17,17 +18,22 @@ public final class LookAhead {
     private final Paths course;
     private final Outcome outcome;
     private final Limits limits;
+    private final Supplier<Forecast> withoutChlorine;
     /** Made when first asked for: most tanks need no advice. */
     private Courses shown;
     private Outcome without;
     private Courses tried;
+    private Forecast clean;
 
-    LookAhead(Forecast forecast, TankBelief belief, Paths course, Outcome outcome, Limits limits) {
+    /** @param withoutChlorine the forecast, had the same tests found none */
+    LookAhead(Forecast forecast, TankBelief belief, Paths course, Outcome outcome, Limits limits,
+            Supplier<Forecast> withoutChlorine) {
         this.forecast = forecast;
         this.belief = belief;
         this.course = course;
         this.outcome = outcome;
         this.limits = limits;
+        this.withoutChlorine = withoutChlorine;
     }
 
     public Forecast forecast() {
@@ -60,11 +66,23 @@ public final class LookAhead {
         }
         Paths paths = WhatIf.of(shown, deed, Forecast.HORIZON_HOURS);
         Outcome with = new Outcome(paths, limits);
-        return new Effect(driver, forecast.chance(), Forecaster.rounded(chance(with), 1e4),
+        return noBetterThanWithoutChlorine(new Effect(driver,
+                forecast.chance(), Forecaster.rounded(chance(with), 1e4),
                 forecast.exposure(), Forecaster.rounded(exposure(with), 1e3),
                 Courses.medianLevel(shown.paths(), driver, Effect.LEVEL_HOURS),
                 Courses.medianLevel(paths, driver, Effect.LEVEL_HOURS),
-                without.hoursToLimit(), with.hoursToLimit());
+                without.hoursToLimit(), with.hoursToLimit()));
+    }
+
+    /** Chlorine is beyond on every course, so that they say nothing of what else may go wrong. */
+    private Effect noBetterThanWithoutChlorine(Effect effect) {
+        if (outcome.excess(Driver.CHLORINE) == 0) {
+            return effect;
+        }
+        if (clean == null) {
+            clean = withoutChlorine.get();
+        }
+        return effect.atLeast(clean.chance(), clean.exposure());
     }
 
     /**

@@ -44,4 +44,8 @@ public record Tank(
     public String school() {
         return room.school();
     }
+
+    public boolean hasChloramine() {
+        return disinfectant.filter("chloramine"::equals).isPresent();
+    }
 }

@@ -13,18 +13,26 @@ final class ActWording {
             "Unplug what is electric before reaching in. Wash hands before and after; "
             + "cover cuts.";
 
+    private static final String AMMONIA_FREED = " Breaking chloramine frees ammonia: read it the next day.";
+
     private ActWording() {}
 
-    /** @param early whether eggs or sac fry are in the tank, which bear less */
-    static Advice of(Act act, boolean early) {
+    /**
+     * @param early whether eggs or sac fry are in the tank, which bear less
+     * @param chloramine whether that is what the water works adds
+     */
+    static Advice of(Act act, boolean early, boolean chloramine) {
         return switch (act.kind()) {
             case WATER_CHANGE -> new Advice("Change" + amount(act) + " of the water" + litres(act) + ".",
-                    "Treat fresh water against chlorine and bring it to the tank's temperature first."
+                    "Treat fresh water against " + disinfectant(chloramine)
+                            + " and bring it to the tank's temperature first."
+                            + (chloramine ? AMMONIA_FREED : "")
                             + (early ? " Pour it slowly, away from eggs and sac fry." : ""), REACHING_IN);
             case LEAVE_WATER -> new Advice("Change no water for now.",
                     "The source water would lift the pH, and with it the harmful share of the ammonia.", "");
             case SALT -> new Advice("Add" + amount(act) + " of plain salt.",
-                    "Without iodine or other additives. Dissolve it in tank water and add it over some hours.",
+                    "Read chloride first if salt was given since it was last read. Without iodine or other "
+                            + "additives. Dissolve it in tank water and add it over some hours.",
                     "Write it down: it leaves only with the water, and twice is too much.");
             case BICARBONATE -> new Advice("Add" + amount(act) + " of baking soda, once.",
                     "Dissolve it first. Read pH, alkalinity and ammonia again the next day before you add more.",
@@ -38,14 +46,20 @@ final class ActWording {
             case MORE_AIR -> new Advice("More air.", "A second stone or pump, and a moving surface.", MAINS);
             case SKIP_FEED -> new Advice("No feed" + span(act) + ".", "Fish bear it well; the filter catches up.", "");
             case THIOSULFATE -> new Advice(
-                    "Neutralise the chlorine with" + amount(act) + " of sodium thiosulfate pentahydrate.",
-                    "Dissolve it in tank water and spread it over the surface.",
+                    "Neutralise the " + disinfectant(chloramine) + " with" + amount(act)
+                            + " of sodium thiosulfate pentahydrate.",
+                    "Dissolve it in tank water and spread it over the surface."
+                            + (chloramine ? AMMONIA_FREED : ""),
                     "By an adult, as its label says. Never mix chlorine products with acids or ammonia.");
             case ASK_FOR_READING -> new Advice("Ask for a reading: " + Analytes.inSentence(act.asks()) + ".", "", "");
             case LOOK_AT_FISH -> new Advice("Look at the fish and count the dead.",
-                    "Take them out and write the number down.",
+                    "Take them out and write the number down. If others gasp or lie down, call for help.",
                     "Wash hands before and after. Dead fish go where the permit says.");
         };
+    }
+
+    private static String disinfectant(boolean chloramine) {
+        return chloramine ? "chloramine" : "chlorine";
     }
 
     private static String amount(Act act) {

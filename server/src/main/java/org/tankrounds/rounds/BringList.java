@@ -3,6 +3,7 @@ package org.tankrounds.rounds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.tankrounds.advice.Act;
 import org.tankrounds.web.Formats;
 
@@ -13,19 +14,42 @@ final class BringList {
     private BringList() {}
 
     static String of(List<Act> acts) {
-        List<String> things = new ArrayList<>();
-        List<String> asked = new ArrayList<>();
-        for (Act act : acts) {
-            if (act.kind() == Act.Kind.ASK_FOR_READING) {
-                asked.add(Analytes.inSentence(act.asks()));
-            } else if (!thing(act).isEmpty()) {
-                things.add(thing(act));
-            }
+        List<String> parts = things(acts);
+        if (parts.size() < MOST && !asked(acts).isEmpty()) {
+            parts.add(asked(acts));
         }
-        if (!asked.isEmpty() && things.size() < MOST) {
-            things.add("ask for " + Analytes.list(asked));
+        return capital(mostOf(parts));
+    }
+
+    /** The same where no heading says "bring". */
+    static String sentences(List<Act> acts) {
+        List<String> things = things(acts);
+        List<String> sentences = new ArrayList<>();
+        if (!things.isEmpty()) {
+            sentences.add("Bring: " + mostOf(things) + ".");
         }
-        String list = String.join(", ", things.subList(0, Math.min(MOST, things.size())));
+        if (things.size() < MOST && !asked(acts).isEmpty()) {
+            sentences.add(capital(asked(acts)) + ".");
+        }
+        return String.join(" ", sentences);
+    }
+
+    private static String mostOf(List<String> parts) {
+        return String.join(", ", parts.subList(0, Math.min(MOST, parts.size())));
+    }
+
+    private static List<String> things(List<Act> acts) {
+        return acts.stream().map(BringList::thing).filter(thing -> !thing.isEmpty())
+                .collect(Collectors.toCollection(ArrayList::new));
+    }
+
+    private static String asked(List<Act> acts) {
+        List<String> asked = acts.stream().filter(act -> act.kind() == Act.Kind.ASK_FOR_READING)
+                .map(act -> Analytes.inSentence(act.asks())).toList();
+        return asked.isEmpty() ? "" : "ask for " + Analytes.list(asked);
+    }
+
+    private static String capital(String list) {
         return list.isEmpty() ? "" : list.substring(0, 1).toUpperCase(Locale.ENGLISH) + list.substring(1);
     }
 

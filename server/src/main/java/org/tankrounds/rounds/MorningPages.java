@@ -62,7 +62,8 @@ final class MorningPages {
 
     private MorningPage.Row row(RoundsPage.Row said, PastTank tank) {
         Phrase then = new AftermathWording(formats).of(tank.then(), tank.forecast().forecast());
-        return new MorningPage.Row(said, then.lead(), then.rest(), tank.then().wentBeyond());
+        String bring = said.bring().isEmpty() ? "" : BringList.sentences(tank.forecast().acts());
+        return new MorningPage.Row(said, bring, then.lead(), then.rest(), tank.then().wentBeyond());
     }
 
     private String why(Loaded past) {

@@ -80,11 +80,11 @@ final class TankPages {
 
     private List<TankPage.Advice> advice(Known known) {
         return known.forecast().stream().flatMap(row -> row.advice().remedies().stream()
-                .map(remedy -> words(remedy, row.forecast()))).toList();
+                .map(remedy -> words(remedy, row.forecast(), known.tank()))).toList();
     }
 
-    private TankPage.Advice words(Remedy remedy, Forecast forecast) {
-        return ActWording.of(remedy.act(), forecast.stage().isBeforeFirstFeeding())
+    private TankPage.Advice words(Remedy remedy, Forecast forecast, Tank tank) {
+        return ActWording.of(remedy.act(), forecast.stage().isBeforeFirstFeeding(), tank.hasChloramine())
                 .withEffect(effects.alone(remedy));
     }
 

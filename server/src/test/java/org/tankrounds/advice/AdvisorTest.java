@@ -8,6 +8,8 @@ import static org.tankrounds.testing.Water.feedingFish;
 import static org.tankrounds.testing.Water.read;
 import static org.tankrounds.testing.Water.with;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -109,13 +111,74 @@ class AdvisorTest {
         assertThat(half).isGreaterThan(whole / 2);
     }
 
-    /** Baking soda 1.678673 per CaCO3, at most 20 mg/L a day: 6.379 g in 190 L. */
+    /** Baking soda 1.678673 per CaCO3, at most 10 mg/L at once: 3.189 g in 190 L. */
     @Test
-    void bicarbonate_raisesLowAlkalinityByWhatADayBears() {
-        List<Act> acts = advise(feedingFish(),
-                with(FINE.withPh(5.7).lastRead(0.1), read(1, Analyte.ALKALINITY, 15, 5)));
+    void bicarbonate_raisesLowAlkalinityByLittleAtOnce() {
+        List<Act> acts = advise(feedingFish(), with(FINE.withPh(5.7).withTotalAmmoniaMgPerL(0.1).lastRead(0.1),
+                read(1, Analyte.ALKALINITY, 15, 5)));
         assertThat(only(acts, Act.Kind.BICARBONATE).amount().getAsDouble())
-                .isCloseTo(20 * 1.678673 * 190 / 1000, within(1e-6));
+                .isCloseTo(10 * 1.678673 * 190 / 1000, within(1e-6));
+    }
+
+    /** Woken nitrifiers turn what ammonia there is into nitrite at a stroke. */
+    @ParameterizedTest(name = "nitrite {0} mg N/L")
+    @ValueSource(doubles = {0.25, 10})
+    void bicarbonate_whereNitriteWasHighThisWeek_isWithheld(double nitriteMgPerL) {
+        List<Act> acts = advise(feedingFish(), with(FINE.withPh(5.7).withTotalAmmoniaMgPerL(0.1).lastRead(0.1),
+                read(5, Analyte.NITRITE, nitriteMgPerL, 0.05), read(1, Analyte.ALKALINITY, 15, 5)));
+        assertThat(acts).extracting(Act::kind).doesNotContain(Act.Kind.BICARBONATE);
+        assertThat(acts).isNotEmpty();
+    }
+
+    @Test
+    void bicarbonate_whereNitriteIsUnreadForAWeek_waitsForThat() {
+        List<Observation> readings = with(FINE.withPh(5.7).withTotalAmmoniaMgPerL(0.1).lastRead(0.1),
+                read(1, Analyte.ALKALINITY, 15, 5));
+        Instant aWeekAgo = Water.AS_OF.minus(Duration.ofDays(8));
+        readings.removeIf(o -> o.analyte() == Analyte.NITRITE && o.at().isAfter(aWeekAgo));
+        List<Act> acts = advise(feedingFish(), readings);
+        assertThat(acts).extracting(Act::kind).doesNotContain(Act.Kind.BICARBONATE);
+        assertThat(acts).extracting(Act::asks).contains("nitrite");
+    }
+
+    /** Sour on hard source water, with ammonia high: much fresh water would lift the pH at a stroke. */
+    @Test
+    void sourTank_whereAFifthOfFreshWaterWouldHarm_isChangedByLess() {
+        List<Observation> readings = with(FINE.withPh(5.8).withTotalAmmoniaMgPerL(6).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, 5, 2));
+        Act change = only(advise(feedingFish().sourceAlkalinityMgPerL(150), readings), Act.Kind.WATER_CHANGE);
+        assertThat(change.amount().getAsDouble()).isBetween(5.0, 15.0);
+    }
+
+    /** All alkalinity used up, everything read today: as of a tank on soft water whose changes have stopped. */
+    @ParameterizedTest(name = "nitrite {0} mg N/L")
+    @ValueSource(doubles = {0.02, 0.1})
+    void softWaterUsedUp_whereAllIsReadToday_isGivenMoreThanAnotherReading(double nitriteMgPerL) {
+        List<Observation> readings = with(FINE.withPh(6.6).withTotalAmmoniaMgPerL(0.2)
+                .withNitriteMgPerL(nitriteMgPerL).lastRead(0.1), read(0.1, Analyte.ALKALINITY, 0, 9));
+        List<Act> acts = advise(feedingFish().volumeL(110).eggs(57)
+                .sourceAlkalinityMgPerL(28).chlorideMgPerL(14), readings);
+        assertThat(acts).isNotEmpty().extracting(Act::asks).doesNotContain("ph", "alkalinity", "total_ammonia");
+        assertThat(acts).extracting(Act::kind)
+                .containsAnyOf(Act.Kind.BICARBONATE, Act.Kind.WATER_CHANGE, Act.Kind.SKIP_FEED);
+    }
+
+    /** Whatever was read within the day is known: then there is something better to do than to read it again. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {51, 52, 53, 54})
+    void sourTank_whereAllIsReadToday_isAskedForNoneOfIt(long seed) {
+        Random random = new Random(seed);
+        for (int i = 0; i < 20; i++) {
+            List<Observation> readings = with(FINE.withPh(5.2 + 1.2 * random.nextDouble())
+                    .withTotalAmmoniaMgPerL(8 * random.nextDouble() * random.nextDouble())
+                    .withNitriteMgPerL(0.3 * random.nextDouble()).lastRead(0.1),
+                    read(0.1, Analyte.ALKALINITY, 100 * random.nextDouble() * random.nextDouble(), 5),
+                    read(0.1, Analyte.CHLORIDE, 12, 5));
+            List<Act> acts = advise((random.nextBoolean() ? feedingFish() : eggs())
+                    .sourceAlkalinityMgPerL(10 + 200 * random.nextDouble()), readings);
+            assertThat(acts).as("seed %d, tank %d", seed, i).extracting(Act::asks)
+                    .doesNotContain("ph", "alkalinity", "total_ammonia", "nitrite");
+        }
     }
 
     @Test

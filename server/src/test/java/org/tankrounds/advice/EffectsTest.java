@@ -18,6 +18,7 @@ import org.tankrounds.belief.TankFacts;
 import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Effect;
+import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.LookAhead;
 import org.tankrounds.testing.Water;
 import org.tankrounds.water.Analyte;
@@ -104,6 +105,19 @@ class EffectsTest {
         List<Act> acts = new Advisor().advise(Water.lookAhead(feedingFish(), readings), readings).acts();
         assertThat(acts).extracting(Act::kind).doesNotContain(Act.Kind.BICARBONATE);
         assertThat(acts).extracting(Act::asks).contains("total_ammonia");
+    }
+
+    /** What else may go wrong with the tank is as likely as if the test had found no chlorine. */
+    @ParameterizedTest(name = "nitrite {0} mg N/L")
+    @ValueSource(doubles = {0.02, 0.15, 0.35})
+    void thiosulfate_makesATankNoBetterThanOneWithoutChlorine(double nitriteMgPerL) {
+        List<Observation> readings = FINE.withNitriteMgPerL(nitriteMgPerL).lastRead(0.1);
+        List<Observation> chlorinated = with(readings, read(0.05, Analyte.CHLORINE, 0.5, 0.1));
+        LookAhead ahead = Water.lookAhead(feedingFish(), chlorinated);
+        Effect effect = of(new Advisor().advise(ahead, chlorinated), Act.Kind.THIOSULFATE);
+        Forecast clean = Water.forecast(feedingFish(), with(readings, read(0.05, Analyte.CHLORINE, 0, 0.1)));
+        assertThat(effect.chanceWith()).isBetween(clean.chance() - 1e-9, effect.chanceWithout());
+        assertThat(effect.exposureWith()).isBetween(clean.exposure() - 1e-9, effect.exposureWithout());
     }
 
     private static List<Observation> water(Random random) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.tankrounds.advice.Act;
 import org.tankrounds.forecast.Forecaster;
 
 /**
@@ -18,6 +19,9 @@ class AdviceTrialTest {
     private static final int TANKS = 6;
     private static final int EVERY_NTH_MORNING = 14;
     private static final int ENOUGH = 25;
+    private static final long SODA_SEED = 77_204;
+    private static final int SODA_TANKS = 11;
+    private static final int EVERY_WEEK = 7;
     /**
      * Of a hundred followed, so many may go beyond a limit that would not have: soft water changed wakes the
      * filter.
@@ -65,6 +69,17 @@ class AdviceTrialTest {
                     assertThat(row.harmWith()).as("%s", row).isLessThanOrEqualTo(row.harmWithout());
                     assertThat(row.madeWorse()).as("%s", row).isLessThanOrEqualTo(MARGIN);
                 });
+    }
+
+    /** Alkalinity given back at a stroke wakes nitrifiers, and nitrite with them. */
+    @Test
+    void bakingSodaInSoftWater_bringsNoNitriteBeyondItsLimit() {
+        EffectRow soda = AdviceTrial.of(World.SOFT_WATER, SODA_SEED, SODA_TANKS, EVERY_WEEK, new Forecaster())
+                .stream().filter(row -> row.act().equals(Act.Kind.BICARBONATE.name())).findFirst().orElseThrow();
+        assertThat(soda.cases()).isGreaterThan(4);
+        assertThat(soda.beyondWith()).as("%s", soda).isLessThanOrEqualTo(soda.beyondWithout());
+        assertThat(soda.harmWith()).as("%s", soda).isLessThanOrEqualTo(soda.harmWithout());
+        assertThat(soda.madeWorse()).as("%s", soda).isZero();
     }
 
     /**

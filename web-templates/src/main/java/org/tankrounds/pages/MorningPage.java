@@ -21,11 +21,12 @@ public record MorningPage(
 
     /**
      * @param said the row as it stood
+     * @param bring what was to be brought and asked for, in sentences; empty where nothing was
      * @param then what happened, worst first
      * @param rest what bears on that
      * @param beyond whether a later reading was beyond a limit
      */
-    public record Row(RoundsPage.Row said, String then, String rest, boolean beyond) {}
+    public record Row(RoundsPage.Row said, String bring, String then, String rest, boolean beyond) {}
 
     public record Turn(String text, String to) {}
 

@@ -1,0 +1,35 @@
+package org.tankrounds.rounds;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.tankrounds.advice.Act;
+import org.tankrounds.forecast.Driver;
+
+class BringListTest {
+    private static final Act SALT = act(Act.Kind.SALT, OptionalDouble.of(15), "g", "");
+    private static final Act ASK_FOR_PH = act(Act.Kind.ASK_FOR_READING, OptionalDouble.empty(), "", "ph");
+
+    @Test
+    void row_namesThingsAndThenWhatToAskFor() {
+        assertThat(BringList.of(List.of(ASK_FOR_PH, SALT))).isEqualTo("Salt 15\u00a0g, ask for pH");
+        assertThat(BringList.of(List.of(ASK_FOR_PH))).isEqualTo("Ask for pH");
+        assertThat(BringList.of(List.of())).isEmpty();
+    }
+
+    @Test
+    void sentences_bringThings_andAskForReadings() {
+        assertThat(BringList.sentences(List.of(ASK_FOR_PH))).isEqualTo("Ask for pH.");
+        assertThat(BringList.sentences(List.of(SALT))).isEqualTo("Bring: salt 15\u00a0g.");
+        assertThat(BringList.sentences(List.of(ASK_FOR_PH, SALT)))
+                .isEqualTo("Bring: salt 15\u00a0g. Ask for pH.");
+        assertThat(BringList.sentences(List.of())).isEmpty();
+    }
+
+    private static Act act(Act.Kind kind, OptionalDouble amount, String unit, String asks) {
+        return new Act(kind, Optional.of(Driver.NITRITE), amount, unit, OptionalDouble.empty(), "", asks, "");
+    }
+}
