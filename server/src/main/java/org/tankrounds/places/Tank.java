@@ -44,4 +44,8 @@ public record Tank(
     public String school() {
         return room.school();
     }
+
+    public boolean isInUseAt(Instant at) {
+        return retiredAt.isEmpty() || retiredAt.get().isAfter(at);
+    }
 }
