@@ -18,8 +18,6 @@ public final class BeliefFilter {
     public static final int EGGS_WHERE_UNKNOWN = 100;
     /** Chloride taken where nobody has said, mg/L. */
     public static final double CHLORIDE_WHERE_UNKNOWN_MG_PER_L = 5;
-    /** While a class keeps a tank some of its fish live, whatever a mistyped count says. */
-    private static final double LEAST_ALIVE_SHARE = 0.05;
     /** Chlorine is driven out by the air stones to 1/e in this time, h (common practice, no source). */
     public static final double CHLORINE_HOURS = 20;
     private static final int NEWEST_TEMPERATURES = 16;
@@ -37,8 +35,8 @@ public final class BeliefFilter {
         this.facts = facts;
         this.asOf = asOf;
         this.history = new History(observations, asOf);
-        this.temperatures = TemperatureReadings.setRight(
-                history.of(Analyte.TEMPERATURE), facts.chillerSetPointC().orElse(Population.HELD_C));
+        this.temperatures = TemperatureReadings.looks(TemperatureReadings.setRight(
+                history.of(Analyte.TEMPERATURE), facts.chillerSetPointC().orElse(Population.HELD_C)));
         this.trace = TemperatureReadings.trace(temperatures);
     }
 
@@ -83,13 +81,7 @@ public final class BeliefFilter {
     }
 
     private int fishAlive() {
-        int eggs = facts.eggs().orElse(EGGS_WHERE_UNKNOWN);
-        double dead = 0;
-        for (Observation death : history.sure(Analyte.DEATHS)) {
-            dead += death.value();
-        }
-        double least = Math.ceil(eggs * LEAST_ALIVE_SHARE);
-        return (int) Math.max(least, eggs - dead);
+        return FishAlive.of(facts.eggs().orElse(EGGS_WHERE_UNKNOWN), history.sure(Analyte.DEATHS));
     }
 
     private TemperatureBelief temperature() {
@@ -220,9 +212,20 @@ public final class BeliefFilter {
                 * StrictMath.exp(-TemperatureFilter.hours(reading.at(), asOf) / CHLORINE_HOURS);
     }
 
+    /** A lone one beyond what tanks show would make nitrite harmless for the season: it waits for a second look. */
     private double chloride() {
-        List<Observation> read = history.sure(Analyte.CHLORIDE);
-        return read.isEmpty() ? facts.chlorideMgPerL().orElse(CHLORIDE_WHERE_UNKNOWN_MG_PER_L)
-                : read.get(read.size() - 1).value();
+        double held = facts.chlorideMgPerL().orElse(CHLORIDE_WHERE_UNKNOWN_MG_PER_L);
+        Observation setAside = null;
+        for (Observation reading : history.sure(Analyte.CHLORIDE)) {
+            if (Analyte.CHLORIDE.likely().holds(reading.value())) {
+                held = reading.value();
+                setAside = null;
+            } else if (setAside == null) {
+                setAside = reading;
+            } else if (!setAside.isSameLookAs(reading)) {
+                held = reading.value();
+            }
+        }
+        return held;
     }
 }

@@ -1,5 +1,6 @@
 package org.tankrounds.belief;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
 import org.tankrounds.water.Analyte;
@@ -19,6 +20,9 @@ import org.tankrounds.water.Analyte;
 public record Observation(
         Instant at, Analyte analyte, double value, double halfStep, boolean below, boolean doubtful) {
 
+    /** Within this time a value that is there again is the same look, not a second witness. */
+    private static final Duration LOOK = Duration.ofMinutes(10);
+
     public Observation {
         Objects.requireNonNull(at, "at");
         Objects.requireNonNull(analyte, "analyte");
@@ -33,5 +37,10 @@ public record Observation(
     /** A plain measurement that nobody doubts. */
     public static Observation of(Instant at, Analyte analyte, double value, double halfStep) {
         return new Observation(at, analyte, value, halfStep, false, false);
+    }
+
+    /** Whether two observations of one analyte lie so near each other in time that they are one look. */
+    boolean isSameLookAs(Observation other) {
+        return Duration.between(at, other.at).abs().compareTo(LOOK) < 0;
     }
 }

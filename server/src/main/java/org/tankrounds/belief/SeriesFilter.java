@@ -8,7 +8,7 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * Follows one series through its readings. A reading far from what is expected is set aside; when the next
- * one agrees with it both are believed, else it is forgotten. A first reading has only tanks in general
+ * look agrees with it both are believed, else it is forgotten. A first reading has only tanks in general
  * against it, and is believed however odd.
  */
 final class SeriesFilter {
@@ -50,7 +50,8 @@ final class SeriesFilter {
         double distance = (scaledLow + scaledHigh) / 2 - population.applyAsDouble(reading.at());
         double surprise = Math.abs(state.surprise(distance, variance));
         boolean fits = believed.isEmpty() || surprise < surpriseSds(reading);
-        if (pending != null && agrees(distance, variance)) {
+        boolean again = pending != null && agrees(distance, variance);
+        if (again && !pending.reading.isSameLookAs(reading)) {
             state = jumped(pending).seeing(distance, variance);
             believed.add(pending.reading);
             believed.add(reading);
@@ -59,7 +60,7 @@ final class SeriesFilter {
             state = state.seeing(distance, variance);
             believed.add(reading);
             pending = null;
-        } else {
+        } else if (!again) {
             pending = new Pending(reading, distance, variance);
         }
     }

@@ -2,6 +2,7 @@ package org.tankrounds.belief;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import org.tankrounds.fish.DatedTemperature;
 
@@ -15,6 +16,7 @@ final class TemperatureReadings {
     private static final double FAR_C = 8;
     private static final double SAME_C = 4;
     private static final double SLIP_C = 2;
+    private static final double ONE_LOOK_C = 1.5;
 
     private TemperatureReadings() {
     }
@@ -33,6 +35,21 @@ final class TemperatureReadings {
             }
         }
         return right;
+    }
+
+    /** One reading of each look, the newest, where those within minutes of it say about the same. */
+    static List<Observation> looks(List<Observation> right) {
+        List<Observation> looks = new ArrayList<>(right.size());
+        for (int i = right.size() - 1; i >= 0; i--) {
+            Observation reading = right.get(i);
+            Observation later = looks.isEmpty() ? null : looks.get(looks.size() - 1);
+            if (later == null || !later.isSameLookAs(reading)
+                    || Math.abs(later.value() - reading.value()) > ONE_LOOK_C) {
+                looks.add(reading);
+            }
+        }
+        Collections.reverse(looks);
+        return looks;
     }
 
     /** The course of the temperature for counting thermal units: lone spikes left out. */

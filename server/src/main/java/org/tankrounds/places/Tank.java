@@ -48,4 +48,8 @@ public record Tank(
     public boolean hasChloramine() {
         return disinfectant.filter("chloramine"::equals).isPresent();
     }
+
+    public boolean isInUseAt(Instant at) {
+        return retiredAt.isEmpty() || retiredAt.get().isAfter(at);
+    }
 }

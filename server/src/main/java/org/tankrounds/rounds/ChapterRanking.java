@@ -57,7 +57,8 @@ public final class ChapterRanking {
     }
 
     List<Forecast> at(DSLContext tx, int chapterId, Instant asOf) {
-        return Ranking.order(tanks.listOfChapter(tx, chapterId).stream()
+        return Ranking.order(tanks.listWithRetired(tx, chapterId).stream()
+                .filter(tank -> tank.isInUseAt(asOf))
                 .map(tank -> maker.forecast(inputs.load(tx, chapterId, tank, asOf), asOf))
                 .toList());
     }

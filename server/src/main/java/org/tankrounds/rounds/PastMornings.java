@@ -66,7 +66,7 @@ public final class PastMornings {
         Instant end = asOf.plus(Aftermath.SPAN);
         Instant until = end.isAfter(now) ? now : end;
         return tanks.listWithRetired(tx, chapterId).stream()
-                .filter(tank -> tank.retiredAt().filter(at -> !at.isAfter(asOf)).isEmpty())
+                .filter(tank -> tank.isInUseAt(asOf))
                 .map(tank -> new LoadedTank(inputs.load(tx, chapterId, tank, asOf),
                         inputs.after(tx, chapterId, tank, asOf, until)))
                 .filter(LoadedTank::wasThere).toList();

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.TankFacts;
 import org.tankrounds.testing.Water;
 import org.tankrounds.water.Analyte;
 
@@ -119,6 +120,75 @@ class OddReadingsTest {
         Observation doubtful = new Observation(read(0.05, analyte, value, 0.5).at(), analyte, value, 0.5, false, true);
         assertThat(forecast(feedingFish(), with(bad, doubtful)).exposure())
                 .isGreaterThan(0.9 * forecast(feedingFish(), bad).exposure());
+    }
+
+    /** 9 becomes 90 by a slip, and a number from another box cannot be the lot's at all. */
+    @ParameterizedTest(name = "{1} deaths {0} days ago")
+    @CsvSource({"10, 90", "60, 90", "60, 5000", "10, 101"})
+    void mistypedDeaths_hideBadWaterByHalfAtMost(double daysAgo, double count) {
+        List<Observation> bad = FINE.withNitriteMgPerL(0.4).lastRead(0.1);
+        Forecast mistyped = forecast(feedingFish(), with(bad, read(daysAgo, Analyte.DEATHS, count, 0)));
+        assertThat(mistyped.exposure()).isGreaterThan(0.45 * forecast(feedingFish(), bad).exposure());
+    }
+
+    @Test
+    void deathsCountedDayAfterDay_areBelieved() {
+        List<Observation> dying = with(CALM, read(5, Analyte.DEATHS, 30, 0), read(4, Analyte.DEATHS, 40, 0),
+                read(3, Analyte.DEATHS, 20, 0), read(2, Analyte.DEATHS, 4, 0));
+        assertThat(forecast(feedingFish(), dying).fishAlive()).isEqualTo(6);
+    }
+
+    @ParameterizedTest(name = "then {0}")
+    @CsvSource({"30, 10", "60, 5"})
+    void mostOfALotDead_isBelievedOnceTheNextCountIsLargeToo(double next, int alive) {
+        Observation most = read(5, Analyte.DEATHS, 60, 0);
+        assertThat(forecast(feedingFish(), with(CALM, most)).fishAlive()).isEqualTo(50);
+        assertThat(forecast(feedingFish(), with(CALM, most, read(4, Analyte.DEATHS, next, 0))).fishAlive())
+                .isEqualTo(alive);
+    }
+
+    @Test
+    void fewDeadAfterAMistypedCount_doNotBearItOut() {
+        List<Observation> mistyped = with(CALM, read(5, Analyte.DEATHS, 90, 0), read(4, Analyte.DEATHS, 3, 0));
+        assertThat(forecast(feedingFish(), mistyped).fishAlive()).isEqualTo(47);
+    }
+
+    @ParameterizedTest(name = "source known: {0}")
+    @CsvSource({"true", "false"})
+    void mistypedChloride_hidesNoBadWater(boolean sourceKnown) {
+        TankFacts.Builder facts = sourceKnown ? feedingFish() : feedingFish().chlorideMgPerL(null);
+        List<Observation> bad = FINE.withNitriteMgPerL(0.4).lastRead(0.1);
+        assertThat(forecast(facts, with(bad, read(10, Analyte.CHLORIDE, 900, 0.5))))
+                .usingRecursiveComparison().isEqualTo(forecast(facts, bad));
+    }
+
+    /** Who salted a tank says so by reading its chloride: once is enough within what tanks show. */
+    @Test
+    void chlorideOfASaltedTank_isBelieved() {
+        List<Observation> bad = FINE.withNitriteMgPerL(0.4).lastRead(0.1);
+        double fresh = forecast(feedingFish(), bad).exposure();
+        assertThat(forecast(feedingFish(), with(bad, read(0.2, Analyte.CHLORIDE, 100, 5))).exposure())
+                .isLessThan(0.6 * fresh);
+        assertThat(forecast(feedingFish(), with(bad, read(3, Analyte.CHLORIDE, 700, 5),
+                read(0.2, Analyte.CHLORIDE, 650, 5))).exposure()).isLessThan(0.6 * fresh);
+    }
+
+    @ParameterizedTest(name = "{0} {1}, {2} minutes later")
+    @CsvSource({"TEMPERATURE, 30, 1", "NITRITE, 3, 1", "PH, 9.6, 1", "TOTAL_AMMONIA, 8, 9", "NITRITE, 3, 0"})
+    void oddValueAgainWithinMinutes_isNoSecondLook(Analyte analyte, double value, int minutes) {
+        Observation odd = read(0.2, analyte, value, 0.1);
+        Observation again = Observation.of(odd.at().plus(Duration.ofMinutes(minutes)), analyte, value, 0.2);
+        assertThat(forecast(feedingFish(), with(CALM, odd, again)).chance()).isLessThan(0.35);
+    }
+
+    @ParameterizedTest(name = "{0} {1} every {2} s")
+    @CsvSource({"TEMPERATURE, 30, 30", "TEMPERATURE, 30, 300", "PH, 9.6, 60", "DISSOLVED_OXYGEN, 2, 300"})
+    void probeThatSaysSoForAnHour_isBelieved(Analyte analyte, double value, int seconds) {
+        List<Observation> hour = IntStream.rangeClosed(0, 3600 / seconds).mapToObj(i -> Observation.of(
+                Water.AS_OF.minusSeconds((long) i * seconds), analyte, value, 0.1)).toList();
+        Forecast forecast = forecast(feedingFish(), with(CALM, hour.toArray(Observation[]::new)));
+        assertThat(forecast.chance()).isGreaterThan(0.7);
+        assertThat(forecast.hoursToLimit()).hasValue(0);
     }
 
     /** A probe's clock, or a date written from memory: all of it a day off, or every other look. */

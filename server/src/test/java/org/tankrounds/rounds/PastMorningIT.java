@@ -118,15 +118,17 @@ class PastMorningIT {
         retire(Instant.parse("2026-01-11T12:00:00Z"));
         assertThat(said(coordinator.get(FRIDAY))).hasSize(1);
         assertThat(said(coordinator.get(MONDAY))).isEmpty();
+        assertThat(ranking("2026-01-09T13:00:00Z")).contains(cast.tankA().code());
+        assertThat(ranking("2026-01-12T13:00:00Z")).contains("\"rounds\"").doesNotContain(cast.tankA().code());
     }
 
     @Test
     void firstFeedingThatHadYetToCome_wasNotKnown() {
-        String before = ranking();
+        String before = ranking("2026-01-09T13:00:00Z");
         APP.transactions().inChapter(cast.chapterId(), tx -> tx.update(LOTS)
                 .set(LOTS.FIRST_FEEDING_ON, LocalDate.parse("2026-01-12"))
                 .where(LOTS.CHAPTER_ID.eq(cast.chapterId())).execute());
-        assertThat(ranking()).isEqualTo(before);
+        assertThat(ranking("2026-01-09T13:00:00Z")).isEqualTo(before);
     }
 
     @Test
@@ -138,8 +140,8 @@ class PastMorningIT {
                 .doesNotContain(cast.tankA().code());
     }
 
-    private String ranking() {
-        return APP.bearer(cast.chapterToken()).get("/api/v1/rounds?asOf=2026-01-09T13:00:00Z").body();
+    private String ranking(String asOf) {
+        return APP.bearer(cast.chapterToken()).get("/api/v1/rounds?asOf=" + asOf).body();
     }
 
     private void retire(Instant at) {
