@@ -21,10 +21,10 @@ final class Asked {
     /** The reading that says most about a limit. */
     static Analyte of(Driver driver) {
         return switch (driver) {
-            case TEMPERATURE, SILENCE, DEATHS -> Analyte.TEMPERATURE;
+            case TEMPERATURE, SILENCE -> Analyte.TEMPERATURE;
             case UN_IONISED_AMMONIA -> Analyte.TOTAL_AMMONIA;
             case NITRITE -> Analyte.NITRITE;
-            case DISSOLVED_OXYGEN -> Analyte.DISSOLVED_OXYGEN;
+            case DISSOLVED_OXYGEN, DEATHS -> Analyte.DISSOLVED_OXYGEN;
             case PH -> Analyte.PH;
             case CHLORINE -> Analyte.CHLORINE;
         };
@@ -37,7 +37,8 @@ final class Asked {
             case UN_IONISED_AMMONIA -> List.of(Analyte.PH, Analyte.TEMPERATURE);
             case NITRITE -> List.of(Analyte.CHLORIDE);
             case DISSOLVED_OXYGEN -> List.of(Analyte.TEMPERATURE, Analyte.TOTAL_AMMONIA);
-            case SILENCE, DEATHS -> List.of(Analyte.NITRITE, Analyte.TOTAL_AMMONIA, Analyte.DISSOLVED_OXYGEN);
+            case DEATHS -> List.of(Analyte.NITRITE, Analyte.TOTAL_AMMONIA);
+            case SILENCE -> List.of(Analyte.NITRITE, Analyte.TOTAL_AMMONIA, Analyte.DISSOLVED_OXYGEN);
             case TEMPERATURE, CHLORINE -> List.of();
         };
     }

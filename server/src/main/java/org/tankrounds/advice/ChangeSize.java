@@ -67,7 +67,6 @@ final class ChangeSize {
     }
 
     private Proposal change(int percent) {
-        return Proposal.of(Act.waterChange(driver, percent, volumeL, "WaterChange.after"),
-                Deed.waterChange(percent / 100.0));
+        return Proposal.waterChange(driver, percent, volumeL);
     }
 }

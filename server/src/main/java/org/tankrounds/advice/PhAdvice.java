@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import org.tankrounds.belief.Observation;
+import org.tankrounds.forecast.Alkalinity;
 import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
@@ -28,7 +29,6 @@ final class PhAdvice {
     /** Below the 20 to 30 mg/L a day of common practice, which in soft water wakes nitrifiers at a stroke. */
     private static final List<Double> RAISES_MG_PER_L = List.of(10.0, 5.0);
     private static final double AMMONIA_TOO_HIGH_FOR_BICARBONATE = 0.5;
-    private static final Duration ALKALINITY_AGE = Duration.ofDays(30);
     private static final Duration NITROGEN_AGE = Duration.ofDays(7);
     /** Of its limit, with all the ammonia turned into it (learned on simulated soft water). */
     private static final double NITRITE_SHARE_FOR_BICARBONATE = 0.7;
@@ -71,7 +71,7 @@ final class PhAdvice {
             return changes();
         }
         Optional<Observation> alkalinity =
-                newest(Analyte.ALKALINITY).filter(o -> isWithin(o, ALKALINITY_AGE));
+                newest(Analyte.ALKALINITY).filter(o -> isWithin(o, Alkalinity.READING_COUNTS));
         if (alkalinity.isEmpty()) {
             return List.of(Proposal.of(Act.ask(Driver.PH, Analyte.ALKALINITY)));
         }
@@ -142,8 +142,7 @@ final class PhAdvice {
     }
 
     private Proposal change(double percent) {
-        return Proposal.of(Act.waterChange(Driver.PH, percent, volumeL, "WaterChange.after"),
-                Deed.waterChange(percent / 100));
+        return Proposal.waterChange(Driver.PH, percent, volumeL);
     }
 
     private Optional<Observation> newest(Analyte analyte) {

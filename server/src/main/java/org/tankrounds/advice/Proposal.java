@@ -1,6 +1,7 @@
 package org.tankrounds.advice;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Driver;
 
@@ -23,6 +24,10 @@ record Proposal(Act act, Optional<Deed> deed) {
 
     static Proposal skipFeed(Driver driver) {
         return of(Act.skipFeed(driver, SKIP_FEED_HOURS), Deed.fast(SKIP_FEED_HOURS));
+    }
+
+    static Proposal waterChange(Driver driver, double percent, OptionalDouble volumeL) {
+        return of(Act.waterChange(driver, percent, volumeL, "WaterChange.after"), Deed.waterChange(percent / 100));
     }
 
     boolean isLike(Proposal other) {

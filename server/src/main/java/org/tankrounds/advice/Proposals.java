@@ -66,7 +66,8 @@ final class Proposals {
             case CHLORINE -> chlorine(reason);
             case DEATHS -> {
                 all.add(Proposal.of(Act.plain(Act.Kind.LOOK_AT_FISH, driver)));
-                ask(driver, Analyte.DISSOLVED_OXYGEN);
+                Asked.missing(driver, observations, forecast)
+                        .ifPresent(analyte -> all.add(Proposal.of(Act.ask(driver, analyte))));
             }
             case SILENCE -> {
                 ask(driver, Analyte.TEMPERATURE);

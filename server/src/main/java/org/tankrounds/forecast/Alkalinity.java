@@ -6,13 +6,14 @@ import org.tankrounds.belief.TankBelief;
 import org.tankrounds.water.Carbonate;
 
 /** How much alkalinity a tank has left, mg/L as CaCO3. */
-final class Alkalinity {
+public final class Alkalinity {
 
     /** Taken for the source water where nobody has said (common practice, no source). */
     static final double USUAL_MG_PER_L = 80;
     /** Carbon dioxide that breathing and aeration settle at (the project's choice). */
     private static final double CARBON_DIOXIDE_MG_PER_L = 4;
-    private static final Duration READING_COUNTS = Duration.ofDays(14);
+    /** So long a reading stands for what is held (the project's choice). */
+    public static final Duration READING_COUNTS = Duration.ofDays(14);
     private static final double LEAST_MG_PER_L = 3;
     /** Water holds no more than it came with, but for baking soda. */
     private static final double MOST_OF_SOURCE = 1.3;

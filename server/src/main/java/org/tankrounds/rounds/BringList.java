@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tankrounds.advice.Act;
 import org.tankrounds.web.Formats;
 
@@ -18,7 +19,7 @@ final class BringList {
         if (parts.size() < MOST && !asked(acts).isEmpty()) {
             parts.add(asked(acts));
         }
-        return capital(mostOf(parts));
+        return capital(mostOf(parts.isEmpty() ? care(acts) : parts));
     }
 
     /** The same where no heading says "bring". */
@@ -41,6 +42,15 @@ final class BringList {
     private static List<String> things(List<Act> acts) {
         return acts.stream().map(BringList::thing).filter(thing -> !thing.isEmpty())
                 .collect(Collectors.toCollection(ArrayList::new));
+    }
+
+    /** Where nothing helps that can be carried, what is left to do there. */
+    private static List<String> care(List<Act> acts) {
+        return acts.stream().flatMap(act -> switch (act.kind()) {
+            case SKIP_FEED -> Stream.of("no feed");
+            case LOOK_AT_FISH -> Stream.of("look at the fish");
+            default -> Stream.<String>empty();
+        }).toList();
     }
 
     private static String asked(List<Act> acts) {

@@ -20,6 +20,16 @@ class BringListTest {
         assertThat(BringList.of(List.of())).isEmpty();
     }
 
+    /** A row that somebody is sent to never stands there with nothing to do. */
+    @Test
+    void row_withNothingToCarry_namesWhatToDoThere() {
+        Act look = act(Act.Kind.LOOK_AT_FISH, OptionalDouble.empty(), "", "");
+        Act fast = act(Act.Kind.SKIP_FEED, OptionalDouble.of(24), "h", "");
+
+        assertThat(BringList.of(List.of(fast, look))).isEqualTo("No feed, look at the fish");
+        assertThat(BringList.of(List.of(SALT, fast, look))).isEqualTo("Salt 15\u00a0g");
+    }
+
     @Test
     void sentences_bringThings_andAskForReadings() {
         assertThat(BringList.sentences(List.of(ASK_FOR_PH))).isEqualTo("Ask for pH.");
