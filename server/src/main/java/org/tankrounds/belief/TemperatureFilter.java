@@ -45,7 +45,7 @@ final class TemperatureFilter {
     /** Which states are first to be put elsewhere: the same ones whatever is read. */
     private static final double[] ORDER = Draws.spread(STATES, 2);
 
-    private final TemperatureStates states = new TemperatureStates(STATES);
+    private final TemperatureStates states = new TemperatureStates();
     private final double usualC;
     private final double heldSdC;
     private double lastC;

@@ -1,7 +1,6 @@
 package org.tankrounds.belief;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -14,21 +13,15 @@ final class TemperatureStates {
     /** So many of them a belief keeps. */
     private static final int KEPT = 400;
 
-    final double[] nowC;
-    final double[] heldC;
-    final double[] endC;
-    final double[] timeConstantH;
-    final boolean[] stopped;
-    final double[] weight;
+    double[] nowC = new double[COUNT];
+    double[] heldC = new double[COUNT];
+    double[] endC = new double[COUNT];
+    double[] timeConstantH = new double[COUNT];
+    boolean[] stopped = new boolean[COUNT];
+    final double[] weight = new double[COUNT];
 
-    TemperatureStates(int count) {
-        nowC = new double[count];
-        heldC = new double[count];
-        endC = new double[count];
-        timeConstantH = new double[count];
-        stopped = new boolean[count];
-        weight = new double[count];
-        Arrays.fill(weight, 1.0 / count);
+    TemperatureStates() {
+        Arrays.fill(weight, 1.0 / COUNT);
     }
 
     /** Makes the weights add up to 1; draws anew where few states carry most of them. */
@@ -45,57 +38,66 @@ final class TemperatureStates {
 
     /** Systematic resampling: states by their weight, then all equally likely. */
     void resample() {
+        int[] drawn = drawn();
+        nowC = of(nowC, drawn);
+        heldC = of(heldC, drawn);
+        endC = of(endC, drawn);
+        timeConstantH = of(timeConstantH, drawn);
+        stopped = of(stopped, drawn);
+        Arrays.fill(weight, 1.0 / COUNT);
+    }
+
+    private int[] drawn() {
         double total = 0;
         for (double w : weight) {
             total += w;
         }
-        TemperatureStates before = copy();
+        int[] drawn = new int[COUNT];
         int from = 0;
         double reached = weight[0];
         for (int i = 0; i < COUNT; i++) {
             double aim = (i + 0.5) / COUNT * total;
             while (reached < aim && from < COUNT - 1) {
-                reached += before.weight[++from];
+                reached += weight[++from];
             }
-            take(i, before, from);
+            drawn[i] = from;
         }
-        Arrays.fill(weight, 1.0 / COUNT);
+        return drawn;
     }
 
     /** A sample for the forecast, one of each few neighbours, from cold to warm. */
     TemperatureBelief belief(List<Observation> readings, Optional<Observation> setAside, int firstDraw) {
         resample();
-        int[] order = fromColdToWarm();
+        int[] kept = kept(firstDraw);
+        boolean[] stands = of(stopped, kept);
+        long standing = IntStream.range(0, KEPT).filter(i -> stands[i]).count();
+        return new TemperatureBelief(of(nowC, kept), of(heldC, kept), of(endC, kept), of(timeConstantH, kept),
+                stands, (double) standing / KEPT, List.copyOf(readings), setAside);
+    }
+
+    private int[] kept(int firstDraw) {
+        int[] fromColdToWarm = RisingOrder.of(nowC);
         int apart = COUNT / KEPT;
-        TemperatureStates kept = new TemperatureStates(KEPT);
+        int[] kept = new int[KEPT];
         for (int i = 0; i < KEPT; i++) {
-            kept.take(i, this, order[i * apart + (int) (Draws.uniform(firstDraw + i) * apart)]);
+            kept[i] = fromColdToWarm[i * apart + (int) (Draws.uniform(firstDraw + i) * apart)];
         }
-        long standing = IntStream.range(0, KEPT).filter(i -> kept.stopped[i]).count();
-        return new TemperatureBelief(kept.nowC, kept.heldC, kept.endC, kept.timeConstantH, kept.stopped,
-                (double) standing / KEPT, List.copyOf(readings), setAside);
+        return kept;
     }
 
-    private int[] fromColdToWarm() {
-        return IntStream.range(0, COUNT).boxed()
-                .sorted(Comparator.comparingDouble((Integer i) -> nowC[i]).thenComparing(i -> i))
-                .mapToInt(Integer::intValue).toArray();
-    }
-
-    private TemperatureStates copy() {
-        TemperatureStates copy = new TemperatureStates(COUNT);
-        for (int i = 0; i < COUNT; i++) {
-            copy.take(i, this, i);
-            copy.weight[i] = weight[i];
+    private static double[] of(double[] values, int[] which) {
+        double[] some = new double[which.length];
+        for (int i = 0; i < which.length; i++) {
+            some[i] = values[which[i]];
         }
-        return copy;
+        return some;
     }
 
-    private void take(int to, TemperatureStates other, int from) {
-        nowC[to] = other.nowC[from];
-        heldC[to] = other.heldC[from];
-        endC[to] = other.endC[from];
-        timeConstantH[to] = other.timeConstantH[from];
-        stopped[to] = other.stopped[from];
+    private static boolean[] of(boolean[] values, int[] which) {
+        boolean[] some = new boolean[which.length];
+        for (int i = 0; i < which.length; i++) {
+            some[i] = values[which[i]];
+        }
+        return some;
     }
 }
