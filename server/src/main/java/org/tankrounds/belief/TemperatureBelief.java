@@ -20,6 +20,9 @@ public record TemperatureBelief(
         double[] nowC, double[] heldC, double[] endC, double[] timeConstantH, boolean[] stopped,
         double stoppedChance, List<Observation> readings, Optional<Observation> setAside) {
 
+    /** So many states. */
+    public static final int STATES = 400;
+
     /** The most likely temperature now. */
     public double medianC() {
         return nowC[nowC.length / 2];

@@ -10,8 +10,7 @@ final class TemperatureStates {
 
     /** So many are followed: many, for few of them stop just when a chiller did. */
     static final int COUNT = 2400;
-    /** So many of them a belief keeps. */
-    private static final int KEPT = 400;
+    private static final int KEPT = TemperatureBelief.STATES;
 
     double[] nowC = new double[COUNT];
     double[] heldC = new double[COUNT];

@@ -33,25 +33,41 @@ final class ForwardModel {
 
     static Paths run(TankBelief belief) {
         double[][] temperature = TemperaturePaths.of(belief.temperature());
-        int paths = temperature[0].length;
-        double[][] total = SeriesPaths.of(belief.totalAmmonia(), paths, 10);
-        double[][] nitrite = SeriesPaths.of(belief.nitrite(), paths, 20);
-        double[][] ph = SeriesPaths.of(belief.ph(), paths, 30);
-        double[][] oxygen = SeriesPaths.of(belief.oxygenShare(), paths, 40);
+        double[][] total = SeriesPaths.of(belief.totalAmmonia(), SeriesDraws.TOTAL_AMMONIA);
+        double[][] nitrite = SeriesPaths.of(belief.nitrite(), SeriesDraws.NITRITE);
+        double[][] ph = SeriesPaths.of(belief.ph(), SeriesDraws.PH);
+        double[][] oxygen = SeriesPaths.of(belief.oxygenShare(), SeriesDraws.OXYGEN_SHARE);
         changeWater(belief, total, nitrite);
         double[] saturation = saturation(belief.facts().elevationM().orElse(0));
         for (int h = 0; h <= HOURS; h++) {
-            for (int i = 0; i < paths; i++) {
-                double t = temperature[h][i];
-                ph[h][i] = Math.min(14, Math.max(0, ph[h][i]));
-                total[h][i] *= Ammonia.NH3_PER_N * unIonisedShare(ph[h][i] - Ammonia.pKa(t));
-                double share = Math.min(HIGHEST_OXYGEN_SHARE, Math.max(LEAST_OXYGEN_SHARE, oxygen[h][i]));
-                oxygen[h][i] = share * saturationAt(saturation, t);
-            }
+            keepPossible(ph[h]);
+            takeUnIonised(total[h], ph[h], temperature[h]);
+            takeMgPerL(oxygen[h], saturation, temperature[h]);
         }
         double[] chloride = new double[HOURS + 1];
         Arrays.fill(chloride, belief.chlorideMgPerL());
         return new Paths(temperature, total, nitrite, oxygen, ph, chlorine(belief), chloride, stages(belief));
+    }
+
+    private static void keepPossible(double[] ph) {
+        for (int i = 0; i < ph.length; i++) {
+            ph[i] = Math.min(14, Math.max(0, ph[i]));
+        }
+    }
+
+    /** From total ammonia as N to its un-ionised part as NH3. */
+    private static void takeUnIonised(double[] ammonia, double[] ph, double[] temperatureC) {
+        for (int i = 0; i < ammonia.length; i++) {
+            ammonia[i] *= Ammonia.NH3_PER_N * unIonisedShare(ph[i] - Ammonia.pKa(temperatureC[i]));
+        }
+    }
+
+    /** From a share of saturation to mg/L. */
+    private static void takeMgPerL(double[] oxygen, double[] saturation, double[] temperatureC) {
+        for (int i = 0; i < oxygen.length; i++) {
+            double share = Math.min(HIGHEST_OXYGEN_SHARE, Math.max(LEAST_OXYGEN_SHARE, oxygen[i]));
+            oxygen[i] = share * saturationAt(saturation, temperatureC[i]);
+        }
     }
 
     private static void changeWater(TankBelief belief, double[][] total, double[][] nitrite) {

@@ -13,19 +13,25 @@ final class SeriesPaths {
     private static final int BLOCKS = Forecast.HORIZON_HOURS / BLOCK_H;
 
     private final TrendModel model;
-    private final int stream;
+    private final SeriesDraws draws;
+    private final int paths;
     private final double[] population;
     private final double[][] values;
+    private final double[] level;
+    private final double[] slope;
     private final LocalTrend levelLeft;
     private final LocalTrend slopeLeft;
     private final double levelSd;
     private final double slopeSd;
 
-    private SeriesPaths(SeriesBelief belief, int paths, int stream) {
+    private SeriesPaths(SeriesBelief belief, SeriesDraws draws) {
         this.model = belief.model();
-        this.stream = stream;
+        this.draws = draws;
+        paths = draws.paths();
         population = population(belief);
         values = new double[Forecast.HORIZON_HOURS + 1][paths];
+        level = new double[paths];
+        slope = new double[paths];
         levelLeft = new LocalTrend(1, 0, 0, 0, 0).after(BLOCK_H / 24.0, model);
         slopeLeft = new LocalTrend(0, 1, 0, 0, 0).after(BLOCK_H / 24.0, model);
         LocalTrend noise = new LocalTrend(0, 0, 0, 0, 0).after(BLOCK_H / 24.0, model);
@@ -33,44 +39,56 @@ final class SeriesPaths {
         slopeSd = Math.sqrt(noise.slopeVar());
     }
 
-    /** Values by hour and path, in the model's unit; {@code stream} keeps series independent. */
-    static double[][] of(SeriesBelief belief, int paths, int stream) {
-        double[] levelDraw = Draws.spreadNormal(paths, stream);
-        double[] slopeDraw = Draws.spreadNormal(paths, stream + 1);
-        double[] alternativeDraw = Draws.spread(paths, stream + 2);
-        SeriesPaths series = new SeriesPaths(belief, paths, stream);
-        for (int i = 0; i < paths; i++) {
-            LocalTrend held = alternativeDraw[i] < belief.alternativeChance()
-                    ? belief.alternative() : belief.state();
-            series.start(i, held, levelDraw[i], slopeDraw[i]);
+    /** Values by hour and path, in the model's unit. */
+    static double[][] of(SeriesBelief belief, SeriesDraws draws) {
+        SeriesPaths series = new SeriesPaths(belief, draws);
+        series.start(belief);
+        for (int block = 0; block < BLOCKS; block++) {
+            series.pass(block);
         }
         return series.values;
     }
 
+    private void start(SeriesBelief belief) {
+        for (int i = 0; i < paths; i++) {
+            start(i, draws.alternative()[i] < belief.alternativeChance() ? belief.alternative() : belief.state());
+        }
+        write(0);
+    }
+
     /** From a draw of level and slope as they hang together. */
-    private void start(int i, LocalTrend held, double levelDraw, double slopeDraw) {
+    private void start(int i, LocalTrend held) {
         double sd = Math.sqrt(held.levelVar());
         double ownSlopeSd = Math.sqrt(
                 Math.max(0, held.slopeVar() - held.cov() * held.cov() / held.levelVar()));
-        run(i, held.level() + sd * levelDraw,
-                held.slope() + held.cov() / sd * levelDraw + ownSlopeSd * slopeDraw);
+        level[i] = held.level() + sd * draws.level()[i];
+        slope[i] = held.slope() + held.cov() / sd * draws.level()[i] + ownSlopeSd * draws.slope()[i];
     }
 
-    private void run(int i, double level, double slope) {
-        int paths = values[0].length;
-        values[0][i] = model.scale().valueOf(population[0] + level);
-        for (int block = 0; block < BLOCKS; block++) {
-            int draw = (stream * BLOCKS + block) * 2 * paths + 2 * i;
-            level = levelLeft.level() * level + slopeLeft.level() * slope + levelSd * Draws.normal(draw);
-            slope = slopeLeft.slope() * slope + slopeSd * Draws.normal(draw + 1);
-            between(i, block * BLOCK_H, model.scale().valueOf(population[block + 1] + level));
+    private void pass(int block) {
+        int draw = (draws.stream() * BLOCKS + block) * 2 * paths;
+        for (int i = 0; i < paths; i++) {
+            level[i] = levelLeft.level() * level[i] + slopeLeft.level() * slope[i]
+                    + levelSd * Draws.normal(draw + 2 * i);
+            slope[i] = slopeLeft.slope() * slope[i] + slopeSd * Draws.normal(draw + 2 * i + 1);
+        }
+        write(block + 1);
+        between(values[block * BLOCK_H], values[(block + 1) * BLOCK_H], block * BLOCK_H);
+    }
+
+    private void write(int block) {
+        for (int i = 0; i < paths; i++) {
+            values[block * BLOCK_H][i] = model.scale().valueOf(population[block] + level[i]);
         }
     }
 
-    private void between(int i, int hour, double to) {
-        double from = values[hour][i];
+    /** Straight from the one to the other, over the hours after one. */
+    private void between(double[] from, double[] to, int hour) {
         for (int h = 1; h <= BLOCK_H; h++) {
-            values[hour + h][i] = from + (to - from) * h / BLOCK_H;
+            double[] now = values[hour + h];
+            for (int i = 0; i < paths; i++) {
+                now[i] = from[i] + (to[i] - from[i]) * h / BLOCK_H;
+            }
         }
     }
 

@@ -14,6 +14,9 @@ final class TemperaturePaths {
     private static final double SETTLE_SD = ChillerFailure.RUN_SD_C * Math.sqrt(1 - SETTLE * SETTLE);
     private static final double ROOM_SD = ChillerFailure.ROOM_WALK_SD_C / Math.sqrt(24);
     private static final int NEVER = HOURS + 1;
+    private static final double[] FAIL_DRAW = Draws.spread(TemperatureBelief.STATES, STREAM);
+    private static final double[] ROOM_DRAW = Draws.spreadNormal(TemperatureBelief.STATES, STREAM + 1);
+    private static final double[] CONSTANT_DRAW = Draws.spreadNormal(TemperatureBelief.STATES, STREAM + 2);
 
     private TemperaturePaths() {
     }
@@ -25,26 +28,22 @@ final class TemperaturePaths {
     static double[][] of(TemperatureBelief belief) {
         int paths = belief.nowC().length;
         double[][] values = new double[HOURS + 1][paths];
-        double[] failDraw = Draws.spread(paths, STREAM);
-        double[] roomDraw = Draws.spreadNormal(paths, STREAM + 1);
-        double[] constantDraw = Draws.spreadNormal(paths, STREAM + 2);
         for (int i = 0; i < paths; i++) {
-            run(i, belief, fate(i, belief, failDraw[i], roomDraw[i], constantDraw[i]), values);
+            run(i, belief, fate(i, belief), values);
         }
         return values;
     }
 
-    private static Fate fate(
-            int i, TemperatureBelief belief, double failDraw, double roomDraw, double constantDraw) {
+    private static Fate fate(int i, TemperatureBelief belief) {
         if (belief.stopped()[i]) {
             return new Fate(0, belief.endC()[i], StrictMath.exp(-1 / belief.timeConstantH()[i]));
         }
-        if (failDraw >= FAILS) {
+        if (FAIL_DRAW[i] >= FAILS) {
             return new Fate(NEVER, belief.heldC()[i], 0);
         }
-        ChillerFailure failure = ChillerFailure.of(belief.heldC()[i], roomDraw, constantDraw,
+        ChillerFailure failure = ChillerFailure.of(belief.heldC()[i], ROOM_DRAW[i], CONSTANT_DRAW[i],
                 Draws.uniform(2 * i), Draws.uniform(2 * i + 1));
-        return new Fate((int) (HOURS * failDraw / FAILS), failure.endC(),
+        return new Fate((int) (HOURS * FAIL_DRAW[i] / FAILS), failure.endC(),
                 StrictMath.exp(-1 / failure.timeConstantH()));
     }
 
