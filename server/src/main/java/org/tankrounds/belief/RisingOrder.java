@@ -1,46 +1,76 @@
 package org.tankrounds.belief;
 
-/** In which order numbers rise. A merge sort of places: those of the language sort numbers alone, or objects. */
+/**
+ * In which order numbers rise. Each is first laid about where it would stand if they were evenly spread, then moved to
+ * where it stands: several times as quick as sorting by comparison, for levels of a tank lie close together.
+ */
 public final class RisingOrder {
 
     private final double[] values;
-    private int[] places;
-    private int[] spare;
+    private final int[] order;
 
     private RisingOrder(double[] values) {
         this.values = values;
-        places = new int[values.length];
-        spare = new int[values.length];
-        for (int i = 0; i < places.length; i++) {
-            places[i] = i;
-        }
+        order = new int[values.length];
     }
 
-    /** Where the least stands, then the next, and so on; equal ones as they stand. @param values without NaN */
+    /** Where the least stands, then the next, and so on; equal ones as they stand. @param values finite */
     public static int[] of(double[] values) {
-        RisingOrder order = new RisingOrder(values);
-        for (int run = 1; run < values.length; run *= 2) {
-            order.mergeRuns(run);
-        }
-        return order.places;
+        RisingOrder rising = new RisingOrder(values);
+        rising.layAbout();
+        rising.moveIntoPlace();
+        return rising.order;
     }
 
-    private void mergeRuns(int run) {
-        for (int from = 0; from < places.length; from += 2 * run) {
-            int middle = Math.min(from + run, places.length);
-            merge(from, middle, Math.min(middle + run, places.length));
+    /** The same numbers, rising. @param values finite */
+    public static double[] sorted(double[] values) {
+        int[] order = of(values);
+        double[] sorted = new double[values.length];
+        for (int i = 0; i < sorted.length; i++) {
+            sorted[i] = values[order[i]];
         }
-        int[] merged = spare;
-        spare = places;
-        places = merged;
+        return sorted;
     }
 
-    private void merge(int from, int middle, int until) {
-        int left = from;
-        int right = middle;
-        for (int i = from; i < until; i++) {
-            boolean takesLeft = right == until || left < middle && values[places[left]] <= values[places[right]];
-            spare[i] = places[takesLeft ? left++ : right++];
+    private void layAbout() {
+        int[] bins = bins();
+        int[] next = new int[order.length + 1];
+        for (int bin : bins) {
+            next[bin + 1]++;
+        }
+        for (int bin = 1; bin < next.length; bin++) {
+            next[bin] += next[bin - 1];
+        }
+        for (int i = 0; i < order.length; i++) {
+            order[next[bins[i]]++] = i;
+        }
+    }
+
+    /** As many as there are numbers, equally wide. */
+    private int[] bins() {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (double value : values) {
+            least = Math.min(least, value);
+            most = Math.max(most, value);
+        }
+        int last = values.length - 1;
+        double binsPerUnit = most > least ? last / (most - least) : 0;
+        int[] bins = new int[values.length];
+        for (int i = 0; i < bins.length; i++) {
+            bins[i] = Math.min(last, (int) ((values[i] - least) * binsPerUnit));
+        }
+        return bins;
+    }
+
+    private void moveIntoPlace() {
+        for (int i = 1; i < order.length; i++) {
+            int moved = order[i];
+            int to = i;
+            for (; to > 0 && values[order[to - 1]] > values[moved]; to--) {
+                order[to] = order[to - 1];
+            }
+            order[to] = moved;
         }
     }
 }

@@ -1,7 +1,7 @@
 package org.tankrounds.forecast;
 
 import java.util.Arrays;
-import java.util.Comparator;
+import org.tankrounds.belief.RisingOrder;
 
 /**
  * How much of one quantity's variance another explains, whatever the shape of their relation: the correlation
@@ -28,7 +28,7 @@ final class CorrelationRatio {
         if (given.length != n) {
             throw new IllegalArgumentException(n + " outcomes but " + given.length + " given values");
         }
-        Integer[] order = order(given);
+        int[] order = RisingOrder.of(given);
         double mean = Arrays.stream(outcome).average().orElse(0);
         double total = Arrays.stream(outcome).map(y -> (y - mean) * (y - mean)).sum();
         double between = 0;
@@ -48,15 +48,8 @@ final class CorrelationRatio {
         return Math.max(0, 1 - (1 - between / total) * (n - 1) / (n - bins));
     }
 
-    private static Integer[] order(double[] given) {
-        Integer[] order = new Integer[given.length];
-        Arrays.setAll(order, i -> i);
-        Arrays.sort(order, Comparator.comparingDouble((Integer i) -> given[i]).thenComparing(i -> i));
-        return order;
-    }
-
     /** Where a bin ends: at its quantile, but never between equal values. */
-    private static int end(Integer[] order, double[] given, int from, int bin) {
+    private static int end(int[] order, double[] given, int from, int bin) {
         int n = order.length;
         int until = Math.max(from + 1, Math.min(n, (int) ((bin + 1L) * n / BINS)));
         while (until < n && given[order[until]] == given[order[until - 1]]) {

@@ -1,9 +1,9 @@
 package org.tankrounds.forecast;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.tankrounds.belief.RisingOrder;
 import org.tankrounds.belief.TankBelief;
 import org.tankrounds.fish.Stage;
 
@@ -40,11 +40,11 @@ final class Fans {
     }
 
     private static FanPoint point(int hour, double[] values, int[] picked) {
-        double[] sorted = new double[(picked.length + 1) / EVERY_NTH_PATH];
-        for (int i = 0; i < sorted.length; i++) {
-            sorted[i] = values[picked[EVERY_NTH_PATH * i]];
+        double[] some = new double[(picked.length + 1) / EVERY_NTH_PATH];
+        for (int i = 0; i < some.length; i++) {
+            some[i] = values[picked[EVERY_NTH_PATH * i]];
         }
-        Arrays.sort(sorted);
+        double[] sorted = RisingOrder.sorted(some);
         return new FanPoint(hour, quantile(sorted, 0.05), quantile(sorted, 0.25),
                 quantile(sorted, 0.5), quantile(sorted, 0.75), quantile(sorted, 0.95));
     }

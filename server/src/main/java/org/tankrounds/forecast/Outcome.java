@@ -3,7 +3,6 @@ package org.tankrounds.forecast;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.tankrounds.fish.Stage;
 
 /** What the paths come to: hours beyond limits, by path and by limit. */
 final class Outcome {
@@ -17,9 +16,10 @@ final class Outcome {
     /** What unseen trouble comes to, see {@link DeathsFound}. */
     private static final double UNSEEN_EXCESS_HOURS = 6;
 
+    private final Paths course;
+    private final Limits limits;
     private final int paths;
     private final double[][] excess;
-    private final double[][] peak;
     private final int[][] firstHour;
     private final int[] firstAny;
     private final int[] hoursBeyond;
@@ -33,9 +33,10 @@ final class Outcome {
     private double unseenChance;
 
     Outcome(Paths course, Limits limits) {
+        this.course = course;
+        this.limits = limits;
         paths = course.count();
         excess = new double[LIMITS.length][paths];
-        peak = new double[LIMITS.length][paths];
         firstHour = new int[LIMITS.length][paths];
         for (int[] first : firstHour) {
             Arrays.fill(first, NEVER);
@@ -43,38 +44,40 @@ final class Outcome {
         firstAny = new int[paths];
         Arrays.fill(firstAny, NEVER);
         hoursBeyond = new int[paths];
-        excessNow = new double[paths];
         picked = new int[paths];
         Arrays.setAll(picked, i -> i);
-        for (int h = 0; h < HOURS; h++) {
-            hour(h, course, limits);
+        hour(0);
+        excessNow = excessNow();
+        for (int h = 1; h < HOURS; h++) {
+            hour(h);
         }
     }
 
-    private void hour(int h, Paths course, Limits limits) {
-        Stage stage = course.stage()[h];
-        double nitriteLimit = limits.nitriteMgPerL(course.chlorideMgPerL()[h]);
-        double chlorine = limits.ofChlorine(course.chlorineMgPerL()[h]);
-        chlorineHours += chlorine > 1 ? 1 : 0;
-        double[] u = new double[LIMITS.length];
-        for (int i = 0; i < paths; i++) {
-            u[0] = limits.ofTemperature(stage, course.temperatureC()[h][i]);
-            u[1] = limits.ofUnIonisedAmmonia(course.unIonisedMgPerL()[h][i]);
-            u[2] = course.nitriteMgPerL()[h][i] / nitriteLimit;
-            u[3] = limits.ofOxygen(stage, course.oxygenMgPerL()[h][i]);
-            u[4] = limits.ofPh(course.ph()[h][i]);
-            u[5] = chlorine;
-            boolean beyond = false;
-            for (int k = 0; k < u.length; k++) {
-                peak[k][i] = Math.max(peak[k][i], u[k]);
-                if (u[k] > 1) {
-                    beyond = true;
-                    excess[k][i] += u[k] - 1;
-                    excessNow[i] += h == 0 ? u[k] - 1 : 0;
+    private double[] excessNow() {
+        double[] now = new double[paths];
+        for (double[] ofLimit : excess) {
+            for (int i = 0; i < paths; i++) {
+                now[i] += ofLimit[i];
+            }
+        }
+        return now;
+    }
+
+    private void hour(int h) {
+        chlorineHours += limits.ofChlorine(course.chlorineMgPerL()[h]) > 1 ? 1 : 0;
+        boolean[] beyond = new boolean[paths];
+        for (int k = 0; k < LIMITS.length; k++) {
+            double[] u = course.u(LIMITS[k], h, limits);
+            for (int i = 0; i < paths; i++) {
+                if (u[i] > 1) {
+                    beyond[i] = true;
+                    excess[k][i] += u[i] - 1;
                     firstHour[k][i] = Math.min(firstHour[k][i], h);
                 }
             }
-            if (beyond) {
+        }
+        for (int i = 0; i < paths; i++) {
+            if (beyond[i]) {
                 hoursBeyond[i]++;
                 firstAny[i] = Math.min(firstAny[i], h);
             }
@@ -253,13 +256,24 @@ final class Outcome {
 
     /** The level, as a share of the limit, that 1 path in 20 reaches or passes. */
     double highPeak(Driver limit) {
-        int k = index(limit);
+        double[] peak = peak(limit);
         double[] sorted = new double[paths];
         for (int i = 0; i < paths; i++) {
-            sorted[i] = peak[k][picked[i]];
+            sorted[i] = peak[picked[i]];
         }
         Arrays.sort(sorted);
         return sorted[(int) (0.95 * paths)];
+    }
+
+    private double[] peak(Driver limit) {
+        double[] peak = new double[paths];
+        for (int h = 0; h < HOURS; h++) {
+            double[] u = course.u(limit, h, limits);
+            for (int i = 0; i < paths; i++) {
+                peak[i] = Math.max(peak[i], u[i]);
+            }
+        }
+        return peak;
     }
 
     OptionalDouble hoursToLimit() {

@@ -1,5 +1,6 @@
 package org.tankrounds.forecast;
 
+import java.util.Arrays;
 import org.tankrounds.fish.Stage;
 
 /**
@@ -34,6 +35,56 @@ record Paths(double[][] temperatureC, double[][] unIonisedMgPerL, double[][] nit
             case PH -> ph;
             default -> throw new IllegalArgumentException("no paths of " + series);
         };
+    }
+
+    /** The levels of an hour, by path, as shares of their limit. */
+    double[] u(Driver limit, int h, Limits limits) {
+        double[] u = new double[count()];
+        switch (limit) {
+            case TEMPERATURE -> ofTemperature(u, h, limits);
+            case UN_IONISED_AMMONIA -> ofUnIonisedAmmonia(u, h, limits);
+            case NITRITE -> ofNitrite(u, h, limits);
+            case DISSOLVED_OXYGEN -> ofOxygen(u, h, limits);
+            case PH -> ofPh(u, h, limits);
+            default -> Arrays.fill(u, u(limit, h, 0, limits));
+        }
+        return u;
+    }
+
+    private void ofTemperature(double[] u, int h, Limits limits) {
+        double[] level = temperatureC[h];
+        for (int i = 0; i < u.length; i++) {
+            u[i] = limits.ofTemperature(stage[h], level[i]);
+        }
+    }
+
+    private void ofUnIonisedAmmonia(double[] u, int h, Limits limits) {
+        double[] level = unIonisedMgPerL[h];
+        for (int i = 0; i < u.length; i++) {
+            u[i] = limits.ofUnIonisedAmmonia(level[i]);
+        }
+    }
+
+    private void ofNitrite(double[] u, int h, Limits limits) {
+        double[] level = nitriteMgPerL[h];
+        double limit = limits.nitriteMgPerL(chlorideMgPerL[h]);
+        for (int i = 0; i < u.length; i++) {
+            u[i] = level[i] / limit;
+        }
+    }
+
+    private void ofOxygen(double[] u, int h, Limits limits) {
+        double[] level = oxygenMgPerL[h];
+        for (int i = 0; i < u.length; i++) {
+            u[i] = limits.ofOxygen(stage[h], level[i]);
+        }
+    }
+
+    private void ofPh(double[] u, int h, Limits limits) {
+        double[] level = ph[h];
+        for (int i = 0; i < u.length; i++) {
+            u[i] = limits.ofPh(level[i]);
+        }
     }
 
     /** A level as a share of its limit. */
