@@ -51,7 +51,7 @@ final class ForwardModel {
 
     private static void keepPossible(double[] ph) {
         for (int i = 0; i < ph.length; i++) {
-            ph[i] = Math.min(14, Math.max(0, ph[i]));
+            ph[i] = between(0, 14, ph[i]);
         }
     }
 
@@ -65,7 +65,7 @@ final class ForwardModel {
     /** From a share of saturation to mg/L. */
     private static void takeMgPerL(double[] oxygen, double[] saturation, double[] temperatureC) {
         for (int i = 0; i < oxygen.length; i++) {
-            double share = Math.min(HIGHEST_OXYGEN_SHARE, Math.max(LEAST_OXYGEN_SHARE, oxygen[i]));
+            double share = between(LEAST_OXYGEN_SHARE, HIGHEST_OXYGEN_SHARE, oxygen[i]);
             oxygen[i] = share * saturationAt(saturation, temperatureC[i]);
         }
     }
@@ -128,7 +128,7 @@ final class ForwardModel {
 
     /** From a table, because it is asked for some ten thousand times; off by less than 0.01 %. */
     static double unIonisedShare(double phAbovePKa) {
-        double place = Math.min(SHARES.length - 2, Math.max(0, (phAbovePKa - LOWEST_PH_ABOVE_PKA) * SHARES_PER_PH));
+        double place = between(0, SHARES.length - 2, (phAbovePKa - LOWEST_PH_ABOVE_PKA) * SHARES_PER_PH);
         int below = (int) place;
         return SHARES[below] + (place - below) * (SHARES[below + 1] - SHARES[below]);
     }
@@ -142,8 +142,16 @@ final class ForwardModel {
     }
 
     static double saturationAt(double[] table, double temperatureC) {
-        double place = Math.min(WARMEST_C, Math.max(0, temperatureC)) * SATURATION_PER_DEGREE;
+        double place = between(0, WARMEST_C, temperatureC) * SATURATION_PER_DEGREE;
         int below = (int) place;
         return table[below] + (place - below) * (table[below + 1] - table[below]);
+    }
+
+    /** Compared rather than asked of Math, which takes longer to tell zeros of either sign apart. */
+    private static double between(double least, double most, double value) {
+        if (value < least) {
+            return least;
+        }
+        return value > most ? most : value;
     }
 }
