@@ -46,7 +46,7 @@ final class LabCommand implements Runnable {
                 description = "The file to write it to; replaced when it exists.")
         private Path out;
 
-        @Option(names = "--worlds", paramLabel = "N", defaultValue = "1000",
+        @Option(names = "--worlds", paramLabel = "N", defaultValue = "2000",
                 description = "Worlds to learn from; a fifth as many more tell how often it comes true.")
         private int worlds;
 

@@ -14,13 +14,13 @@ import org.tankrounds.forecast.Trees.Node;
  */
 final class TreeGrower {
 
-    static final int LEAVES = 24;
+    static final int LEAVES = 32;
     private static final int BINS = 40;
-    private static final int LEAST_ROWS = 200;
+    private static final int LEAST_ROWS = 150;
     private static final double RIDGE = 20;
     private static final double LEAST_GAIN = 1e-6;
     private static final double ROWS_SHARE = 0.7;
-    private static final double SIGNS_SHARE = 0.4;
+    private static final double SIGNS_SHARE = 0.5;
     private static final double RATE = 0.05;
 
     private final double[][] cuts;
