@@ -16,7 +16,8 @@ import picocli.CommandLine.Mixin;
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
-        description = "Says in a table what is configured and whether it works; exits 1 when something needed does not.")
+        description = "Says in a table what is configured and whether it works; exits 1 when something "
+                + "needed does not.")
 final class CheckCommand implements Callable<Integer> {
     @Mixin
     private DataOption data;

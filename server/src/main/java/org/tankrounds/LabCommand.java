@@ -23,7 +23,8 @@ import picocli.CommandLine.Spec;
 /** Simulated seasons: what the engine is judged by, and what it learns from. */
 @Command(name = "lab", hidden = true, mixinStandardHelpOptions = true,
         description = "Plays seasons in worlds that differ, and judges or teaches the forecasts by them.",
-        subcommands = {EvaluateCommand.class, AdviceTrialCommand.class, LabCommand.Learn.class, LabCommand.Season.class},
+        subcommands = {EvaluateCommand.class, AdviceTrialCommand.class, LabCommand.Learn.class,
+                LabCommand.Season.class},
         synopsisSubcommandLabel = "COMMAND")
 final class LabCommand implements Runnable {
 

@@ -58,7 +58,8 @@ final class TokenCommand implements Runnable {
         private String tank;
 
         @Option(names = "--chapter", paramLabel = "CODE",
-                description = "Without --tank: every tank of this chapter, and its rounds. With --tank: where the tank is.")
+                description = "Without --tank: every tank of this chapter, and its rounds. With --tank: "
+                        + "where the tank is.")
         private String chapter;
 
         @Option(names = "--label", defaultValue = "issued by the operator", description = "What it is for.")

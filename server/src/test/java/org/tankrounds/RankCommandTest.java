@@ -71,7 +71,10 @@ class RankCommandTest {
         assertThat(row(rows, "SILENT")[7]).isEqualTo("265.0");
     }
 
-    /** A decimal point forgotten by a class, or Celsius in a Fahrenheit column, must not cost the chapter its ranking. */
+    /**
+     * A decimal point forgotten by a class, or Celsius in a Fahrenheit column, must not cost the chapter
+     * its ranking.
+     */
     @ParameterizedTest
     @CsvSource({"ph, 72, [pH], 0 to 14", "temperature, 115, Cel, -10 to 100", "temperature, 11, [degF], 14 to 212",
         "chlorine, 30, mg/L, 0 to 5"})

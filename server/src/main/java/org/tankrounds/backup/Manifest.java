@@ -44,7 +44,8 @@ public record Manifest(int format, int schemaVersion, String madeAt, List<TableE
         try {
             manifest = JSON.readValue(json, Manifest.class);
         } catch (IOException e) {
-            throw CommandException.failed("The backup's manifest is damaged; take another backup. Nothing was restored.");
+            throw CommandException.failed("The backup's manifest is damaged; take another backup. Nothing "
+                    + "was restored.");
         }
         if (manifest.format() != FORMAT) {
             throw CommandException.failed("The backup is of format " + manifest.format()

@@ -175,8 +175,8 @@ public final class RestoreBackup {
 
     private static void refuseIfUsed(Connection connection) throws SQLException {
         if (yes(connection, "SELECT EXISTS (SELECT 1 FROM chapters)")) {
-            throw CommandException.failed("The database has chapters already: restore into an empty one, so that nothing "
-                    + "is overwritten (--data names another folder)." + NOTHING);
+            throw CommandException.failed("The database has chapters already: restore into an empty one, so "
+                    + "that nothing is overwritten (--data names another folder)." + NOTHING);
         }
     }
 

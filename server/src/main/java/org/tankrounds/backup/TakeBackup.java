@@ -73,10 +73,11 @@ public final class TakeBackup {
     private static void refuseIfBlind(Connection connection) throws SQLException {
         try (Statement sql = connection.createStatement();
                 ResultSet row =
-                        sql.executeQuery("SELECT rolbypassrls OR rolsuper FROM pg_roles WHERE rolname = current_user")) {
+                        sql.executeQuery("SELECT rolbypassrls OR rolsuper FROM pg_roles"
+                                + " WHERE rolname = current_user")) {
             if (!row.next() || !row.getBoolean(1)) {
-                throw CommandException.failed("The role tankrounds_backup may not see the rows of all chapters. Have the "
-                        + "database's administrator run: ALTER ROLE tankrounds_backup BYPASSRLS;");
+                throw CommandException.failed("The role tankrounds_backup may not see the rows of all "
+                        + "chapters. Have the database's administrator run: ALTER ROLE tankrounds_backup BYPASSRLS;");
             }
         }
     }

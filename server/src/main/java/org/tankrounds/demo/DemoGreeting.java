@@ -20,8 +20,9 @@ public final class DemoGreeting {
             }
             out.println();
         }
-        out.println("Try this: sign in as the first coordinator and look at the rounds; then, in a second browser, as the");
-        out.println("first teacher, put a reading in and see its tank move.");
+        out.println("Try this: sign in as the first coordinator and look at the rounds; then, in a second "
+                + "browser,");
+        out.println("as the first teacher, put a reading in and see its tank move.");
         out.println();
         if (movedDays > 0) {
             out.println("Its story was moved on by " + movedDays + (movedDays == 1 ? " day" : " days")

@@ -7,7 +7,10 @@ import java.util.function.ToDoubleFunction;
 import org.tankrounds.forecast.Calibration;
 import org.tankrounds.forecast.Calibration.Point;
 
-/** Finds what came true by the chance said: twenty classes of as many lessons each, neighbours pooled until both rise. */
+/**
+ * Finds what came true by the chance said: twenty classes of as many lessons each, neighbours pooled
+ * until both rise.
+ */
 final class Calibrating {
 
     private static final int CLASSES = 20;

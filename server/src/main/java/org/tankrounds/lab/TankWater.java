@@ -164,7 +164,8 @@ final class TankWater {
         boolean unheated = clock < 6 || clock >= 18 || calendar.isWeekend(hour);
         drift += of(Trait.ROOM_WANDERS_K) * luck.normal() - 0.02 * drift;
         return of(Trait.ROOM_C) + drift + of(Trait.SPRING_K) * calendar.spring(hour)
-                + of(Trait.ROOM_BY_DAY_K) * StrictMath.sin((clock - 9) / 24.0 * 2 * Math.PI) - (unheated ? of(Trait.SET_BACK_K) : 0);
+                + of(Trait.ROOM_BY_DAY_K) * StrictMath.sin((clock - 9) / 24.0 * 2 * Math.PI)
+                - (unheated ? of(Trait.SET_BACK_K) : 0);
     }
 
     private void fillRoom() {

@@ -103,6 +103,7 @@ public final class SetUp {
 
     private static RefusedException gone() {
         return RefusedException.of(404,
-                "This link opens nothing any more. Start the service again; while there is no chapter, it prints a new one.");
+                "This link opens nothing any more. Start the service again; while there is no chapter, it "
+                        + "prints a new one.");
     }
 }

@@ -63,7 +63,8 @@ public final class TokenHandlers {
         LOG.info("token {} of chapter {} was issued by person {}",
                 issued.tokenId(), caller.chapterId(), caller.personId().orElseThrow());
         pages.show(ctx, "people/hand-over", new HandOverPage("A new token: " + label,
-                "Copy it now into the probe or script: it is shown only this once. Whoever holds it can post and read as it can.",
+                "Copy it now into the probe or script: it is shown only this once. Whoever holds it can "
+                        + "post and read as it can.",
                 "Token", issued.secret(), "/tokens", "Back to the tokens"));
     }
 

@@ -102,8 +102,8 @@ public final class CorrectionHandlers {
             Optional<String> reason = PlainText.check(form.text(ReadingPageMaker.REASON), "The reason", LONGEST_REASON,
                     true, sentence -> faults.add(ReadingPageMaker.REASON, sentence));
             if (reason.isEmpty() && faults.none()) {
-                faults.add(ReadingPageMaker.REASON, "Say in a few words why it is corrected, such as \u201cread the wrong"
-                        + " card\u201d.");
+                faults.add(ReadingPageMaker.REASON,
+                        "Say in a few words why it is corrected, such as \u201cread the wrong card\u201d.");
             }
             JudgedReading judged =
                     Judge.judge(given, desk.tank(), desk.kit(), clock.instant(), form.confirmed(given), faults);

@@ -32,7 +32,8 @@ record GivenReading(
 
     /** What a form does not show of a value stays as it was, as long as the value itself does. */
     GivenReading carryingOver(Reading before) {
-        return new GivenReading(measuredAt, by, note, values.stream().map(value -> carriedOver(value, before)).toList());
+        return new GivenReading(measuredAt, by, note, values.stream().map(value -> carriedOver(value, before))
+                .toList());
     }
 
     private static GivenValue carriedOver(GivenValue value, Reading before) {

@@ -176,7 +176,8 @@ final class LogForm {
         try {
             LocalDateTime local = LocalDateTime.parse(text.replace(' ', 'T').replaceAll("T(\\d):", "T0$1:"));
             if (zone.getRules().getValidOffsets(local).isEmpty()) {
-                faults.add(MEASURED_AT, "When it was measured: the clocks went forward in that night, and no clock showed "
+                faults.add(MEASURED_AT,
+                        "When it was measured: the clocks went forward in that night, and no clock showed "
                         + local.toLocalTime() + ". Write the time again.");
                 return Optional.empty();
             }
@@ -192,7 +193,8 @@ final class LogForm {
     /** Faults by the field that they stand beside. */
     static Map<String, String> byField(Faults faults) {
         Map<String, String> sentences = new TreeMap<>();
-        faults.errors().forEach(error -> sentences.putIfAbsent(field(error.field()), sentence(error.field(), error.message())));
+        faults.errors().forEach(error -> sentences.putIfAbsent(field(error.field()),
+                sentence(error.field(), error.message())));
         return sentences;
     }
 

@@ -86,7 +86,8 @@ public final class LogHandlers {
                 return;
             }
             remember(ctx, desk, kit, form);
-            ctx.redirect("/tanks/" + desk.tank().code() + "?saved=" + outcome.get().reading().code(), HttpStatus.SEE_OTHER);
+            ctx.redirect("/tanks/" + desk.tank().code() + "?saved=" + outcome.get().reading().code(),
+                    HttpStatus.SEE_OTHER);
         } catch (RefusedException refusal) {
             ctx.status(refusal.status());
             show(ctx, desk, kit, form.with(LogForm.SUBMISSION, UUID.randomUUID().toString()), Message.conflict(

@@ -69,7 +69,8 @@ final class ReadingPageMaker {
     /** @param overtaken empty unless somebody else has corrected it meanwhile */
     ReadingPage page(Map<Analyte, UnitForm> forms, LogForm form, Message message, String overtaken) {
         LogFields fields = new LogFields(form, message.errors());
-        List<FormField> values = forms.keySet().stream().map(analyte -> fields.box(analyte, forms.get(analyte))).toList();
+        List<FormField> values = forms.keySet().stream().map(analyte -> fields.box(analyte, forms.get(analyte)))
+                .toList();
         FormField measuredAt = fields.measuredAt("school’s clock");
         FormField reason = fields.field(REASON, "Why is it corrected?", "", "text");
         List<FormField> wrong = Stream.concat(values.stream(),
@@ -87,10 +88,12 @@ final class ReadingPageMaker {
         for (EnteredValue value : reading.values()) {
             lines.add(Wording.name(value.analyte()) + " " + Wording.value(value) + mark(reading, value.analyte()));
         }
-        String heading = "Version " + reading.version() + (reading.holds() ? ", the one that counts" : ", no longer counts");
+        String heading = "Version " + reading.version()
+                + (reading.holds() ? ", the one that counts" : ", no longer counts");
         String measured = "Measured " + local(reading.measuredAt())
                 + (reading.flags().contains(Judge.TIME_DOUBTFUL) ? " (a time that was still to come)" : "");
-        return new Version(heading, who(reading), reading.reason().orElse(""), measured, lines, reading.note().orElse(""));
+        return new Version(heading, who(reading), reading.reason().orElse(""), measured, lines, reading.note()
+                .orElse(""));
     }
 
     private static String mark(Reading reading, Analyte analyte) {

@@ -72,7 +72,8 @@ final class ReadingParser {
         }
         String name = at.substring(1);
         if (!node.isTextual()) {
-            faults.add(at, name + " is a text of at most " + longest + " characters. Leave it out where there is none.");
+            faults.add(at, name + " is a text of at most " + longest
+                    + " characters. Leave it out where there is none.");
             return Optional.empty();
         }
         return PlainText.check(node.textValue(), name, longest, severalLines, sentence -> faults.add(at, sentence));

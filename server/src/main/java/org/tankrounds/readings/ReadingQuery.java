@@ -65,7 +65,8 @@ record ReadingQuery(Optional<Instant> from, Optional<Instant> to, Optional<Strin
 
     /** The database's calendar ends before Java's does. */
     private static boolean isInCalendar(Instant time) {
-        return time.isAfter(Instant.parse("0001-01-01T00:00:00Z")) && time.isBefore(Instant.parse("9999-12-31T00:00:00Z"));
+        return time.isAfter(Instant.parse("0001-01-01T00:00:00Z"))
+                && time.isBefore(Instant.parse("9999-12-31T00:00:00Z"));
     }
 
     private static int limit(String given, List<FieldError> errors) {

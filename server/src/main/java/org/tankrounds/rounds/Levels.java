@@ -46,7 +46,8 @@ final class Levels {
     static String bare(Driver series, double level) {
         return switch (series) {
             case TEMPERATURE, DISSOLVED_OXYGEN, PH -> Formats.number(level, 1);
-            default -> level > 0 && level < LEAST_SHOWN ? UNDER + " " + LEAST_SHOWN_TEXT : Formats.significant(level, 2);
+            default -> level > 0 && level < LEAST_SHOWN ? UNDER + " " + LEAST_SHOWN_TEXT
+                    : Formats.significant(level, 2);
         };
     }
 

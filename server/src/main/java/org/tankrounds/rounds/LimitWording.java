@@ -78,7 +78,8 @@ final class LimitWording {
     private static String belief(Reason reason) {
         String side = low(reason) ? "above " : "below ";
         if (isBeyond(reason, reason.previous())) {
-            return "It was beyond before; one reading is too few to be sure that it is " + side + limit(reason) + " again.";
+            return "It was beyond before; one reading is too few to be sure that it is " + side + limit(reason)
+                    + " again.";
         }
         return reason.value().getAsDouble() == 0 ? "Not certain to stay " + side + limit(reason) + "."
                 : "Likely beyond " + limit(reason) + " by now.";

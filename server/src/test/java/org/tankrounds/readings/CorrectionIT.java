@@ -53,7 +53,8 @@ final class CorrectionIT {
         assertThat(versions.get(1).getMeasuredAt()).as("an untouched time stays exact")
                 .isEqualTo(versions.get(0).getMeasuredAt());
         assertThat(versions.get(1).getEntered().data()).contains("NH4");
-        assertThat(measurements()).extracting(MeasurementsRecord::getReadingId).containsOnly(versions.get(1).getReadingId());
+        assertThat(measurements()).extracting(MeasurementsRecord::getReadingId)
+                .containsOnly(versions.get(1).getReadingId());
         assertThat(measurements()).extracting(MeasurementsRecord::getAnalyte).hasSize(2);
 
         String page = teacher.get(path).body();

@@ -89,7 +89,8 @@ final class LogPageIT {
         Map<String, String> typed = form(Map.of("temperature", "54", "temperature_unit", "Cel"));
         Answer asked = teacher.postForm(path, typed);
         assertThat(asked.status()).isEqualTo(422);
-        assertThat(asked.body()).contains("You typed 54 °C").contains("No, it was 54 °F").contains("Yes, 54 °C is right");
+        assertThat(asked.body()).contains("You typed 54 °C").contains("No, it was 54 °F")
+                .contains("Yes, 54 °C is right");
         assertThat(readings()).isEmpty();
 
         typed.put("sure_temperature", "yes 54 Cel");

@@ -187,7 +187,8 @@ final class ReadingApiIT {
         String theirs = "/api/v1/tanks/" + CAST.tankB().code() + "/readings";
         String elsewhere = "/api/v1/tanks/" + APP.elsewhere().tankA().code() + "/readings";
         Browserless token = token().header("Idempotency-Key", "k");
-        for (String place : List.of(theirs, elsewhere, "/api/v1/tanks/nosuch/readings", "/api/v1/tanks/a%27b/readings")) {
+        for (String place : List.of(theirs, elsewhere, "/api/v1/tanks/nosuch/readings",
+                "/api/v1/tanks/a%27b/readings")) {
             assertThat(token.get(place).status()).as(place).isEqualTo(404);
             assertThat(token.postJson(place, "{}").status()).as(place).isEqualTo(404);
         }

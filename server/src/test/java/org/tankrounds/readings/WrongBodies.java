@@ -168,7 +168,8 @@ final class WrongBodies {
                 values("{\"analyte\": \"ph\", \"value\": 7, \"unit\": \"[pH]\", \"step\": 1000}"),
                 "/values/0/step");
         refused("below as text",
-                values("{\"analyte\": \"nitrite\", \"value\": 0, \"unit\": \"mg/L\", \"as\": \"N\", \"below\": \"yes\"}"),
+                values("{\"analyte\": \"nitrite\", \"value\": 0, \"unit\": \"mg/L\", \"as\": \"N\", "
+                        + "\"below\": \"yes\"}"),
                 "/values/0/below");
         refused("below 1",
                 values("{\"analyte\": \"nitrite\", \"value\": 0, \"unit\": \"mg/L\", \"as\": \"N\", \"below\": 1}"),
@@ -212,7 +213,8 @@ final class WrongBodies {
         refused("pH 71", values(ph("71")), "/values/0/value");
         refused("pH negative", values(ph("-1")), "/values/0/value");
         refused("ammonia negative",
-                values("{\"analyte\": \"total_ammonia\", \"value\": -0.1, \"unit\": \"mg/L\", \"as\": \"N\"}"), "/values/0/value");
+                values("{\"analyte\": \"total_ammonia\", \"value\": -0.1, \"unit\": \"mg/L\", \"as\": \"N\"}"),
+                "/values/0/value");
         refused("colder than ice",
                 values("{\"analyte\": \"temperature\", \"value\": -15, \"unit\": \"Cel\"}"),
                 "/values/0/value");

@@ -73,7 +73,8 @@ class AftermathTest {
     @Test
     void oxygenAndPh_areBelowTheirLimits() {
         assertThat(words(after(read(5, Analyte.DISSOLVED_OXYGEN, 5)))).contains("below its limit of 6.");
-        assertThat(words(after(read(5, Analyte.PH, 5.5)))).startsWith("pH 5.5, Fri 9 Jan, 13:00: below its limit of 6.");
+        assertThat(words(after(read(5, Analyte.PH, 5.5))))
+                .startsWith("pH 5.5, Fri 9 Jan, 13:00: below its limit of 6.");
         assertThat(words(after(read(5, Analyte.PH, 9.4)))).contains("beyond its limit of 9.");
     }
 
@@ -82,13 +83,15 @@ class AftermathTest {
         assertThat(words(after(read(5, Analyte.TEMPERATURE, 11), read(5, Analyte.DEATHS, 0))))
                 .isEqualTo("Within limits as far as read. No deaths. Read once. Nitrite was not read.");
         assertThat(words(after(read(5, Analyte.NITRITE, 0.13))))
-                .startsWith("Within limits as far as read. Nearest: nitrite 0.13 mg/L as N, Fri 9 Jan, 13:00 (limit 0.15).");
+                .startsWith("Within limits as far as read. Nearest: nitrite 0.13 mg/L as N, Fri 9 Jan, "
+                        + "13:00 (limit 0.15).");
     }
 
     @Test
     void nothingRead_isToldByWhetherTheTimeIsOver() {
         assertThat(words(after())).isEqualTo("Nothing was read in the 72 hours after.");
-        Aftermath soon = Aftermath.of(input(List.of()), at -> Stage.FEEDING, List.of(), MORNING, MORNING.plusSeconds(60));
+        Aftermath soon = Aftermath.of(input(List.of()), at -> Stage.FEEDING, List.of(), MORNING,
+                MORNING.plusSeconds(60));
         assertThat(words(soon)).isEqualTo("Nothing has been read since.");
         assertThat(words(after(read(5, Analyte.FEED, 2)))).startsWith("The water was not read.");
     }
@@ -112,7 +115,8 @@ class AftermathTest {
     }
 
     private static TankInput input(List<Observation> before) {
-        Tank tank = new Tank(1, "t", new Tank.Room(1, "Room 12", "s", "School"), NEW_YORK, OptionalDouble.empty(), 1, 200,
+        Tank tank = new Tank(1, "t", new Tank.Room(1, "Room 12", "s", "School"), NEW_YORK, OptionalDouble.empty(), 1,
+                200,
                 OptionalDouble.empty(), "other", Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
                 Optional.empty(), "Cel", Optional.empty());
         return new TankInput(tank, Optional.empty(), TankFacts.of("t").build(), before, Optional.empty(), false);

@@ -75,7 +75,8 @@ class EffectWordingTest {
     }
 
     private static Act act(Act.Kind kind) {
-        return new Act(kind, Optional.of(Driver.NITRITE), OptionalDouble.empty(), "", OptionalDouble.empty(), "", "", "");
+        return new Act(kind, Optional.of(Driver.NITRITE), OptionalDouble.empty(), "", OptionalDouble.empty(), "", "",
+                "");
     }
 
     private static Effect effect(double chance, double with, double exposure, double exposureWith,

@@ -35,7 +35,8 @@ final class TankPageIT {
 
         String text = text();
         assertThat(text).containsPattern(
-                "In \\d+ of 20 ways this could go, the water goes beyond a limit before Friday 9:00, if nobody steps in");
+                "In \\d+ of 20 ways this could go, the water goes beyond a limit before Friday 9:00, if "
+                        + "nobody steps in");
         assertThat(text).contains("Chiller").contains("set to 11.0 °C, told by the coordinator")
                 .contains("from temperatures, last read yesterday 8:00")
                 .contains("Feed amount unknown assumed: nobody has said")
