@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -19,7 +20,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.api.io.TempDir;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.TankFacts;
+import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.testing.CommandRun;
+import org.tankrounds.water.Analyte;
 
 /** Two CSV files in, one ranking out. What is refused is in {@link RankRefusalsTest}. */
 class RankCommandTest {
@@ -44,6 +49,20 @@ class RankCommandTest {
         assertThat(run.err()).isEmpty();
         assertThat(run.exitCode()).isZero();
         assertThat(run.out()).isEqualTo(resource("ranking.csv"));
+    }
+
+    /** As in the service, where nobody has said that it is right. */
+    @Test
+    void unlikelyValue_countsForLittle() throws IOException {
+        Instant before = Instant.parse("2027-03-09T19:00:00Z");
+        Instant at = Instant.parse("2027-03-10T19:00:00Z");
+        files.tanks("tank\nT1\n").readings(READINGS_HEADER
+                + "T1," + before + ",ph,7.2,[pH],0.4\nT1," + at + ",ph,9.4,[pH],0.4\n");
+        List<Observation> asTheServiceHasThem = List.of(Observation.of(before, Analyte.PH, 7.2, 0.2),
+                new Observation(at, Analyte.PH, 9.4, 0.2, false, true));
+        double chance = new Forecaster().forecast(TankFacts.of("T1").build(), asTheServiceHasThem,
+                Instant.parse(RankFiles.AS_OF)).chance();
+        assertThat(Double.parseDouble(files.rank().lines().get(1).split(",")[3])).isEqualTo(chance);
     }
 
     @Test

@@ -25,13 +25,17 @@ public record ChillerFailure(double endC, double timeConstantH) {
     private static final double MEDIAN_TIME_CONSTANT_H = 30;
     private static final double TIME_CONSTANT_LOG_SD = 0.6;
 
-    /** One failure by four draws: normal for room and time constant, uniform for weak or dead and how weak. */
+    /** One failure by a time constant and three draws: normal for the room, uniform for weak or dead and how weak. */
     public static ChillerFailure of(
-            double heldC, double roomDraw, double constantDraw, double weakDraw, double howWeakDraw) {
+            double heldC, double roomDraw, double timeConstantH, double weakDraw, double howWeakDraw) {
         double room = ROOM_C + ROOM_SD_C * roomDraw;
         double end = weakDraw < WEAK_SHARE ? Math.min(room, heldC + 2 + 6 * howWeakDraw) : room;
-        return new ChillerFailure(end,
-                MEDIAN_TIME_CONSTANT_H * StrictMath.exp(TIME_CONSTANT_LOG_SD * constantDraw));
+        return new ChillerFailure(end, timeConstantH);
+    }
+
+    /** The time constant of a standard normal draw, h. */
+    public static double timeConstantH(double draw) {
+        return MEDIAN_TIME_CONSTANT_H * StrictMath.exp(TIME_CONSTANT_LOG_SD * draw);
     }
 
     /** Chance that a running chiller fails within some days. */

@@ -2,6 +2,7 @@ package org.tankrounds.belief;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * The fixed table of random numbers behind every belief and forecast. Every tank reads the same table, so two
@@ -31,12 +32,22 @@ public final class Draws {
 
     /** A standard normal deviate; the same for the same index. */
     public static double normal(int index) {
-        return NORMALS[index & (SIZE - 1)];
+        return NORMALS[place(index)];
     }
 
     /** A uniform deviate between 0 and 1, both excluded; the same for the same index. */
     public static double uniform(int index) {
-        return UNIFORMS[index & (SIZE - 1)];
+        return UNIFORMS[place(index)];
+    }
+
+    /** What becomes of every normal deviate; at {@link #place} of an index stands what becomes of that one's. */
+    static double[] ofNormals(DoubleUnaryOperator function) {
+        return Arrays.stream(NORMALS).map(function).toArray();
+    }
+
+    /** The place in the table that an index stands for. */
+    static int place(int index) {
+        return index & (SIZE - 1);
     }
 
     /**

@@ -44,6 +44,8 @@ final class TemperatureFilter {
     private static final double[] SPREAD = Draws.spreadNormal(STATES, 1);
     /** Which states are first to be put elsewhere: the same ones whatever is read. */
     private static final double[] ORDER = Draws.spread(STATES, 2);
+    /** Of every draw: a day stops hundreds of states. */
+    private static final double[] TIME_CONSTANTS_H = Draws.ofNormals(ChillerFailure::timeConstantH);
 
     private final TemperatureStates states = new TemperatureStates();
     private final double usualC;
@@ -223,7 +225,7 @@ final class TemperatureFilter {
     private void stop(int i) {
         states.stopped[i] = true;
         ChillerFailure failure =
-                ChillerFailure.of(states.heldC[i], normal(), normal(), uniform(), uniform());
+                ChillerFailure.of(states.heldC[i], normal(), timeConstantH(), uniform(), uniform());
         states.endC[i] = failure.endC();
         states.timeConstantH[i] = failure.timeConstantH();
     }
@@ -253,6 +255,10 @@ final class TemperatureFilter {
 
     private double normal() {
         return Draws.normal(draw++);
+    }
+
+    private double timeConstantH() {
+        return TIME_CONSTANTS_H[Draws.place(draw++)];
     }
 
     private double uniform() {

@@ -103,7 +103,7 @@ public record Development(
         void step() {
             double temperatureC = Math.max(0, reader.at(at.plus(STEP.dividedBy(2))));
             double unitsStep = temperatureC * STEP_H / 24;
-            double hatchStep = HatchModel.hatchSharePerDay(temperatureC) * STEP_H / 24;
+            double hatchStep = hatchAt == null ? HatchModel.hatchSharePerDay(temperatureC) * STEP_H / 24 : 0;
             Instant next = at.plus(STEP);
             if (Double.isNaN(unitsAsOf) && asOf.isBefore(next)) {
                 unitsAsOf = units + unitsStep * hoursBetween(at, asOf) / STEP_H;

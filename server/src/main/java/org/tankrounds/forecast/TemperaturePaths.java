@@ -1,5 +1,6 @@
 package org.tankrounds.forecast;
 
+import java.util.Arrays;
 import org.tankrounds.belief.ChillerFailure;
 import org.tankrounds.belief.Draws;
 import org.tankrounds.belief.TemperatureBelief;
@@ -16,7 +17,9 @@ final class TemperaturePaths {
     private static final int NEVER = HOURS + 1;
     private static final double[] FAIL_DRAW = Draws.spread(TemperatureBelief.STATES, STREAM);
     private static final double[] ROOM_DRAW = Draws.spreadNormal(TemperatureBelief.STATES, STREAM + 1);
-    private static final double[] CONSTANT_DRAW = Draws.spreadNormal(TemperatureBelief.STATES, STREAM + 2);
+    private static final double[] TIME_CONSTANT_H =
+            Arrays.stream(Draws.spreadNormal(TemperatureBelief.STATES, STREAM + 2))
+                    .map(ChillerFailure::timeConstantH).toArray();
 
     private TemperaturePaths() {
     }
@@ -41,7 +44,7 @@ final class TemperaturePaths {
         if (FAIL_DRAW[i] >= FAILS) {
             return new Fate(NEVER, belief.heldC()[i], 0);
         }
-        ChillerFailure failure = ChillerFailure.of(belief.heldC()[i], ROOM_DRAW[i], CONSTANT_DRAW[i],
+        ChillerFailure failure = ChillerFailure.of(belief.heldC()[i], ROOM_DRAW[i], TIME_CONSTANT_H[i],
                 Draws.uniform(2 * i), Draws.uniform(2 * i + 1));
         return new Fate((int) (HOURS * FAIL_DRAW[i] / FAILS), failure.endC(),
                 StrictMath.exp(-1 / failure.timeConstantH()));

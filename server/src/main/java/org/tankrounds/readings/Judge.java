@@ -133,7 +133,7 @@ final class Judge {
             return;
         }
         boolean doubtful = timeDoubtful;
-        if (!analyte.likely().holds(canonical)) {
+        if (!analyte.isLikely(canonical)) {
             boolean kept = confirmed.contains(analyte);
             flags.add((kept ? "confirmed:" : "unlikely:") + analyte.code());
             doubtful |= !kept;
@@ -190,6 +190,6 @@ final class Judge {
 
     /** Whether a value as written is what classroom tanks show, for asking "did you mean". */
     static boolean likely(Analyte analyte, UnitForm form, BigDecimal value) {
-        return analyte.likely().holds(Units.toCanonical(analyte, form, value.doubleValue(), Double.NaN));
+        return analyte.isLikely(Units.toCanonical(analyte, form, value.doubleValue(), Double.NaN));
     }
 }

@@ -72,7 +72,7 @@ final class ReadingsCsv {
         requirePossible(row, analyte, form, value);
         add(tank, new Observation(at, analyte, value,
                 Units.stepToCanonical(analyte, form, halfStep, Double.NaN, 0),
-                value == 0 && isReadFromCard(analyte), false));
+                value == 0 && isReadFromCard(analyte), !analyte.isLikely(value)));
     }
 
     /** 0 where the line has none. */
@@ -155,10 +155,11 @@ final class ReadingsCsv {
             }
         }
         UnitForm percent = UnitForm.of("%");
-        add(oxygen.tank, Observation.of(oxygen.at, Analyte.DISSOLVED_OXYGEN,
-                Units.toCanonical(Analyte.DISSOLVED_OXYGEN, percent, oxygen.percent, temperatureC),
-                Units.stepToCanonical(
-                        Analyte.DISSOLVED_OXYGEN, percent, oxygen.halfStep, temperatureC, 0)));
+        double mgPerL = Units.toCanonical(Analyte.DISSOLVED_OXYGEN, percent, oxygen.percent, temperatureC);
+        double halfStep = Units.stepToCanonical(
+                Analyte.DISSOLVED_OXYGEN, percent, oxygen.halfStep, temperatureC, 0);
+        add(oxygen.tank, new Observation(oxygen.at, Analyte.DISSOLVED_OXYGEN, mgPerL, halfStep, false,
+                !Analyte.DISSOLVED_OXYGEN.isLikely(mgPerL)));
     }
 
     private void add(String tank, Observation observation) {

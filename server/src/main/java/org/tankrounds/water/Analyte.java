@@ -94,6 +94,11 @@ public enum Analyte {
         return likely;
     }
 
+    /** Whether a classroom tank shows such a value; any other counts for little until somebody says that it is right. */
+    public boolean isLikely(double value) {
+        return likely.holds(value);
+    }
+
     /** The units and forms of the public interface, the canonical one first. */
     public List<UnitForm> accepted() {
         return accepted;
