@@ -53,7 +53,12 @@ public record Experience(double trust, Trees chance, Calibration calibration, Tr
 
     /** Expected fish-hours beyond a limit per fish, each hour by how far beyond. */
     public double exposurePerFish(double[] signs) {
-        return chance(signs) * harmScale * StrictMath.exp(harmTrust * harm.of(signs));
+        return exposurePerFish(signs, chance(signs));
+    }
+
+    /** The same where the chance is known. */
+    double exposurePerFish(double[] signs, double chance) {
+        return chance * harmScale * StrictMath.exp(harmTrust * harm.of(signs));
     }
 
     public Experience scaledBy(double scale) {

@@ -55,8 +55,9 @@ public final class Forecaster {
         weighByDeaths(outcome, belief);
         double chanceAfterDeaths = outcome.chance();
         double[] signs = Signs.of(belief, outcome, observations, limits);
-        double exposurePerFish = experience.exposurePerFish(signs) + outcome.unlearnedExcess();
-        outcome.weighTo(experience.chance(signs));
+        double chance = experience.chance(signs);
+        double exposurePerFish = experience.exposurePerFish(signs, chance) + outcome.unlearnedExcess();
+        outcome.weighTo(chance);
         Stage stage = course.stage()[0];
         Judgement judgement = Judgement.of(
                 belief, outcome, 1 - chanceBeforeDeaths / chanceAfterDeaths, limits, stage);
