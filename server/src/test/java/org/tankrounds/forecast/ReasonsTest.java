@@ -35,14 +35,14 @@ class ReasonsTest {
     @Test
     void risingNitrite_isToldWithItsMovementAndItsAge() {
         Forecast forecast = forecast(feedingFish().chlorideMgPerL(20), with(nitrite(0.05, 9), nitrite(0.1, 6),
-                nitrite(0.16, 3), nitrite(0.3, 0.25)));
+                nitrite(0.16, 3), nitrite(0.34, 0.25)));
         Reason nitrite = only(forecast, Driver.NITRITE,
                 Reason.Kind.HEADED_FOR_LIMIT, Reason.Kind.BEYOND_LIMIT);
-        assertThat(nitrite.value()).hasValue(0.3);
+        assertThat(nitrite.value()).hasValue(0.34);
         assertThat(nitrite.unit()).isEqualTo("mg/L as N");
         assertThat(nitrite.limit()).hasValue(0.36);
         assertThat(nitrite.previous()).hasValue(0.16);
-        assertThat(nitrite.change().getAsDouble()).isCloseTo(0.14, within(1e-9));
+        assertThat(nitrite.change().getAsDouble()).isCloseTo(0.18, within(1e-9));
         assertThat(nitrite.overHours()).hasValue(66);
         assertThat(nitrite.at()).hasValue(AS_OF.minus(Duration.ofHours(6)));
     }
