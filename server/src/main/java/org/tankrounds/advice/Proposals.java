@@ -27,6 +27,8 @@ final class Proposals {
     /** One load of ice is meant to last half a day. */
     private static final double ICE_HOURS = 12;
     private static final Duration AMMONIA_COUNTS = Duration.ofDays(7);
+    /** A label's double dose (common practice, no source). */
+    private static final double HIDDEN_CHLORINE_TIMES = 2;
     /** For what the water feels where nobody has said how much there is; no amount is then named. */
     private static final double USUAL_VOLUME_L = 190;
 
@@ -153,14 +155,17 @@ final class Proposals {
         all.add(Proposal.of(Act.plain(Act.Kind.MORE_AIR, driver), Deed.moreAir()));
     }
 
+    /**
+     * For more than was read: between two colours of a card there may be twice as much, the least that is left
+     * harms, and what is too much of thiosulfate does not.
+     */
     private void chlorine(Reason reason) {
-        double held = reason.value().orElse(ahead.belief().chlorineMgPerL());
+        double held = HIDDEN_CHLORINE_TIMES * reason.value().orElse(ahead.belief().chlorineMgPerL());
         Act act = facts.volumeL().isPresent() && reason.value().isPresent()
                 ? Act.amount(Act.Kind.THIOSULFATE, Driver.CHLORINE,
                         Chlorine.thiosulfateG(held, facts.volumeL().getAsDouble()), "g",
                         "Chlorine.thiosulfateG")
                 : Act.plain(Act.Kind.THIOSULFATE, Driver.CHLORINE);
         all.add(Proposal.of(act, Deed.thiosulfate(held)));
-        air(Driver.CHLORINE);
     }
 }
