@@ -42,10 +42,15 @@ public final class Advisor {
 
     private static List<Tried> worthDoing(LookAhead ahead, List<Proposal> proposals) {
         Forecast forecast = ahead.forecast();
-        return proposals.stream().map(proposal -> new Tried(proposal, effect(ahead, proposal)))
+        return proposals.stream().filter(proposal -> isSafe(ahead, proposal))
+                .map(proposal -> new Tried(proposal, effect(ahead, proposal)))
                 .filter(tried -> Worth.isWorthDoing(tried.proposal().act(), tried.effect(), forecast.driver(),
                         isWorrying(forecast)))
                 .toList();
+    }
+
+    private static boolean isSafe(LookAhead ahead, Proposal proposal) {
+        return proposal.deed().map(deed -> Worth.isSafe(ahead.prospect(deed, driverOf(proposal)))).orElse(true);
     }
 
     private static Optional<Effect> effect(LookAhead ahead, Proposal proposal) {

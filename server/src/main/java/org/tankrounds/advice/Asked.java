@@ -15,6 +15,9 @@ final class Asked {
 
     private static final Duration LATELY = Duration.ofDays(1);
 
+    /** Water is changed against what was read within this time: older, another reading tells first whether to. */
+    private static final Duration FRESH = Duration.ofDays(3);
+
     private Asked() {
     }
 
@@ -49,9 +52,25 @@ final class Asked {
                 .filter(analyte -> !isReadLately(analyte, observations, forecast)).findFirst();
     }
 
+    /**
+     * The first of what has to be read before water is changed against a limit. What fresh water does to
+     * ammonia hangs on the pH, and what it does to the pH on the ammonia: a tank that has gone sour unseen is
+     * only harmed by it.
+     */
+    static Optional<Analyte> beforeChange(Driver driver, List<Observation> observations, Forecast forecast) {
+        List<Analyte> needed = driver == Driver.NITRITE ? List.of(Analyte.NITRITE)
+                : List.of(of(driver), driver == Driver.PH ? Analyte.TOTAL_AMMONIA : Analyte.PH);
+        return needed.stream().filter(analyte -> !isReadWithin(FRESH, analyte, observations, forecast)).findFirst();
+    }
+
     static boolean isReadLately(Analyte analyte, List<Observation> observations, Forecast forecast) {
+        return isReadWithin(LATELY, analyte, observations, forecast);
+    }
+
+    static boolean isReadWithin(
+            Duration time, Analyte analyte, List<Observation> observations, Forecast forecast) {
         return newest(observations, analyte, forecast)
-                .filter(read -> read.at().isAfter(forecast.asOf().minus(LATELY))).isPresent();
+                .filter(read -> read.at().isAfter(forecast.asOf().minus(time))).isPresent();
     }
 
     static Optional<Observation> newest(List<Observation> observations, Analyte analyte, Forecast forecast) {

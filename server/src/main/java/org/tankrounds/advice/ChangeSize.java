@@ -2,6 +2,7 @@ package org.tankrounds.advice;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.LookAhead;
@@ -33,21 +34,31 @@ final class ChangeSize {
         this.volumeL = ahead.belief().facts().volumeL();
     }
 
+    boolean isCalledFor() {
+        return ahead.highU(Deed.NOTHING, driver) > AIM;
+    }
+
     /** The change that helps, or a warning where it would harm; empty where none is needed. */
     Optional<Proposal> proposal() {
-        double untouched = ahead.highU(Deed.NOTHING, driver);
-        if (untouched <= AIM) {
+        if (!isCalledFor()) {
             return Optional.empty();
         }
         if (after(MOST_PERCENT) <= AIM) {
-            return Optional.of(change(leastThatIsEnough()));
+            return harmless(leastThatIsEnough());
         }
         int best = best();
-        double left = after(best) / untouched;
+        double left = after(best) / ahead.highU(Deed.NOTHING, driver);
         if (left > 1) {
             return Optional.of(Proposal.of(Act.plain(Act.Kind.LEAVE_WATER, driver)));
         }
-        return left > WORTH_IT ? Optional.empty() : Optional.of(change(best));
+        return left > WORTH_IT ? Optional.empty() : harmless(best);
+    }
+
+    /** So much or the largest part of it that the model finds no harm in; empty where it finds harm in all. */
+    private Optional<Proposal> harmless(int percent) {
+        return IntStream.of(percent, percent / 2 / STEP_PERCENT * STEP_PERCENT, LEAST_PERCENT)
+                .filter(size -> size >= LEAST_PERCENT && size <= percent).mapToObj(this::change)
+                .filter(each -> Worth.isSafe(ahead.prospect(each.deed().orElseThrow(), driver))).findFirst();
     }
 
     private int leastThatIsEnough() {

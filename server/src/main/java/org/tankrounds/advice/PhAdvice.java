@@ -94,7 +94,7 @@ final class PhAdvice {
     /** The largest that the model finds no harm in; none where it finds harm in all. */
     private List<Proposal> largestHarmless(List<Double> sizes, DoubleFunction<Proposal> proposal) {
         return sizes.stream().map(proposal::apply)
-                .filter(each -> !ahead.effect(each.deed().orElseThrow(), Driver.PH).harms())
+                .filter(each -> Worth.isSafe(ahead.prospect(each.deed().orElseThrow(), Driver.PH)))
                 .limit(1).toList();
     }
 
@@ -138,7 +138,8 @@ final class PhAdvice {
     }
 
     private List<Proposal> changes() {
-        return largestHarmless(CHANGES_PERCENT, this::change);
+        Optional<Analyte> unread = Asked.beforeChange(Driver.PH, observations, forecast);
+        return unread.isPresent() ? List.of(Proposal.of(Act.ask(Driver.PH, unread.get()))) : largestHarmless(CHANGES_PERCENT, this::change);
     }
 
     private Proposal change(double percent) {

@@ -111,12 +111,20 @@ final class Proposals {
     }
 
     private void ammonia() {
-        new ChangeSize(ahead, Driver.UN_IONISED_AMMONIA).proposal().ifPresent(all::add);
+        changeWater(Driver.UN_IONISED_AMMONIA);
         skipFeed(Driver.UN_IONISED_AMMONIA);
     }
 
+    private void changeWater(Driver driver) {
+        ChangeSize size = new ChangeSize(ahead, driver);
+        if (size.isCalledFor()) {
+            Asked.beforeChange(driver, observations, forecast).map(analyte -> Proposal.of(Act.ask(driver, analyte)))
+                    .or(size::proposal).ifPresent(all::add);
+        }
+    }
+
     private void nitrite() {
-        new ChangeSize(ahead, Driver.NITRITE).proposal().ifPresent(all::add);
+        changeWater(Driver.NITRITE);
         double chloride = ahead.belief().chlorideMgPerL();
         if (chloride < ENOUGH_CHLORIDE_MG_PER_L) {
             all.add(salt(chloride));
@@ -131,10 +139,9 @@ final class Proposals {
         return Proposal.of(act, Deed.salt(SALT_TARGET_MG_PER_L - chlorideMgPerL));
     }
 
-    /** Fish on their yolk are not fed. */
     private void skipFeed(Driver driver) {
-        if (!forecast.stage().isBeforeFirstFeeding()) {
-            all.add(Proposal.skipFeed(driver));
+        if (Fasting.helps(ahead, observations)) {
+            all.add(Fasting.against(driver));
         }
     }
 

@@ -32,6 +32,8 @@ final class WhatIf {
      */
     private static final double FASTING_SHARE = 0.2;
     private static final double FASTING_HOURS = 12;
+    /** A fed fish breathes out so much of its carbon dioxide for its feed (from memory: a quarter to a half). */
+    private static final double FEED_BREATH_SHARE = 0.3;
     /**
      * What a chiller takes out beyond what comes in, and ice in bottles, K/h (common practice, no source).
      */
@@ -133,11 +135,13 @@ final class WhatIf {
     }
 
     private void movePh(int k, double[][] ph) {
-        double alkalinity = Alkalinity.held(belief, ph[0][k]);
-        double by = StrictMath.log10(alkalinityAfter(alkalinity) / alkalinity)
-                + (deed.airs() ? aired(ph[0][k], alkalinity, k) : 0);
+        double alkalinity = courses.alkalinityMgPerL()[k];
+        double by = StrictMath.log10(alkalinityAfter(alkalinity) / alkalinity);
+        double held = Carbonate.carbonDioxideMgPerL(ph[0][k], alkalinity, before.temperatureC()[0][k]);
+        double gap = Math.max(0, held - DIOXIDE_IN_BALANCE_MG_PER_L);
         for (int h = 1; h <= hours; h++) {
-            ph[h][k] = Math.min(14, Math.max(0, ph[h][k] + by));
+            double left = (deed.airs() ? GAP_LEFT : 1) * (1 - FEED_BREATH_SHARE * fastingShare(h));
+            ph[h][k] = Math.min(14, Math.max(0, ph[h][k] + by + StrictMath.log10(held / (held - (1 - left) * gap))));
         }
     }
 
@@ -160,16 +164,9 @@ final class WhatIf {
         return mgPerL / (HALF_ALKALINITY_MG_PER_L + mgPerL);
     }
 
-    /** How far the pH rises when air takes carbon dioxide out. */
-    private double aired(double ph, double alkalinityMgPerL, int k) {
-        double held = Carbonate.carbonDioxideMgPerL(ph, alkalinityMgPerL, before.temperatureC()[0][k]);
-        double gap = Math.max(0, held - DIOXIDE_IN_BALANCE_MG_PER_L);
-        return StrictMath.log10(held / (held - (1 - GAP_LEFT) * gap));
-    }
-
     private void moveNitrogen(int k, double[][] unIonised, double[][] nitrite) {
         double[][] totals = courses.totalMgPerL();
-        double woken = wokenPerDay(Alkalinity.held(belief, before.ph()[0][k])) * HOUR;
+        double woken = wokenPerDay(courses.alkalinityMgPerL()[k]) * HOUR;
         double ammoniaOff = -deed.changedShare() * totals[1][k];
         double nitriteOff = -deed.changedShare() * nitrite[1][k];
         for (int h = 1; h <= hours; h++) {
@@ -205,14 +202,17 @@ final class WhatIf {
 
     /** What unfed fish do not give off in an hour, mg N/L. */
     private double cutInHour(int hour) {
+        return (1 - FASTING_SHARE) * supplyMgPerLPerDay * HOUR * fastingShare(hour);
+    }
+
+    /** How far fish have gone from fed to fasting, 0 to 1. */
+    private double fastingShare(int hour) {
         if (deed.fastHours() == 0 || !NitrogenSupply.feeds(belief)) {
             return 0;
         }
-        double most = (1 - FASTING_SHARE) * supplyMgPerLPerDay * HOUR;
         double fasted = Math.min(hour, deed.fastHours());
         double fedAgain = Math.max(0, hour - deed.fastHours());
-        return most * (1 - StrictMath.exp(-fasted / FASTING_HOURS))
-                * StrictMath.exp(-fedAgain / FASTING_HOURS);
+        return (1 - StrictMath.exp(-fasted / FASTING_HOURS)) * StrictMath.exp(-fedAgain / FASTING_HOURS);
     }
 
     /** Colder water takes up a little more than this. */

@@ -70,13 +70,23 @@ public final class AdviceTrial {
         follow(life, notes, hour, seed, act -> act.kind() == Act.Kind.THIOSULFATE);
     }
 
+    /** Nobody can follow an amount that is missing because the tank's volume is. */
+    private static boolean isTold(Act act) {
+        return switch (act.kind()) {
+            case SALT, BICARBONATE, ICE, THIOSULFATE -> act.amount().isPresent();
+            case LEAVE_WATER -> false;
+            default -> true;
+        };
+    }
+
     private void follow(TankLife life, List<Observation> known, int hour, long seed, Predicate<Act> which) {
         Instant asOf = LabSeason.at(hour);
         List<Observation> notes = List.copyOf(known);
         LookAhead ahead = forecaster.lookAhead(life.facts(), notes, asOf);
         Advice advice = advisor.advise(ahead, notes);
-        List<Remedy> tried = advice.remedies().stream().filter(remedy -> remedy.effect().isPresent()
-                && remedy.act().kind() != Act.Kind.LEAVE_WATER && which.test(remedy.act())).toList();
+        List<Remedy> tried = advice.remedies().stream()
+                .filter(remedy -> remedy.effect().isPresent() && isTold(remedy.act()) && which.test(remedy.act()))
+                .toList();
         if (tried.isEmpty()) {
             return;
         }
