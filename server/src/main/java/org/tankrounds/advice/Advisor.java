@@ -22,6 +22,17 @@ public final class Advisor {
     /** From this chance on a tank is gone to within the week. */
     private static final double WORRYING_CHANCE = 0.2;
 
+    private final Trusts trusts;
+
+    /** Trusts what the courses show as far as it came true in simulated seasons. */
+    public Advisor() {
+        this(Trusts.shipped());
+    }
+
+    public Advisor(Trusts trusts) {
+        this.trusts = trusts;
+    }
+
     /** The acts that the forecast calls for; empty for a tank that needs nothing. */
     public Advice advise(LookAhead ahead, List<Observation> observations) {
         Forecast forecast = ahead.forecast();
@@ -40,7 +51,7 @@ public final class Advisor {
         }
     }
 
-    private static List<Tried> worthDoing(LookAhead ahead, List<Proposal> proposals) {
+    private List<Tried> worthDoing(LookAhead ahead, List<Proposal> proposals) {
         Forecast forecast = ahead.forecast();
         return proposals.stream().filter(proposal -> isSafe(ahead, proposal))
                 .map(proposal -> new Tried(proposal, effect(ahead, proposal)))
@@ -53,9 +64,10 @@ public final class Advisor {
         return proposal.deed().map(deed -> Worth.isSafe(ahead.prospect(deed, driverOf(proposal)))).orElse(true);
     }
 
-    private static Optional<Effect> effect(LookAhead ahead, Proposal proposal) {
-        Trust trust = Trust.of(proposal.act(), ahead.belief().temperature().stoppedChance());
-        return proposal.deed().map(deed -> trust.in(ahead.effect(deed, driverOf(proposal))));
+    private Optional<Effect> effect(LookAhead ahead, Proposal proposal) {
+        double standsChance = ahead.belief().temperature().stoppedChance();
+        return proposal.deed().map(deed -> trusts.in(Trusts.Sort.of(proposal.act(), standsChance))
+                .in(ahead.effect(deed, driverOf(proposal))));
     }
 
     private static List<Proposal> proposals(LookAhead ahead, List<Observation> observations) {
@@ -83,10 +95,10 @@ public final class Advisor {
         return reason.kind() == Reason.Kind.ALKALINITY_LOW;
     }
 
-    private static Optional<Effect> together(LookAhead ahead, List<Tried> kept) {
+    private Optional<Effect> together(LookAhead ahead, List<Tried> kept) {
         List<Deed> deeds = kept.stream().flatMap(tried -> tried.proposal().deed().stream()).toList();
         return deeds.size() < 2 ? Optional.empty()
-                : Optional.of(Trust.ofAllTogether().in(ahead.effect(
+                : Optional.of(trusts.in(Trusts.Sort.ALL_TOGETHER).in(ahead.effect(
                         deeds.stream().reduce(Deed.NOTHING, Deed::and), ahead.forecast().driver())))
                         .filter(effect -> !effect.harms());
     }

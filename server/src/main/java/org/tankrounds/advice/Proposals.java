@@ -3,6 +3,7 @@ package org.tankrounds.advice;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.forecast.Deed;
@@ -119,8 +120,14 @@ final class Proposals {
         ChangeSize size = new ChangeSize(ahead, driver);
         if (size.isCalledFor()) {
             Asked.beforeChange(driver, observations, forecast).map(analyte -> Proposal.of(Act.ask(driver, analyte)))
-                    .or(size::proposal).ifPresent(all::add);
+                    .or(size::proposal).or(() -> alkalinityFirst(driver)).ifPresent(all::add);
         }
+    }
+
+    /** Where fresh water may harm, it is the alkalinity held that tells whether it does. */
+    private Optional<Proposal> alkalinityFirst(Driver driver) {
+        return Asked.isReadLately(Analyte.ALKALINITY, observations, forecast) ? Optional.empty()
+                : Optional.of(Proposal.of(Act.ask(driver, Analyte.ALKALINITY)));
     }
 
     private void nitrite() {

@@ -79,7 +79,7 @@ public record Deed(
     }
 
     boolean movesPh() {
-        return changedShare > 0 || alkalinityMgPerL > 0 || airs || fastHours > 0;
+        return changedShare > 0 || alkalinityMgPerL > 0 || airs;
     }
 
     boolean movesNitrogen() {

@@ -51,6 +51,8 @@ final class WhatIf {
     private final Deed deed;
     private final TankBelief belief;
     private final int hours;
+    private final boolean fasts;
+    private final boolean movesPh;
     private final double supplyMgPerLPerDay;
     private final double[] saturation;
     private final double[] cut = new double[HOURS + 1];
@@ -61,6 +63,8 @@ final class WhatIf {
         this.deed = deed;
         this.belief = courses.belief();
         this.hours = hours;
+        fasts = deed.fastHours() > 0 && NitrogenSupply.feeds(belief);
+        movesPh = deed.movesPh() || fasts;
         supplyMgPerLPerDay = NitrogenSupply.mgPerLPerDay(belief);
         saturation = deed.airs()
                 ? ForwardModel.saturation(belief.facts().elevationM().orElse(0)) : new double[0];
@@ -74,8 +78,8 @@ final class WhatIf {
 
     private Paths paths() {
         double[][] temperature = copyIf(deed.movesHeat(), before.temperatureC());
-        double[][] ph = copyIf(deed.movesPh(), before.ph());
-        boolean movesAmmonia = deed.movesHeat() || deed.movesPh() || deed.movesNitrogen();
+        double[][] ph = copyIf(movesPh, before.ph());
+        boolean movesAmmonia = deed.movesHeat() || movesPh || deed.movesNitrogen();
         double[][] unIonised = copyIf(movesAmmonia, before.unIonisedMgPerL());
         double[][] nitrite = copyIf(movesAmmonia, before.nitriteMgPerL());
         double[][] oxygen = copyIf(deed.airs(), before.oxygenMgPerL());
@@ -83,13 +87,13 @@ final class WhatIf {
             if (deed.movesHeat()) {
                 moveHeat(k, temperature);
             }
-            if (deed.movesPh()) {
+            if (movesPh) {
                 movePh(k, ph);
             }
-            if (deed.movesPh() || deed.movesNitrogen()) {
+            if (movesPh || deed.movesNitrogen()) {
                 moveNitrogen(k, unIonised, nitrite);
             }
-            if (deed.movesPh() || deed.movesHeat()) {
+            if (movesPh || deed.movesHeat()) {
                 moveShare(k, temperature, ph, unIonised);
             }
             if (deed.airs()) {
@@ -207,7 +211,7 @@ final class WhatIf {
 
     /** How far fish have gone from fed to fasting, 0 to 1. */
     private double fastingShare(int hour) {
-        if (deed.fastHours() == 0 || !NitrogenSupply.feeds(belief)) {
+        if (!fasts) {
             return 0;
         }
         double fasted = Math.min(hour, deed.fastHours());

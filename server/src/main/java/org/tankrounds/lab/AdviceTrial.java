@@ -9,6 +9,7 @@ import org.tankrounds.advice.Act;
 import org.tankrounds.advice.Advice;
 import org.tankrounds.advice.Advisor;
 import org.tankrounds.advice.Remedy;
+import org.tankrounds.advice.Trusts;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.forecast.Limits;
@@ -92,14 +93,16 @@ public final class AdviceTrial {
         }
         Morning morning = new Morning(life, hour, Limits.DEFAULT.temperatureC(ahead.forecast().stage()) - 1, seed);
         String tank = world + ", " + life.facts().tank() + " of " + seed / 1_009;
+        double standsChance = ahead.belief().temperature().stoppedChance();
         for (Remedy remedy : tried) {
             List<Act> act = List.of(remedy.act());
-            all.add(new Followed(world, tank, hour, remedy.act().kind().name(), remedy.effect().get(),
+            all.add(new Followed(world, tank, hour, remedy.act().kind().name(),
+                    Trusts.Sort.of(remedy.act(), standsChance), remedy.effect().get(),
                     morning.without(), morning.withThoseAlone(act), morning.with(act)));
         }
         List<Act> acts = tried.stream().map(Remedy::act).toList();
         advice.together().filter(effect -> acts.size() > 1).ifPresent(effect -> {
-            all.add(new Followed(world, tank, hour, ALL, effect,
+            all.add(new Followed(world, tank, hour, ALL, Trusts.Sort.ALL_TOGETHER, effect,
                     morning.without(), morning.withThoseAlone(acts), morning.with(acts)));
         });
     }

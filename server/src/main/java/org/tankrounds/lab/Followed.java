@@ -1,6 +1,7 @@
 package org.tankrounds.lab;
 
 import java.util.List;
+import org.tankrounds.advice.Trusts;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Effect;
 
@@ -9,12 +10,13 @@ import org.tankrounds.forecast.Effect;
  *
  * @param tank of all tanks played
  * @param what was done
+ * @param sort of it, as far as trust goes
  * @param said what the engine expected
  * @param without what came where nobody stepped in
  * @param alone what came where it was done, and the class did what it would have done without
  * @param with what came where it was done, and the class saw to the tank by what it then read
  */
-public record Followed(String world, String tank, int hour, String what, Effect said, Came without, Came alone,
+public record Followed(String world, String tank, int hour, String what, Trusts.Sort sort, Effect said, Came without, Came alone,
         Came with) {
 
     boolean isNewlyBeyond() {
