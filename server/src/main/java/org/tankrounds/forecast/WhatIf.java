@@ -15,8 +15,10 @@ import org.tankrounds.water.Carbonate;
  * works at half speed at K, has less to do: {@code da/dt = −cut − kA·a}, {@code dn/dt = kA·a − kN·n}, where
  * {@code k = P·K/(C·(K + C))} is the slope of the filter's rate where it just keeps up with the supply P at a
  * level C. Alkalinity that comes in moves the pH by {@code log10(Alk′/Alk)}, because breathing and aeration
- * settle the carbon dioxide ({@link Alkalinity}). And it wakes a first guild that lacked it ({@code Alk/(KAlk
- * + Alk)}): ammonia then turns into nitrite faster than the second guild can take it.
+ * settle the carbon dioxide; how much was there before differs from course to course within what pH and readings
+ * leave open ({@link Alkalinity}). And it wakes a first guild that lacked it ({@code Alk/(KAlk + Alk)}): ammonia
+ * then turns into nitrite faster than the second guild can take it. More air and less breath lower the carbon
+ * dioxide towards what is in balance with the air, and the pH rises by {@code log10(CO2/CO2′)}.
  */
 final class WhatIf {
 
