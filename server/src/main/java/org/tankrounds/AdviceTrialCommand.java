@@ -42,12 +42,12 @@ final class AdviceTrialCommand implements Callable<Integer> {
         LabCommand.checkFrom(1, "--every", every, EvaluateCommand.MOST_MORNINGS);
         LabCommand.checkFrom(0, "--drawn", drawn, EvaluateCommand.MOST_DRAWN);
         Forecaster forecaster = new Forecaster();
-        List<Followed> all = EvaluateCommand.plays(drawn, seeds).parallelStream()
-                .flatMap(play -> AdviceTrial.of(
-                        play.world(), play.seed(), tanks, every, forecaster, new Advisor()).stream()).toList();
+        Advisor advisor = new Advisor();
+        List<Followed> all = EvaluateCommand.plays(drawn, seeds).parallelStream().flatMap(play ->
+                AdviceTrial.of(play.world(), play.seed(), tanks, every, forecaster, advisor).stream()).toList();
         AdviceReport.of(all, drawn == 0).forEach(System.out::println);
         if (mornings) {
-            AdviceReport.mornings(all).forEach(System.out::println);
+            AdviceReport.worse(all).forEach(System.out::println);
         }
         return 0;
     }

@@ -68,7 +68,8 @@ final class EvaluateCommand implements Callable<Integer> {
             LabCommand.makeFolder(out);
         }
         // Seasons side by side on all cores; each depends on its own world and seed only.
-        List<Examination> examined = plays(drawn, seeds).parallelStream().map(play -> examined(play, examiner)).toList();
+        List<Examination> examined = plays(drawn, seeds).parallelStream()
+                .map(play -> examined(play, examiner)).toList();
         tell(new Report(Examination.joined(examined), alarm));
         return 0;
     }

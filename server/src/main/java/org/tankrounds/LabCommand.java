@@ -34,7 +34,8 @@ final class LabCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Say what to do: evaluate, advice, learn, trust or season.");
+        throw new ParameterException(
+                spec.commandLine(), "Say what to do: evaluate, advice, learn, trust or season.");
     }
 
     @Command(name = "learn", mixinStandardHelpOptions = true,

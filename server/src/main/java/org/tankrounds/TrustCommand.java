@@ -12,8 +12,8 @@ import picocli.CommandLine.Option;
 
 /** How far the effects of the advice are to be trusted, learned by following it. */
 @Command(name = "trust", mixinStandardHelpOptions = true,
-        description = "Follows the advice in worlds drawn at random, and writes how much of what is expected of"
-                + " each sort of act came true. Belongs after every new experience; takes some minutes.")
+        description = "Follows the advice in worlds drawn at random, and writes how much of what is expected"
+                + " of each sort of act came true. Belongs after every new experience; takes some minutes.")
 final class TrustCommand implements Callable<Integer> {
 
     /** Experience is learned from those before. */
@@ -32,8 +32,8 @@ final class TrustCommand implements Callable<Integer> {
         LabCommand.checkFrom(1, "--worlds", worlds, MOST_WORLDS);
         OutFile place = new OutFile(out, "rw-r--r--");
         int last = FIRST_WORLD + worlds - 1;
-        Trusts learned = TrustLearning.from(IntStream.rangeClosed(FIRST_WORLD, last).parallel(), new Forecaster(),
-                world -> System.err.println("world " + world + " of " + last));
+        Trusts learned = TrustLearning.from(IntStream.rangeClosed(FIRST_WORLD, last).parallel(),
+                new Forecaster(), world -> System.err.println("world " + world + " of " + last));
         LabCommand.write(place, learned.lines());
         return 0;
     }

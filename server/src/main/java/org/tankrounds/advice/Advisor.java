@@ -61,7 +61,8 @@ public final class Advisor {
     }
 
     private static boolean isSafe(LookAhead ahead, Proposal proposal) {
-        return proposal.deed().map(deed -> Worth.isSafe(ahead.prospect(deed, driverOf(proposal)))).orElse(true);
+        return proposal.deed().map(deed -> ahead.prospect(deed, driverOf(proposal)))
+                .map(Worth::isSafe).orElse(true);
     }
 
     private Optional<Effect> effect(LookAhead ahead, Proposal proposal) {

@@ -15,7 +15,7 @@ final class Asked {
 
     private static final Duration LATELY = Duration.ofDays(1);
 
-    /** Water is changed against what was read within this time: older, another reading tells first whether to. */
+    /** Water is changed against what was read within this time; later, another reading tells whether to. */
     private static final Duration FRESH = Duration.ofDays(3);
 
     private Asked() {
@@ -60,7 +60,8 @@ final class Asked {
     static Optional<Analyte> beforeChange(Driver driver, List<Observation> observations, Forecast forecast) {
         List<Analyte> needed = driver == Driver.NITRITE ? List.of(Analyte.NITRITE)
                 : List.of(of(driver), driver == Driver.PH ? Analyte.TOTAL_AMMONIA : Analyte.PH);
-        return needed.stream().filter(analyte -> !isReadWithin(FRESH, analyte, observations, forecast)).findFirst();
+        return needed.stream()
+                .filter(analyte -> !isReadWithin(FRESH, analyte, observations, forecast)).findFirst();
     }
 
     static boolean isReadLately(Analyte analyte, List<Observation> observations, Forecast forecast) {

@@ -54,7 +54,7 @@ final class ChangeSize {
         return left > WORTH_IT ? Optional.empty() : harmless(best);
     }
 
-    /** So much or the largest part of it that the model finds no harm in; empty where it finds harm in all. */
+    /** So much, or the largest part of it that the model finds no harm in; empty where in all. */
     private Optional<Proposal> harmless(int percent) {
         return IntStream.of(percent, percent / 2 / STEP_PERCENT * STEP_PERCENT, LEAST_PERCENT)
                 .filter(size -> size >= LEAST_PERCENT && size <= percent).mapToObj(this::change)

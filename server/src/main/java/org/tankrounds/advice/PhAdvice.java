@@ -139,7 +139,8 @@ final class PhAdvice {
 
     private List<Proposal> changes() {
         Optional<Analyte> unread = Asked.beforeChange(Driver.PH, observations, forecast);
-        return unread.isPresent() ? List.of(Proposal.of(Act.ask(Driver.PH, unread.get()))) : largestHarmless(CHANGES_PERCENT, this::change);
+        return unread.isPresent() ? List.of(Proposal.of(Act.ask(Driver.PH, unread.get())))
+                : largestHarmless(CHANGES_PERCENT, this::change);
     }
 
     private Proposal change(double percent) {

@@ -119,8 +119,8 @@ final class Proposals {
     private void changeWater(Driver driver) {
         ChangeSize size = new ChangeSize(ahead, driver);
         if (size.isCalledFor()) {
-            Asked.beforeChange(driver, observations, forecast).map(analyte -> Proposal.of(Act.ask(driver, analyte)))
-                    .or(size::proposal).or(() -> alkalinityFirst(driver)).ifPresent(all::add);
+            Asked.beforeChange(driver, observations, forecast)
+                    .map(analyte -> Proposal.of(Act.ask(driver, analyte))).or(size::proposal).or(() -> alkalinityFirst(driver)).ifPresent(all::add);
         }
     }
 
@@ -170,8 +170,8 @@ final class Proposals {
     }
 
     /**
-     * For more than was read: between two colours of a card there may be twice as much, the least that is left
-     * harms, and what is too much of thiosulfate does not.
+     * For more than was read: between two colours of a card there may be twice as much, the least that is
+     * left harms, and what is too much of thiosulfate does not.
      */
     private void chlorine(Reason reason) {
         double held = HIDDEN_CHLORINE_TIMES * reason.value().orElse(ahead.belief().chlorineMgPerL());

@@ -9,8 +9,8 @@ import java.util.ResourceBundle;
 import org.tankrounds.forecast.Driver;
 
 /**
- * How far to trust the courses about each sort of act. Made by {@code tankrounds lab trust} from worlds drawn at
- * random; the named worlds that effects are reported for are not among them, nor those that experience is
+ * How far to trust the courses about each sort of act. Made by {@code tankrounds lab trust} from worlds drawn
+ * at random; the named worlds that effects are reported for are not among them, nor those that experience is
  * learned from.
  */
 public record Trusts(Map<Sort, Trust> bySort) {
@@ -21,15 +21,16 @@ public record Trusts(Map<Sort, Trust> bySort) {
 
     /** Acts whose effects come true alike. */
     public enum Sort {
-        WATER_CHANGE_FOR_PH, WATER_CHANGE, SALT, SKIP_FEED_FOR_AMMONIA, SKIP_FEED, BICARBONATE, CHILLER_STANDS,
-        CHILLER_MAY_STAND, ICE, MORE_AIR, THIOSULFATE, ALL_TOGETHER;
+        WATER_CHANGE_FOR_PH, WATER_CHANGE, SALT, SKIP_FEED_FOR_AMMONIA, SKIP_FEED, BICARBONATE,
+        CHILLER_STANDS, CHILLER_MAY_STAND, ICE, MORE_AIR, THIOSULFATE, ALL_TOGETHER;
 
         /** @param standsChance of the tank's chiller */
         public static Sort of(Act act, double standsChance) {
             return switch (act.kind()) {
                 case WATER_CHANGE -> isAgainst(act, Driver.PH) ? WATER_CHANGE_FOR_PH : WATER_CHANGE;
                 case SALT -> SALT;
-                case SKIP_FEED -> isAgainst(act, Driver.UN_IONISED_AMMONIA) ? SKIP_FEED_FOR_AMMONIA : SKIP_FEED;
+                case SKIP_FEED ->
+                    isAgainst(act, Driver.UN_IONISED_AMMONIA) ? SKIP_FEED_FOR_AMMONIA : SKIP_FEED;
                 case BICARBONATE -> BICARBONATE;
                 case CHECK_CHILLER -> standsChance > STANDS ? CHILLER_STANDS : CHILLER_MAY_STAND;
                 case ICE -> ICE;

@@ -26,7 +26,7 @@ public final class Worth {
     private Worth() {
     }
 
-    /** The model finds no harm in it, and hardly a course on which it brings about what would not have been. */
+    /** The model finds no harm in it, and hardly a course that it alone takes beyond a limit. */
     static boolean isSafe(Prospect prospect) {
         return !prospect.effect().harms() && prospect.newlyBeyond() <= MOST_NEWLY_BEYOND;
     }

@@ -12,7 +12,7 @@ public final class Alkalinity {
     static final double USUAL_MG_PER_L = 80;
     /** So long a reading stands for what is held at most (the project's choice). */
     public static final Duration READING_COUNTS = Duration.ofDays(14);
-    /** Nitrifiers use up to half of a soft water's alkalinity in this time, so that a reading then says no more. */
+    /** So long it is the least too: nitrifiers use up half of a soft water's in as much again. */
     private static final Duration READING_HOLDS = Duration.ofDays(2);
     /** Carbon dioxide that breathing and aeration settle at lies between this and four times as much. */
     private static final double LEAST_CARBON_DIOXIDE_MG_PER_L = 2;

@@ -15,10 +15,10 @@ import org.tankrounds.water.Carbonate;
  * works at half speed at K, has less to do: {@code da/dt = −cut − kA·a}, {@code dn/dt = kA·a − kN·n}, where
  * {@code k = P·K/(C·(K + C))} is the slope of the filter's rate where it just keeps up with the supply P at a
  * level C. Alkalinity that comes in moves the pH by {@code log10(Alk′/Alk)}, because breathing and aeration
- * settle the carbon dioxide; how much was there before differs from course to course within what pH and readings
- * leave open ({@link Alkalinity}). And it wakes a first guild that lacked it ({@code Alk/(KAlk + Alk)}): ammonia
- * then turns into nitrite faster than the second guild can take it. More air and less breath lower the carbon
- * dioxide towards what is in balance with the air, and the pH rises by {@code log10(CO2/CO2′)}.
+ * settle the carbon dioxide; how much was there before differs from course to course within what pH and
+ * readings leave open ({@link Alkalinity}). And it wakes a first guild that lacked it ({@code Alk/(KAlk +
+ * Alk)}): ammonia then turns into nitrite faster than the second guild can take it. More air and less breath
+ * lower the carbon dioxide towards what is in balance with the air, and the pH rises by {@code log10(CO2/CO2′)}.
  */
 final class WhatIf {
 
@@ -34,7 +34,7 @@ final class WhatIf {
      */
     private static final double FASTING_SHARE = 0.2;
     private static final double FASTING_HOURS = 12;
-    /** A fed fish breathes out so much of its carbon dioxide for its feed (from memory: a quarter to a half). */
+    /** Of its carbon dioxide a fed fish breathes out so much for its feed (from memory: up to a half). */
     private static final double FEED_BREATH_SHARE = 0.3;
     /**
      * What a chiller takes out beyond what comes in, and ice in bottles, K/h (common practice, no source).
@@ -147,7 +147,8 @@ final class WhatIf {
         double gap = Math.max(0, held - DIOXIDE_IN_BALANCE_MG_PER_L);
         for (int h = 1; h <= hours; h++) {
             double left = (deed.airs() ? GAP_LEFT : 1) * (1 - FEED_BREATH_SHARE * fastingShare(h));
-            ph[h][k] = Math.min(14, Math.max(0, ph[h][k] + by + StrictMath.log10(held / (held - (1 - left) * gap))));
+            double vented = StrictMath.log10(held / (held - (1 - left) * gap));
+            ph[h][k] = Math.min(14, Math.max(0, ph[h][k] + by + vented));
         }
     }
 

@@ -1,6 +1,5 @@
 package org.tankrounds.lab;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
@@ -11,6 +10,7 @@ import org.tankrounds.advice.Advisor;
 import org.tankrounds.advice.Remedy;
 import org.tankrounds.advice.Trusts;
 import org.tankrounds.belief.Observation;
+import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.forecast.Limits;
 import org.tankrounds.forecast.LookAhead;
@@ -18,14 +18,15 @@ import org.tankrounds.forecast.LookAhead;
 /**
  * Puts the advice to the test on simulated tanks, which know nothing of the engine: at school mornings on
  * which advice is given, the next 72 hours are played with nobody stepping in, with each act alone and with
- * all of them ({@link Morning}). Some mornings begin with a change of untreated water just before, which the
- * class has found out: it is too rare to wait for.
+ * all of them ({@link Morning}). Some are played again after a change of untreated water just before, which a
+ * card has shown: that is too rare to wait for.
  */
 public final class AdviceTrial {
 
     /** Stands for all acts together. */
     public static final String ALL = "ALL_TOGETHER";
     private static final int CHLORINE_ON_NTH = 3;
+    private static final long SEEDS_APART = 1_009;
 
     private final Forecaster forecaster;
     private final Advisor advisor;
@@ -45,17 +46,17 @@ public final class AdviceTrial {
         List<Integer> mornings = LabSeason.every(everyNthMorning, calendar.mornings());
         AdviceTrial trial = new AdviceTrial(world, forecaster, advisor);
         IntStream.range(0, tanks).forEach(number ->
-                trial.play(TankLife.begun(world, seed, number, calendar), mornings, seed * 1_009 + number));
+                trial.play(TankLife.begun(world, seed, number, calendar), mornings, seed * SEEDS_APART + number));
         return trial.all;
     }
 
     private void play(TankLife life, List<Integer> mornings, long seed) {
         for (int hour = life.arrivedAt(); hour < SchoolCalendar.HOURS; hour++) {
-            int which = mornings.indexOf(hour);
-            if (which >= 0 && hour > life.arrivedAt()) {
+            int which = hour > life.arrivedAt() ? mornings.indexOf(hour) : -1;
+            if (which >= 0) {
                 follow(life, life.notes(), hour, seed, act -> act.kind() != Act.Kind.THIOSULFATE);
             }
-            if (which >= 0 && which % CHLORINE_ON_NTH == 0 && hour > life.arrivedAt()) {
+            if (which >= 0 && which % CHLORINE_ON_NTH == 0) {
                 afterUntreatedWater(life, hour, seed);
             }
             life.pass(hour);
@@ -71,6 +72,26 @@ public final class AdviceTrial {
         follow(life, notes, hour, seed, act -> act.kind() == Act.Kind.THIOSULFATE);
     }
 
+    private void follow(TankLife life, List<Observation> known, int hour, long seed, Predicate<Act> which) {
+        List<Observation> notes = List.copyOf(known);
+        LookAhead ahead = forecaster.lookAhead(life.facts(), notes, LabSeason.at(hour));
+        Advice advice = advisor.advise(ahead, notes);
+        List<Remedy> tried = advice.remedies().stream().filter(remedy -> remedy.effect().isPresent())
+                .filter(remedy -> isTold(remedy.act()) && which.test(remedy.act())).toList();
+        if (tried.isEmpty()) {
+            return;
+        }
+        double holdC = Limits.DEFAULT.temperatureC(ahead.forecast().stage()) - 1;
+        Case played = new Case(world, life.facts().tank() + " of " + seed / SEEDS_APART, hour,
+                new Morning(life, hour, holdC, seed));
+        double standsChance = ahead.belief().temperature().stoppedChance();
+        tried.forEach(remedy -> all.add(played.followed(remedy.act().kind().name(),
+                Trusts.Sort.of(remedy.act(), standsChance), remedy.effect().get(), List.of(remedy.act()))));
+        List<Act> acts = tried.stream().map(Remedy::act).toList();
+        advice.together().filter(effect -> acts.size() > 1).ifPresent(effect ->
+                all.add(played.followed(ALL, Trusts.Sort.ALL_TOGETHER, effect, acts)));
+    }
+
     /** Nobody can follow an amount that is missing because the tank's volume is. */
     private static boolean isTold(Act act) {
         return switch (act.kind()) {
@@ -80,30 +101,11 @@ public final class AdviceTrial {
         };
     }
 
-    private void follow(TankLife life, List<Observation> known, int hour, long seed, Predicate<Act> which) {
-        Instant asOf = LabSeason.at(hour);
-        List<Observation> notes = List.copyOf(known);
-        LookAhead ahead = forecaster.lookAhead(life.facts(), notes, asOf);
-        Advice advice = advisor.advise(ahead, notes);
-        List<Remedy> tried = advice.remedies().stream()
-                .filter(remedy -> remedy.effect().isPresent() && isTold(remedy.act()) && which.test(remedy.act()))
-                .toList();
-        if (tried.isEmpty()) {
-            return;
+    private record Case(String world, String tank, int hour, Morning morning) {
+
+        Followed followed(String what, Trusts.Sort sort, Effect said, List<Act> acts) {
+            return new Followed(world, tank, hour, what, sort, said,
+                    morning.without(), morning.withThoseAlone(acts), morning.with(acts));
         }
-        Morning morning = new Morning(life, hour, Limits.DEFAULT.temperatureC(ahead.forecast().stage()) - 1, seed);
-        String tank = world + ", " + life.facts().tank() + " of " + seed / 1_009;
-        double standsChance = ahead.belief().temperature().stoppedChance();
-        for (Remedy remedy : tried) {
-            List<Act> act = List.of(remedy.act());
-            all.add(new Followed(world, tank, hour, remedy.act().kind().name(),
-                    Trusts.Sort.of(remedy.act(), standsChance), remedy.effect().get(),
-                    morning.without(), morning.withThoseAlone(act), morning.with(act)));
-        }
-        List<Act> acts = tried.stream().map(Remedy::act).toList();
-        advice.together().filter(effect -> acts.size() > 1).ifPresent(effect -> {
-            all.add(new Followed(world, tank, hour, ALL, Trusts.Sort.ALL_TOGETHER, effect,
-                    morning.without(), morning.withThoseAlone(acts), morning.with(acts)));
-        });
     }
 }

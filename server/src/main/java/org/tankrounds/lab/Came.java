@@ -36,6 +36,6 @@ public final class Came {
     /** The limits that this went further beyond than another did. */
     List<Driver> furtherThan(Came other) {
         return Arrays.stream(Driver.values(), 0, exposures.length)
-                .filter(limit -> exposures[limit.ordinal()] > other.exposures[limit.ordinal()] + 1e-9).toList();
+                .filter(limit -> exposures[limit.ordinal()] > other.exposures[limit.ordinal()]).toList();
     }
 }

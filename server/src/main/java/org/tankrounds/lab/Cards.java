@@ -74,7 +74,8 @@ final class Cards {
     }
 
     Observation probe(Instant at, double temperatureC) {
-        return reading(at, Analyte.TEMPERATURE, Math.rint(10 * (temperatureC + 0.1 * luck.about("probe").normal())) / 10, 0.05);
+        double shown = temperatureC + 0.1 * luck.about("probe").normal();
+        return reading(at, Analyte.TEMPERATURE, Math.rint(10 * shown) / 10, 0.05);
     }
 
     Observation ammonia(Instant at, double mgPerL) {
@@ -87,7 +88,8 @@ final class Cards {
     }
 
     Observation nitrate(Instant at, double mgPerL) {
-        return card(at, Analyte.NITRATE, NITRATE, misjudged("nitrate", mgPerL / Units.N_PER_NO3), Units.N_PER_NO3);
+        return card(at, Analyte.NITRATE, NITRATE,
+                misjudged("nitrate", mgPerL / Units.N_PER_NO3), Units.N_PER_NO3);
     }
 
     Observation chlorine(Instant at, double mgPerL) {
@@ -100,12 +102,13 @@ final class Cards {
 
     Observation alkalinity(Instant at, double mgPerL) {
         double drop = Units.CACO3_PER_GERMAN_DEGREE;
-        return reading(at, Analyte.ALKALINITY, drop * Math.max(1, Math.rint(mgPerL / drop + 0.3 * luck.about("alkalinity").normal())),
-                drop / 2);
+        double drops = Math.rint(mgPerL / drop + 0.3 * luck.about("alkalinity").normal());
+        return reading(at, Analyte.ALKALINITY, drop * Math.max(1, drops), drop / 2);
     }
 
     Observation oxygen(Instant at, double mgPerL) {
-        return reading(at, Analyte.DISSOLVED_OXYGEN, Math.max(1, Math.rint(mgPerL + 0.6 * luck.about("oxygen").normal())), 0.5);
+        double shown = Math.rint(mgPerL + 0.6 * luck.about("oxygen").normal());
+        return reading(at, Analyte.DISSOLVED_OXYGEN, Math.max(1, shown), 0.5);
     }
 
     private double misjudged(String what, double value) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 
 /** What one act was said to do and what it did, over many mornings. */
@@ -26,7 +27,8 @@ public final class EffectRow {
     static List<EffectRow> of(List<Followed> all) {
         Map<String, List<Followed>> byAct = new TreeMap<>();
         all.forEach(one -> byAct.computeIfAbsent(one.what(), act -> new ArrayList<>()).add(one));
-        return byAct.entrySet().stream().map(entry -> new EffectRow(entry.getKey(), entry.getValue())).toList();
+        return byAct.entrySet().stream()
+                .map(entry -> new EffectRow(entry.getKey(), entry.getValue())).toList();
     }
 
     public String act() {
@@ -77,11 +79,11 @@ public final class EffectRow {
         return mean(one -> one.isNewlyBeyondOfItself() ? 1 : 0);
     }
 
-    /** By how much more the exposure was with the act, at the low and the high end of 95 of 100 resamplings of tanks. */
+    /** How much more mean exposure there was with the act: the ends of 95 of 100 resamplings of whole tanks. */
     public double[] exposureRaised() {
         Map<String, double[]> byTank = new TreeMap<>();
         for (Followed one : cases) {
-            double[] sums = byTank.computeIfAbsent(one.tank(), tank -> new double[2]);
+            double[] sums = byTank.computeIfAbsent(one.world() + one.tank(), tank -> new double[2]);
             sums[0] += one.exposureRaised();
             sums[1]++;
         }
@@ -108,22 +110,22 @@ public final class EffectRow {
         return cases.stream().mapToDouble(of).average().orElse(0);
     }
 
-    private int count(ToDoubleFunction<Followed> of) {
-        return (int) Math.rint(mean(of) * cases.size());
+    private static long count(List<Followed> cases, Predicate<Followed> which) {
+        return cases.stream().filter(which).count();
     }
 
     static String heading() {
-        return String.format(Locale.ROOT, "%-14s %6s %15s %15s %11s %19s %19s %21s", "act", "cases", "chance said",
-                "came", "newly", "exposure said", "came", "more by");
+        return String.format(Locale.ROOT, "%-14s %6s %15s %15s %8s %19s %19s %21s", "act", "cases",
+                "chance said", "came", "newly", "exposure said", "came", "more by");
     }
 
     @Override
     public String toString() {
         double[] raised = exposureRaised();
-        return String.format(Locale.ROOT,
-                "%-14s %6d %6.3f → %6.3f %6.3f → %6.3f %4d of %4d %8.1f → %8.1f %8.1f → %8.1f %9.1f to %8.1f",
+        return String.format(Locale.ROOT, "%-14s %6d %6.3f → %6.3f %6.3f → %6.3f %3d, %3d %8.1f → %8.1f"
+                        + " %8.1f → %8.1f %9.1f to %8.1f",
                 act, cases(), saidWithout(), saidWith(), beyondWithout(), beyondWith(),
-                count(one -> one.isNewlyBeyondOfItself() ? 1 : 0), count(one -> one.isNewlyBeyond() ? 1 : 0),
+                count(cases, Followed::isNewlyBeyondOfItself), count(cases, Followed::isNewlyBeyond),
                 mean(one -> one.said().exposureWithout()), mean(one -> one.said().exposureWith()),
                 exposureWithout(), exposureWith(), raised[0], raised[1]);
     }

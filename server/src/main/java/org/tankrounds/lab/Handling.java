@@ -3,7 +3,7 @@ package org.tankrounds.lab;
 /**
  * Something that a class does to its water.
  *
- * @param amount of feed, times the usual; of a change, the share; of a buffer, mg/L of alkalinity; of a repair 0
+ * @param amount feed, times the usual; share changed; alkalinity of a buffer, mg/L; 0 of a repair
  */
 record Handling(Kind kind, double amount) {
 

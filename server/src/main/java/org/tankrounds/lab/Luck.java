@@ -19,7 +19,7 @@ final class Luck {
         return new Luck(seed * 1_000_003 + purpose.hashCode());
     }
 
-    /** From here on the same in this hour for each purpose, whatever came before and whatever else is drawn. */
+    /** From here on the same in this hour for each purpose, whatever came before or is drawn besides. */
     void beginAnew(long seed, int hour) {
         isByPurpose = true;
         ofHour = seed * 1_000_003 + hour;

@@ -5,8 +5,8 @@ import java.util.List;
 import org.tankrounds.advice.Act;
 
 /**
- * The 72 hours after a moment of a tank's life, to be played again and again: the weather, the breakages and the
- * class's luck are the same for the same hour and purpose, whatever was done.
+ * The 72 hours after a moment of a tank's life, to be played again and again: the weather, the breakages and
+ * the class's luck are the same for the same hour and purpose, whatever was done.
  */
 final class Morning {
 

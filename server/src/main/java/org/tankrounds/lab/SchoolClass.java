@@ -133,7 +133,8 @@ final class SchoolClass {
     }
 
     private double slipOfTheHand() {
-        return luck.about("feed").happens(tank.of(Trait.OVERFEEDS)) ? tank.of(Trait.OVERFEEDS_TIMES) : luck.between(-0.3, 0.3);
+        return luck.about("feed").happens(tank.of(Trait.OVERFEEDS))
+                ? tank.of(Trait.OVERFEEDS_TIMES) : luck.between(-0.3, 0.3);
     }
 
     private void look(Instant at, int hour) {

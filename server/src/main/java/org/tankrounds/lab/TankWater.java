@@ -177,7 +177,8 @@ final class TankWater {
 
     /** At midnight: who has died. More die in bad water, and now and then many at once of something else. */
     int deaths() {
-        illDays = luck.about("illness").happens(of(Trait.ILLNESS_PER_DAY)) ? luck.between(2, 8) : Math.max(0, illDays - 1);
+        illDays = luck.about("illness").happens(of(Trait.ILLNESS_PER_DAY))
+                ? luck.between(2, 8) : Math.max(0, illDays - 1);
         double share = of(Trait.USUAL_DEATHS) * luck.about("deaths").between(0.3, 1.7)
                 + of(Trait.EXCESS_DEATHS) * Math.min(4, excessOfDay)
                 + (illDays > 0 ? ILLNESS_SHARE_PER_DAY * luck.uniform() : 0);

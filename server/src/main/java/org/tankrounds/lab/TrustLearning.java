@@ -12,9 +12,9 @@ import org.tankrounds.advice.Trusts;
 import org.tankrounds.forecast.Forecaster;
 
 /**
- * Learns from worlds drawn at random how much of what the courses show comes true where the advice is followed:
- * in all cases of a sort together, by the share of the fall in chance and by the power of the ratio of exposures.
- * The same numbers give the same trust.
+ * Learns from worlds drawn at random how much of what the courses show comes true where the advice is
+ * followed: in all cases of a sort together, as a share of the fall in chance and as a power of the ratio of
+ * exposures. The same numbers give the same trust.
  */
 public final class TrustLearning {
 

@@ -38,8 +38,8 @@ class AmountsTest {
     }
 
     /**
-     * 2 S2O3²⁻ + Cl2 → S4O6²⁻ + 2 Cl⁻: 100 L at 1.5 mg/L take 1.05006 g of the pentahydrate. A card that shows
-     * 0.75 mg/L may hide as much again.
+     * 2 S2O3²⁻ + Cl2 → S4O6²⁻ + 2 Cl⁻: 100 L at 1.5 mg/L take 1.05006 g of the pentahydrate. A card that
+     * shows 0.75 mg/L may hide as much again.
      */
     @Test
     void thiosulfate_for100LitresAtTwice0point75() {

@@ -78,7 +78,8 @@ class WhatIfTest {
      */
     @Test
     void bakingSoda_liftsThePhByTheLogarithmOfTheAlkalinity() {
-        Courses courses = courses(feedingFish(), with(FINE.lastRead(0.1), read(1, Analyte.ALKALINITY, 50, EXACT)));
+        Courses courses = courses(feedingFish(),
+                with(FINE.lastRead(0.1), read(1, Analyte.ALKALINITY, 50, EXACT)));
         Paths buffered = WhatIf.of(courses, Deed.bakingSoda(50), 72);
         assertThat(buffered.ph()[5][0] - courses.paths().ph()[5][0]).isCloseTo(0.30103, within(1e-5));
     }
@@ -165,9 +166,9 @@ class WhatIfTest {
     }
 
     /**
-     * A fasting fish breathes out a quarter to a half less carbon dioxide (from memory). With 4 mg/L of it, 3 of
-     * them from breath, three tenths less leave 3.1: the pH is log10(4 / 3.1) = 0.11 higher, and a quarter more
-     * of eight milligrams of ammonia is more than a day's less.
+     * A fasting fish breathes out a quarter to a half less carbon dioxide (from memory). With 4 mg/L of it, 3
+     * of them from breath, three tenths less leave 3.1: the pH is log10(4 / 3.1) = 0.11 higher, and a quarter
+     * more of eight milligrams of ammonia is more than a day's less.
      */
     @Test
     void unfedFish_breatheOutLess_whichHarmsWhereAmmoniaIsHigh() {
@@ -178,10 +179,11 @@ class WhatIfTest {
         assertThat(fasting.unIonisedMgPerL()[24][0]).isGreaterThan(courses.paths().unIonisedMgPerL()[24][0]);
     }
 
-    /** Carbon dioxide of 2 to 8 mg/L at pH 7.3 and 11 °C is an alkalinity of 16 to 67 mg/L (Plummer and Busenberg). */
+    /** 2 to 8 mg/L of carbon dioxide at pH 7.3 and 11 °C go with 16 to 64 mg/L (Plummer and Busenberg 1982). */
     @Test
     void alkalinityThatNobodyRead_isHeldByItsSpan() {
-        double[] held = courses(feedingFish().sourceAlkalinityMgPerL(100), FINE.lastRead(0.1)).alkalinityMgPerL();
+        double[] held = courses(
+                feedingFish().sourceAlkalinityMgPerL(100), FINE.lastRead(0.1)).alkalinityMgPerL();
         double[] ends = {Arrays.stream(held).min().orElseThrow(), Arrays.stream(held).max().orElseThrow()};
         assertThat(ends[0]).isBetween(8.0, 20.0);
         assertThat(ends[1]).isBetween(55.0, 130.0);

@@ -17,7 +17,7 @@ import org.tankrounds.forecast.Forecaster;
 
 /**
  * The advice followed on simulated tanks of the six named worlds and some drawn at random, whose water knows
- * nothing of the engine. Small: some thousand mornings; rare acts are judged only where there are enough of them.
+ * nothing of the engine. Small: some thousand mornings; rare acts are judged only where there are enough.
  */
 class AdviceTrialTest {
     private static final long SEED = 2031;
@@ -30,8 +30,8 @@ class AdviceTrialTest {
     private static final int SODA_TANKS = 11;
     private static final int EVERY_WEEK = 7;
     /**
-     * Of mornings followed, those after which a tank went beyond a limit by the act itself that would have stayed
-     * within all. The model lets two of a hundred courses do so; of thousands of tanks, two in a thousand did.
+     * Share of the mornings after which a tank went beyond a limit by the act itself that would have stayed
+     * within all. The model lets two courses of a hundred do so; of water changes, two in a thousand did.
      */
     private static final double MOST_NEWLY_BEYOND = 0.005;
 
@@ -68,7 +68,8 @@ class AdviceTrialTest {
     /** More exposure than chance among its tanks explains. */
     @Test
     void noAct_harmsInAnyWorld() {
-        Map<String, List<Followed>> byWorld = followed.stream().collect(Collectors.groupingBy(Followed::world));
+        Map<String, List<Followed>> byWorld =
+                followed.stream().collect(Collectors.groupingBy(Followed::world));
         assertThat(byWorld).hasSizeGreaterThan(World.NAMED.size());
         byWorld.forEach((world, ofWorld) -> assertThat(EffectRow.of(ofWorld)).allSatisfy(row ->
                 assertThat(row.exposureRaised()[0]).as("%s: %s", world, row).isLessThanOrEqualTo(0)));
@@ -115,7 +116,7 @@ class AdviceTrialTest {
         assertThat(all.saidWithout()).as("%s", all).isCloseTo(all.beyondWithout(), within(0.1));
     }
 
-    /** What differs between with and without differs by the act: a deed without any effect changes nothing. */
+    /** With and without differ by the act alone: one that the water feels nothing of changes nothing. */
     @Test
     void sameHours_passTheSameWhateverIsDone_butForWhatItDoes() {
         SchoolCalendar calendar = new SchoolCalendar(Luck.of(SEED, "calendar"));
@@ -137,6 +138,7 @@ class AdviceTrialTest {
     }
 
     private static String rows() {
-        return EffectRow.of(AdviceTrial.of(World.SOFT_WATER, 3, 2, 30, new Forecaster(), new Advisor())).toString();
+        return EffectRow.of(AdviceTrial.of(
+                World.SOFT_WATER, 3, 2, 30, new Forecaster(), new Advisor())).toString();
     }
 }
