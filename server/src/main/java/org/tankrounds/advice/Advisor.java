@@ -36,7 +36,7 @@ public final class Advisor {
     /** The acts that the forecast calls for; empty for a tank that needs nothing. */
     public Advice advise(LookAhead ahead, List<Observation> observations) {
         Forecast forecast = ahead.forecast();
-        List<Tried> kept = worthDoing(ahead, withoutRepeats(proposals(ahead, observations)));
+        List<Tried> kept = worthDoing(ahead, inHarmony(withoutRepeats(proposals(ahead, observations))));
         if (kept.isEmpty() && isWorrying(forecast)) {
             kept = worthDoing(ahead, LastResort.against(troubleOf(forecast), ahead, observations));
         }
@@ -106,6 +106,13 @@ public final class Advisor {
 
     private static Driver driverOf(Proposal proposal) {
         return proposal.act().driver().orElseThrow();
+    }
+
+    /** Where water is better left as it is, it is not changed against something else. */
+    private static List<Proposal> inHarmony(List<Proposal> proposals) {
+        boolean isLeft = proposals.stream().anyMatch(each -> each.act().kind() == Act.Kind.LEAVE_WATER);
+        return proposals.stream()
+                .filter(each -> !isLeft || each.act().kind() != Act.Kind.WATER_CHANGE).toList();
     }
 
     /** One act of a kind, the first and so the largest cause's; of water changes the largest. */

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.forecast.Driver;
@@ -54,14 +55,18 @@ final class Asked {
 
     /**
      * The first of what has to be read before water is changed against a limit. What fresh water does to
-     * ammonia hangs on the pH, and what it does to the pH on the ammonia: a tank that has gone sour unseen is
-     * only harmed by it.
+     * ammonia hangs on the pH, and what it does to the pH on the ammonia; and a tank that has gone sour unseen
+     * is only harmed by it, which either would show.
      */
     static Optional<Analyte> beforeChange(Driver driver, List<Observation> observations, Forecast forecast) {
-        List<Analyte> needed = driver == Driver.NITRITE ? List.of(Analyte.NITRITE)
-                : List.of(of(driver), driver == Driver.PH ? Analyte.TOTAL_AMMONIA : Analyte.PH);
-        return needed.stream()
-                .filter(analyte -> !isReadWithin(FRESH, analyte, observations, forecast)).findFirst();
+        Predicate<Analyte> isFresh = analyte -> isReadWithin(FRESH, analyte, observations, forecast);
+        if (driver == Driver.NITRITE) {
+            return !isFresh.test(Analyte.NITRITE) ? Optional.of(Analyte.NITRITE)
+                    : isFresh.test(Analyte.PH) || isFresh.test(Analyte.TOTAL_AMMONIA) ? Optional.empty()
+                    : Optional.of(Analyte.PH);
+        }
+        return Stream.of(of(driver), driver == Driver.PH ? Analyte.TOTAL_AMMONIA : Analyte.PH)
+                .filter(isFresh.negate()).findFirst();
     }
 
     static boolean isReadLately(Analyte analyte, List<Observation> observations, Forecast forecast) {

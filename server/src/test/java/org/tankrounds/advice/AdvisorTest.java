@@ -59,6 +59,39 @@ class AdvisorTest {
                 .isCloseTo(190 * change.amount().getAsDouble() / 100, within(1e-9));
     }
 
+    /** What a week ago was nitrite may since be a tank gone sour, whose filter fresh water only wakes. */
+    @Test
+    void waterChange_whereNitriteWasReadDaysAgo_waitsForAReading() {
+        List<Act> acts = advise(feedingFish(), FINE.withNitriteMgPerL(0.4).lastRead(4));
+        assertThat(acts).extracting(Act::kind).contains(Act.Kind.SALT).doesNotContain(Act.Kind.WATER_CHANGE);
+        assertThat(acts).extracting(Act::asks).contains("nitrite");
+    }
+
+    @Test
+    void waterChange_whereNeitherPhNorAmmoniaIsRead_waitsForThePh() {
+        List<Observation> readings = FINE.withNitriteMgPerL(0.4).lastRead(0.1);
+        readings.removeIf(o -> o.analyte() == Analyte.PH || o.analyte() == Analyte.TOTAL_AMMONIA);
+        List<Act> acts = advise(feedingFish(), readings);
+        assertThat(acts).extracting(Act::kind).doesNotContain(Act.Kind.WATER_CHANGE);
+        assertThat(acts).extracting(Act::asks).contains("ph");
+    }
+
+    /** Half of the water of a tank whose alkalinity nobody knows may lift the pH more than it takes ammonia out. */
+    @Test
+    void waterChange_whereTheAlkalinityDecides_waitsForIt() {
+        List<Act> acts = advise(feedingFish(), FINE.withTotalAmmoniaMgPerL(8).lastRead(0.1));
+        assertThat(acts).extracting(Act::kind).doesNotContain(Act.Kind.WATER_CHANGE);
+        assertThat(acts).extracting(Act::asks).contains("alkalinity");
+    }
+
+    @Test
+    void feed_isNotWithheldWhereAmmoniaIsHigh() {
+        assertThat(advise(feedingFish(), FINE.withTotalAmmoniaMgPerL(8).lastRead(0.1)))
+                .extracting(Act::kind).doesNotContain(Act.Kind.SKIP_FEED);
+        assertThat(advise(feedingFish(), FINE.withNitriteMgPerL(0.4).lastRead(0.1)))
+                .extracting(Act::kind).contains(Act.Kind.SKIP_FEED);
+    }
+
     @Test
     void hopelessWater_isChangedByHalfAtOnceAndNoMore() {
         List<Act> acts = advise(feedingFish(), with(FINE.withTotalAmmoniaMgPerL(8).lastRead(0.1),
@@ -147,8 +180,10 @@ class AdvisorTest {
         List<Observation> readings = with(FINE.withPh(5.8).withTotalAmmoniaMgPerL(6).lastRead(0.1),
                 read(0.1, Analyte.ALKALINITY, 5, 2));
         assertThat(advise(feedingFish().sourceAlkalinityMgPerL(150), readings)).isNotEmpty()
-                .extracting(Act::kind).doesNotContain(Act.Kind.WATER_CHANGE);
-        Act change = only(advise(feedingFish().sourceAlkalinityMgPerL(20), readings), Act.Kind.WATER_CHANGE);
+                .extracting(Act::kind).contains(Act.Kind.LEAVE_WATER).doesNotContain(Act.Kind.WATER_CHANGE);
+        Act change = only(advise(feedingFish().sourceAlkalinityMgPerL(20),
+                with(FINE.withPh(5.8).withTotalAmmoniaMgPerL(2).lastRead(0.1),
+                        read(0.1, Analyte.ALKALINITY, 5, 2))), Act.Kind.WATER_CHANGE);
         assertThat(change.amount().getAsDouble()).isBetween(5.0, 20.0);
     }
 
