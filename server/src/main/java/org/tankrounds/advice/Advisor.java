@@ -9,6 +9,7 @@ import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.LookAhead;
+import org.tankrounds.forecast.Prospect;
 import org.tankrounds.forecast.Reason;
 
 /**
@@ -43,8 +44,8 @@ public final class Advisor {
         return new Advice(kept.stream().map(Tried::remedy).toList(), together(ahead, kept));
     }
 
-    /** A proposal with what the model expects of it. */
-    private record Tried(Proposal proposal, Optional<Effect> effect) {
+    /** A proposal with what the model expects of it, as far as that is to be trusted. */
+    private record Tried(Proposal proposal, boolean isSafe, Optional<Effect> effect) {
 
         Remedy remedy() {
             return new Remedy(proposal.act(), effect);
@@ -53,22 +54,17 @@ public final class Advisor {
 
     private List<Tried> worthDoing(LookAhead ahead, List<Proposal> proposals) {
         Forecast forecast = ahead.forecast();
-        return proposals.stream().filter(proposal -> isSafe(ahead, proposal))
-                .map(proposal -> new Tried(proposal, effect(ahead, proposal)))
+        return proposals.stream().map(proposal -> tried(ahead, proposal)).filter(Tried::isSafe)
                 .filter(tried -> Worth.isWorthDoing(tried.proposal().act(), tried.effect(), forecast.driver(),
                         isWorrying(forecast)))
                 .toList();
     }
 
-    private static boolean isSafe(LookAhead ahead, Proposal proposal) {
-        return proposal.deed().map(deed -> ahead.prospect(deed, driverOf(proposal)))
-                .map(Worth::isSafe).orElse(true);
-    }
-
-    private Optional<Effect> effect(LookAhead ahead, Proposal proposal) {
+    private Tried tried(LookAhead ahead, Proposal proposal) {
         double standsChance = ahead.belief().temperature().stoppedChance();
-        return proposal.deed().map(deed -> trusts.in(Trusts.Sort.of(proposal.act(), standsChance))
-                .in(ahead.effect(deed, driverOf(proposal))));
+        Optional<Prospect> prospect = proposal.deed().map(deed -> ahead.prospect(deed, driverOf(proposal)));
+        return new Tried(proposal, prospect.map(Worth::isSafe).orElse(true), prospect.map(shown ->
+                trusts.in(Trusts.Sort.of(proposal.act(), standsChance)).in(shown.effect())));
     }
 
     private static List<Proposal> proposals(LookAhead ahead, List<Observation> observations) {

@@ -10,7 +10,7 @@ import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 
 /** What one act was said to do and what it did, over many mornings. */
-public final class EffectRow {
+final class EffectRow {
 
     private static final int SAMPLES = 400;
     private static final double TAIL = 0.025;
