@@ -1,11 +1,13 @@
 package org.tankrounds.advice;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.ResourceBundle;
+import java.util.TreeMap;
 import org.tankrounds.forecast.Driver;
 
 /**
@@ -51,12 +53,12 @@ public record Trusts(Map<Sort, Trust> bySort) {
     }
 
     public Trusts {
-        bySort = Map.copyOf(bySort);
+        bySort = Collections.unmodifiableMap(new TreeMap<>(bySort));
     }
 
     /** The courses are taken at their word; to learn from. */
     public static Trusts full() {
-        return new Trusts(Map.of());
+        return new Trusts(new TreeMap<>());
     }
 
     /** As it ships. */
