@@ -76,6 +76,15 @@ class AdvisorTest {
         assertThat(acts).extracting(Act::asks).contains("ph");
     }
 
+    /** Fresh alkalinity would wake the filter; salt does not. */
+    @Test
+    void nitriteUnderItsLimit_whereThePhTellsOfLittleAlkalinity_isMetWithSalt() {
+        Water soft = FINE.withPh(6.8).withNitriteMgPerL(0.2).withTotalAmmoniaMgPerL(0.5);
+        List<Act> acts = advise(feedingFish(), soft.lastRead(0.1));
+        assertThat(acts).extracting(Act::kind).contains(Act.Kind.SALT).doesNotContain(Act.Kind.WATER_CHANGE);
+        assertThat(acts).extracting(Act::asks).contains("alkalinity");
+    }
+
     /** Half of the water of a tank whose alkalinity nobody knows may lift the pH more than it takes ammonia out. */
     @Test
     void waterChange_whereTheAlkalinityDecides_waitsForIt() {
