@@ -26,7 +26,7 @@ final class ChangeSize {
     /** A change that leaves more than this of the level is not worth the hauling. */
     private static final double WORTH_IT = 0.95;
 
-    /** At 4 mg/L of carbon dioxide a pH of 7.15 goes with 22 mg/L of alkalinity (Plummer and Busenberg 1982). */
+    /** With 4 mg/L of carbon dioxide that is 22 mg/L of alkalinity (Plummer and Busenberg 1982). */
     private static final double ENOUGH_ALKALINITY_PH = 7.15;
     private static final double ENOUGH_ALKALINITY_MG_PER_L = 50;
     private static final Duration ALKALINITY_HOLDS = Duration.ofDays(2);
@@ -69,8 +69,8 @@ final class ChangeSize {
     }
 
     /**
-     * Nitrite still under its limit is met with salt where the pH tells of little alkalinity: what fresh water
-     * brings of it wakes the filter's first guild, and what it takes out is soon made again.
+     * Nitrite still under its limit is met with salt where the pH tells of little alkalinity: what fresh
+     * water brings of it wakes the filter's first guild, and what it takes out is soon made again.
      */
     private boolean mayOnlyWake() {
         TankBelief belief = ahead.belief();
