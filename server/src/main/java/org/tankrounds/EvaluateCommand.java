@@ -29,7 +29,7 @@ final class EvaluateCommand implements Callable<Integer> {
     static final int NOT_LEARNED_FROM = 9_001;
     static final int MOST_MORNINGS = 60;
     private static final int MOST_TANKS = 999;
-    private static final int MOST_DRAWN = 1_000;
+    static final int MOST_DRAWN = 1_000;
 
     @Option(names = "--seeds", split = ",", paramLabel = "N", defaultValue = "1",
             description = "Seasons to play in each world; another seed, another season.")
@@ -68,7 +68,8 @@ final class EvaluateCommand implements Callable<Integer> {
             LabCommand.makeFolder(out);
         }
         // Seasons side by side on all cores; each depends on its own world and seed only.
-        List<Examination> examined = plays().parallelStream().map(play -> examined(play, examiner)).toList();
+        List<Examination> examined = plays(drawn, seeds).parallelStream()
+                .map(play -> examined(play, examiner)).toList();
         tell(new Report(Examination.joined(examined), alarm));
         return 0;
     }
@@ -92,10 +93,10 @@ final class EvaluateCommand implements Callable<Integer> {
                         + Source.names() + "."))).toList();
     }
 
-    private record Play(World world, long seed) {
+    record Play(World world, long seed) {
     }
 
-    private List<Play> plays() {
+    static List<Play> plays(int drawn, List<Long> seeds) {
         Stream<World> more = IntStream.range(0, drawn).mapToObj(i -> World.drawn(NOT_LEARNED_FROM + i));
         return Stream.concat(World.NAMED.stream(), more)
                 .flatMap(world -> seeds.stream().distinct().map(seed -> new Play(world, seed))).toList();

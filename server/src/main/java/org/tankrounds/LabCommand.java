@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 import org.tankrounds.config.CommandException;
@@ -24,7 +25,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "lab", hidden = true, mixinStandardHelpOptions = true,
         description = "Plays seasons in worlds that differ, and judges or teaches the forecasts by them.",
         subcommands = {EvaluateCommand.class, AdviceTrialCommand.class, LabCommand.Learn.class,
-                LabCommand.Season.class},
+                TrustCommand.class, LabCommand.Season.class},
         synopsisSubcommandLabel = "COMMAND")
 final class LabCommand implements Runnable {
 
@@ -33,14 +34,15 @@ final class LabCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Say what to do: evaluate, advice, learn or season.");
+        throw new ParameterException(
+                spec.commandLine(), "Say what to do: evaluate, advice, learn, trust or season.");
     }
 
     @Command(name = "learn", mixinStandardHelpOptions = true,
             description = "Makes the engine's experience anew from worlds drawn at random. It takes long.")
     static final class Learn implements Callable<Integer> {
 
-        /** With the fifth more, short of the worlds that the trust in acts was taken from. */
+        /** With the fifth more, short of the worlds that the trust in acts is learned from. */
         private static final int MOST_WORLDS = 4_000;
 
         @Option(names = "--out", required = true, paramLabel = "FILE",
@@ -59,11 +61,7 @@ final class LabCommand implements Runnable {
             Experience learned = Learning.from(IntStream.rangeClosed(1, worlds).parallel(),
                     IntStream.rangeClosed(worlds + 1, all).parallel(), new Forecaster(),
                     world -> System.err.println("world " + world + " of " + all));
-            String lines = String.join("\n", learned.lines()) + "\n";
-            place.write(file -> {
-                file.write(lines.getBytes(StandardCharsets.UTF_8));
-                return null;
-            });
+            write(place, learned.lines());
             return 0;
         }
     }
@@ -98,6 +96,14 @@ final class LabCommand implements Runnable {
             Files.write(out.resolve("as-of.txt"), SeasonCsv.mornings(season));
             return 0;
         }
+    }
+
+    static void write(OutFile place, List<String> lines) {
+        String text = String.join("\n", lines) + "\n";
+        place.write(file -> {
+            file.write(text.getBytes(StandardCharsets.UTF_8));
+            return null;
+        });
     }
 
     static void checkFrom(int least, String option, int number, int most) {

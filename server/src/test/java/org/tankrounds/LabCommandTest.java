@@ -45,11 +45,14 @@ class LabCommandTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', value = {
-        "lab                            | Say what to do: evaluate, advice, learn or season. (--help explains this command.)",
+        "lab                            | Say what to do: evaluate, advice, learn, trust or season. (--help explains this command.)",
         "lab season                     | tankrounds lab season needs --out DIR. (--help explains this command.)",
         "lab season --out x --tanks 0   | --tanks is 0; 1 to 10000 are accepted.",
         "lab season --out pom.xml       | --out is pom.xml, which is no folder; a folder is accepted.",
         "lab learn --out x --worlds 0   | --worlds is 0; 1 to 4000 are accepted.",
+        "lab trust                      | tankrounds lab trust needs --out FILE. (--help explains this command.)",
+        "lab trust --out x --worlds 0   | --worlds is 0; 1 to 4000 are accepted.",
+        "lab advice --drawn 2000        | --drawn is 2000; 0 to 1000 are accepted.",
         "lab learn --out src            | --out is src; a file in a folder that exists is accepted.",
     })
     void wrongWord_isToldBeforeAnythingIsPlayed(String call, String sentence) {

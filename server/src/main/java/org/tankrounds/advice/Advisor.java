@@ -9,6 +9,7 @@ import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.LookAhead;
+import org.tankrounds.forecast.Prospect;
 import org.tankrounds.forecast.Reason;
 
 /**
@@ -22,35 +23,48 @@ public final class Advisor {
     /** From this chance on a tank is gone to within the week. */
     private static final double WORRYING_CHANCE = 0.2;
 
+    private final Trusts trusts;
+
+    /** Trusts what the courses show as far as it came true in simulated seasons. */
+    public Advisor() {
+        this(Trusts.shipped());
+    }
+
+    public Advisor(Trusts trusts) {
+        this.trusts = trusts;
+    }
+
     /** The acts that the forecast calls for; empty for a tank that needs nothing. */
     public Advice advise(LookAhead ahead, List<Observation> observations) {
         Forecast forecast = ahead.forecast();
-        List<Tried> kept = worthDoing(ahead, withoutRepeats(proposals(ahead, observations)));
+        List<Tried> kept = worthDoing(ahead, inHarmony(withoutRepeats(proposals(ahead, observations))));
         if (kept.isEmpty() && isWorrying(forecast)) {
             kept = worthDoing(ahead, LastResort.against(troubleOf(forecast), ahead, observations));
         }
         return new Advice(kept.stream().map(Tried::remedy).toList(), together(ahead, kept));
     }
 
-    /** A proposal with what the model expects of it. */
-    private record Tried(Proposal proposal, Optional<Effect> effect) {
+    /** A proposal with what the model expects of it, as far as that is to be trusted. */
+    private record Tried(Proposal proposal, boolean isSafe, Optional<Effect> effect) {
 
         Remedy remedy() {
             return new Remedy(proposal.act(), effect);
         }
     }
 
-    private static List<Tried> worthDoing(LookAhead ahead, List<Proposal> proposals) {
+    private List<Tried> worthDoing(LookAhead ahead, List<Proposal> proposals) {
         Forecast forecast = ahead.forecast();
-        return proposals.stream().map(proposal -> new Tried(proposal, effect(ahead, proposal)))
+        return proposals.stream().map(proposal -> tried(ahead, proposal)).filter(Tried::isSafe)
                 .filter(tried -> Worth.isWorthDoing(tried.proposal().act(), tried.effect(), forecast.driver(),
                         isWorrying(forecast)))
                 .toList();
     }
 
-    private static Optional<Effect> effect(LookAhead ahead, Proposal proposal) {
-        Trust trust = Trust.of(proposal.act(), ahead.belief().temperature().stoppedChance());
-        return proposal.deed().map(deed -> trust.in(ahead.effect(deed, driverOf(proposal))));
+    private Tried tried(LookAhead ahead, Proposal proposal) {
+        double standsChance = ahead.belief().temperature().stoppedChance();
+        Optional<Prospect> prospect = proposal.deed().map(deed -> ahead.prospect(deed, driverOf(proposal)));
+        return new Tried(proposal, prospect.map(Worth::isSafe).orElse(true), prospect.map(shown ->
+                trusts.in(Trusts.Sort.of(proposal.act(), standsChance)).in(shown.effect())));
     }
 
     private static List<Proposal> proposals(LookAhead ahead, List<Observation> observations) {
@@ -78,16 +92,23 @@ public final class Advisor {
         return reason.kind() == Reason.Kind.ALKALINITY_LOW;
     }
 
-    private static Optional<Effect> together(LookAhead ahead, List<Tried> kept) {
+    private Optional<Effect> together(LookAhead ahead, List<Tried> kept) {
         List<Deed> deeds = kept.stream().flatMap(tried -> tried.proposal().deed().stream()).toList();
         return deeds.size() < 2 ? Optional.empty()
-                : Optional.of(Trust.ofAllTogether().in(ahead.effect(
+                : Optional.of(trusts.in(Trusts.Sort.ALL_TOGETHER).in(ahead.effect(
                         deeds.stream().reduce(Deed.NOTHING, Deed::and), ahead.forecast().driver())))
                         .filter(effect -> !effect.harms());
     }
 
     private static Driver driverOf(Proposal proposal) {
         return proposal.act().driver().orElseThrow();
+    }
+
+    /** Where water is better left as it is, it is not changed against something else. */
+    private static List<Proposal> inHarmony(List<Proposal> proposals) {
+        boolean isLeft = proposals.stream().anyMatch(each -> each.act().kind() == Act.Kind.LEAVE_WATER);
+        return proposals.stream()
+                .filter(each -> !isLeft || each.act().kind() != Act.Kind.WATER_CHANGE).toList();
     }
 
     /** One act of a kind, the first and so the largest cause's; of water changes the largest. */

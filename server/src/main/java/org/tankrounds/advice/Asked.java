@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.forecast.Driver;
@@ -14,6 +15,9 @@ import org.tankrounds.water.Analyte;
 final class Asked {
 
     private static final Duration LATELY = Duration.ofDays(1);
+
+    /** Water is changed against what was read within this time; later, another reading tells whether to. */
+    private static final Duration FRESH = Duration.ofDays(3);
 
     private Asked() {
     }
@@ -49,9 +53,30 @@ final class Asked {
                 .filter(analyte -> !isReadLately(analyte, observations, forecast)).findFirst();
     }
 
+    /**
+     * The first of what has to be read before water is changed against a limit. What fresh water does to
+     * ammonia hangs on the pH, and what it does to the pH on the ammonia; and a tank that has gone sour unseen
+     * is only harmed by it, which either would show.
+     */
+    static Optional<Analyte> beforeChange(Driver driver, List<Observation> observations, Forecast forecast) {
+        Predicate<Analyte> isFresh = analyte -> isReadWithin(FRESH, analyte, observations, forecast);
+        if (driver == Driver.NITRITE) {
+            return !isFresh.test(Analyte.NITRITE) ? Optional.of(Analyte.NITRITE)
+                    : isFresh.test(Analyte.PH) || isFresh.test(Analyte.TOTAL_AMMONIA) ? Optional.empty()
+                    : Optional.of(Analyte.PH);
+        }
+        return Stream.of(of(driver), driver == Driver.PH ? Analyte.TOTAL_AMMONIA : Analyte.PH)
+                .filter(isFresh.negate()).findFirst();
+    }
+
     static boolean isReadLately(Analyte analyte, List<Observation> observations, Forecast forecast) {
+        return isReadWithin(LATELY, analyte, observations, forecast);
+    }
+
+    static boolean isReadWithin(
+            Duration time, Analyte analyte, List<Observation> observations, Forecast forecast) {
         return newest(observations, analyte, forecast)
-                .filter(read -> read.at().isAfter(forecast.asOf().minus(LATELY))).isPresent();
+                .filter(read -> read.at().isAfter(forecast.asOf().minus(time))).isPresent();
     }
 
     static Optional<Observation> newest(List<Observation> observations, Analyte analyte, Forecast forecast) {

@@ -29,6 +29,8 @@ final class PhAdvice {
     /** Below the 20 to 30 mg/L a day of common practice, which in soft water wakes nitrifiers at a stroke. */
     private static final List<Double> RAISES_MG_PER_L = List.of(10.0, 5.0);
     private static final double AMMONIA_TOO_HIGH_FOR_BICARBONATE = 0.5;
+    /** From here on fresh water did a sour tank more harm than good (learned on simulated tanks). */
+    private static final double AMMONIA_TOO_HIGH_FOR_CHANGE = 4;
     private static final Duration NITROGEN_AGE = Duration.ofDays(7);
     /** Of its limit, with all the ammonia turned into it (learned on simulated soft water). */
     private static final double NITRITE_SHARE_FOR_BICARBONATE = 0.7;
@@ -94,7 +96,7 @@ final class PhAdvice {
     /** The largest that the model finds no harm in; none where it finds harm in all. */
     private List<Proposal> largestHarmless(List<Double> sizes, DoubleFunction<Proposal> proposal) {
         return sizes.stream().map(proposal::apply)
-                .filter(each -> !ahead.effect(each.deed().orElseThrow(), Driver.PH).harms())
+                .filter(each -> Worth.isSafe(ahead.prospect(each.deed().orElseThrow(), Driver.PH)))
                 .limit(1).toList();
     }
 
@@ -107,8 +109,13 @@ final class PhAdvice {
     }
 
     private boolean isAmmoniaHigh() {
+        return ammonia() >= AMMONIA_TOO_HIGH_FOR_BICARBONATE;
+    }
+
+    /** As read or as held, whichever is more, mg N/L. */
+    private double ammonia() {
         double read = newest(Analyte.TOTAL_AMMONIA).map(Observation::value).orElse(0.0);
-        return Math.max(read, ahead.belief().totalAmmonia().valueNow()) >= AMMONIA_TOO_HIGH_FOR_BICARBONATE;
+        return Math.max(read, ahead.belief().totalAmmonia().valueNow());
     }
 
     /**
@@ -137,8 +144,15 @@ final class PhAdvice {
         return both;
     }
 
+    /** Where there is much ammonia, a pH that comes back makes it harmful, and woken nitrifiers nitrite of it. */
     private List<Proposal> changes() {
-        return largestHarmless(CHANGES_PERCENT, this::change);
+        if (ammonia() >= AMMONIA_TOO_HIGH_FOR_CHANGE) {
+            return List.of(Proposal.of(Act.plain(Act.Kind.LEAVE_WATER, Driver.PH)),
+                    Proposal.of(Act.plain(Act.Kind.LOOK_AT_FISH, Driver.PH)));
+        }
+        Optional<Analyte> unread = Asked.beforeChange(Driver.PH, observations, forecast);
+        return unread.isPresent() ? List.of(Proposal.of(Act.ask(Driver.PH, unread.get())))
+                : largestHarmless(CHANGES_PERCENT, this::change);
     }
 
     private Proposal change(double percent) {

@@ -12,18 +12,12 @@ import org.tankrounds.forecast.Driver;
  */
 record Proposal(Act act, Optional<Deed> deed) {
 
-    private static final double SKIP_FEED_HOURS = 24;
-
     static Proposal of(Act act, Deed deed) {
         return new Proposal(act, Optional.of(deed));
     }
 
     static Proposal of(Act act) {
         return new Proposal(act, Optional.empty());
-    }
-
-    static Proposal skipFeed(Driver driver) {
-        return of(Act.skipFeed(driver, SKIP_FEED_HOURS), Deed.fast(SKIP_FEED_HOURS));
     }
 
     static Proposal waterChange(Driver driver, double percent, OptionalDouble volumeL) {

@@ -3,6 +3,7 @@ package org.tankrounds.advice;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.forecast.Deed;
@@ -27,6 +28,8 @@ final class Proposals {
     /** One load of ice is meant to last half a day. */
     private static final double ICE_HOURS = 12;
     private static final Duration AMMONIA_COUNTS = Duration.ofDays(7);
+    /** A label's double dose (common practice, no source). */
+    private static final double HIDDEN_CHLORINE_TIMES = 2;
     /** For what the water feels where nobody has said how much there is; no amount is then named. */
     private static final double USUAL_VOLUME_L = 190;
 
@@ -109,12 +112,26 @@ final class Proposals {
     }
 
     private void ammonia() {
-        new ChangeSize(ahead, Driver.UN_IONISED_AMMONIA).proposal().ifPresent(all::add);
+        changeWater(Driver.UN_IONISED_AMMONIA);
         skipFeed(Driver.UN_IONISED_AMMONIA);
     }
 
+    private void changeWater(Driver driver) {
+        ChangeSize size = new ChangeSize(ahead, driver);
+        if (size.isCalledFor()) {
+            Asked.beforeChange(driver, observations, forecast)
+                    .map(analyte -> Proposal.of(Act.ask(driver, analyte))).or(size::proposal).or(() -> alkalinityFirst(driver)).ifPresent(all::add);
+        }
+    }
+
+    /** Where fresh water may harm, it is the alkalinity held that tells whether it does. */
+    private Optional<Proposal> alkalinityFirst(Driver driver) {
+        return Asked.isReadLately(Analyte.ALKALINITY, observations, forecast) ? Optional.empty()
+                : Optional.of(Proposal.of(Act.ask(driver, Analyte.ALKALINITY)));
+    }
+
     private void nitrite() {
-        new ChangeSize(ahead, Driver.NITRITE).proposal().ifPresent(all::add);
+        changeWater(Driver.NITRITE);
         double chloride = ahead.belief().chlorideMgPerL();
         if (chloride < ENOUGH_CHLORIDE_MG_PER_L) {
             all.add(salt(chloride));
@@ -129,10 +146,9 @@ final class Proposals {
         return Proposal.of(act, Deed.salt(SALT_TARGET_MG_PER_L - chlorideMgPerL));
     }
 
-    /** Fish on their yolk are not fed. */
     private void skipFeed(Driver driver) {
-        if (!forecast.stage().isBeforeFirstFeeding()) {
-            all.add(Proposal.skipFeed(driver));
+        if (Fasting.helps(ahead, observations)) {
+            all.add(Fasting.against(driver));
         }
     }
 
@@ -153,14 +169,17 @@ final class Proposals {
         all.add(Proposal.of(Act.plain(Act.Kind.MORE_AIR, driver), Deed.moreAir()));
     }
 
+    /**
+     * For more than was read: between two colours of a card there may be twice as much, the least that is
+     * left harms, and what is too much of thiosulfate does not.
+     */
     private void chlorine(Reason reason) {
-        double held = reason.value().orElse(ahead.belief().chlorineMgPerL());
+        double held = HIDDEN_CHLORINE_TIMES * reason.value().orElse(ahead.belief().chlorineMgPerL());
         Act act = facts.volumeL().isPresent() && reason.value().isPresent()
                 ? Act.amount(Act.Kind.THIOSULFATE, Driver.CHLORINE,
                         Chlorine.thiosulfateG(held, facts.volumeL().getAsDouble()), "g",
                         "Chlorine.thiosulfateG")
                 : Act.plain(Act.Kind.THIOSULFATE, Driver.CHLORINE);
         all.add(Proposal.of(act, Deed.thiosulfate(held)));
-        air(Driver.CHLORINE);
     }
 }

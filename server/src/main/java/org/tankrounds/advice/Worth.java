@@ -6,6 +6,7 @@ import java.util.Set;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.Forecast;
+import org.tankrounds.forecast.Prospect;
 
 /** Whether an act is worth a volunteer's while, by what the model expects of it. */
 public final class Worth {
@@ -16,11 +17,18 @@ public final class Worth {
      */
     private static final Set<Act.Kind> LOOKS = EnumSet.of(Act.Kind.ASK_FOR_READING,
             Act.Kind.LOOK_AT_FISH, Act.Kind.LEAVE_WATER, Act.Kind.BICARBONATE);
+    /** Of a hundred courses a few may (the project's choice). */
+    private static final double MOST_NEWLY_BEYOND = 0.02;
     private static final double CHANCE_FALL = 0.03;
     private static final double EXPOSURE_FALL = 0.1;
     private static final double LATER_HOURS = 3;
 
     private Worth() {
+    }
+
+    /** The model finds no harm in it, and hardly a course that it alone takes beyond a limit. */
+    static boolean isSafe(Prospect prospect) {
+        return !prospect.effect().harms() && prospect.newlyBeyond() <= MOST_NEWLY_BEYOND;
     }
 
     /**

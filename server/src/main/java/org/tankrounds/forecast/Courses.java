@@ -2,6 +2,7 @@ package org.tankrounds.forecast;
 
 import java.util.Arrays;
 import java.util.OptionalDouble;
+import org.tankrounds.belief.Draws;
 import org.tankrounds.belief.TankBelief;
 import org.tankrounds.water.Ammonia;
 
@@ -10,11 +11,15 @@ import org.tankrounds.water.Ammonia;
  *
  * @param which of the belief's states each began with
  * @param totalMgPerL total ammonia by hour and course, mg N/L
+ * @param alkalinityMgPerL that each course begins with, as CaCO3
  */
-record Courses(TankBelief belief, Paths paths, int[] which, double[][] totalMgPerL) {
+record Courses(TankBelief belief, Paths paths, int[] which, double[][] totalMgPerL,
+        double[] alkalinityMgPerL) {
 
     /** So that there is always a share to speak of. */
     private static final double LEAST_MG_PER_L = 1e-6;
+
+    private static final int ALKALINITY_STREAM = 80;
 
     static Courses of(TankBelief belief, Paths all, int[] picked, int count) {
         int[] which = new int[Math.min(count, picked.length)];
@@ -22,7 +27,14 @@ record Courses(TankBelief belief, Paths paths, int[] which, double[][] totalMgPe
         Paths some = new Paths(gathered(all.temperatureC(), which), gathered(all.unIonisedMgPerL(), which),
                 gathered(all.nitriteMgPerL(), which), gathered(all.oxygenMgPerL(), which),
                 gathered(all.ph(), which), all.chlorineMgPerL(), all.chlorideMgPerL(), all.stage());
-        return new Courses(belief, some, which, total(some));
+        return new Courses(belief, some, which, total(some), alkalinity(belief, some));
+    }
+
+    private static double[] alkalinity(TankBelief belief, Paths some) {
+        double[] share = Draws.spread(some.count(), ALKALINITY_STREAM);
+        double[] held = new double[share.length];
+        Arrays.setAll(held, k -> Alkalinity.held(belief, some.ph()[0][k], share[k]));
+        return held;
     }
 
     int count() {

@@ -60,18 +60,25 @@ public final class LookAhead {
      * it.
      */
     public Effect effect(Deed deed, Driver driver) {
+        return prospect(deed, driver).effect();
+    }
+
+    /** The effect of a deed, and what it risks. */
+    public Prospect prospect(Deed deed, Driver driver) {
         if (shown == null) {
             shown = Courses.of(belief, course, outcome.picked(), COURSES);
             without = new Outcome(shown.paths(), limits);
         }
         Paths paths = WhatIf.of(shown, deed, Forecast.HORIZON_HOURS);
         Outcome with = new Outcome(paths, limits);
-        return noBetterThanWithoutChlorine(new Effect(driver,
+        Effect effect = new Effect(driver,
                 forecast.chance(), Forecaster.rounded(chance(with), 1e4),
                 forecast.exposure(), Forecaster.rounded(exposure(with), 1e3),
                 Courses.medianLevel(shown.paths(), driver, Effect.LEVEL_HOURS),
                 Courses.medianLevel(paths, driver, Effect.LEVEL_HOURS),
-                without.hoursToLimit(), with.hoursToLimit()));
+                without.hoursToLimit(), with.hoursToLimit());
+        return new Prospect(noBetterThanWithoutChlorine(effect),
+                (1 - knownChance()) * without.comeBeyond(with));
     }
 
     /** Chlorine is beyond on every course, so that they say nothing of what else may go wrong. */
@@ -106,9 +113,14 @@ public final class LookAhead {
     /** Trouble that only deaths tell of stays as likely as it was. */
     private double chance(Outcome with) {
         double unseen = outcome.unseenChance();
-        double known = Math.max(0, (forecast.chance() - unseen) / (1 - unseen));
+        double known = knownChance();
         return unseen + (1 - unseen)
                 * (known * without.stayBeyond(with) + (1 - known) * without.comeBeyond(with));
+    }
+
+    private double knownChance() {
+        double unseen = outcome.unseenChance();
+        return Math.max(0, (forecast.chance() - unseen) / (1 - unseen));
     }
 
     private double exposure(Outcome with) {

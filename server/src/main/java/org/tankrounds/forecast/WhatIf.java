@@ -15,8 +15,10 @@ import org.tankrounds.water.Carbonate;
  * works at half speed at K, has less to do: {@code da/dt = −cut − kA·a}, {@code dn/dt = kA·a − kN·n}, where
  * {@code k = P·K/(C·(K + C))} is the slope of the filter's rate where it just keeps up with the supply P at a
  * level C. Alkalinity that comes in moves the pH by {@code log10(Alk′/Alk)}, because breathing and aeration
- * settle the carbon dioxide ({@link Alkalinity}). And it wakes a first guild that lacked it ({@code Alk/(KAlk
- * + Alk)}): ammonia then turns into nitrite faster than the second guild can take it.
+ * settle the carbon dioxide; how much was there before differs from course to course within what pH and
+ * readings leave open ({@link Alkalinity}). And it wakes a first guild that lacked it ({@code Alk/(KAlk +
+ * Alk)}): ammonia then turns into nitrite faster than the second guild can take it. More air and less breath
+ * lower the carbon dioxide towards what is in balance with the air, and the pH rises by {@code log10(CO2/CO2′)}.
  */
 final class WhatIf {
 
@@ -32,6 +34,8 @@ final class WhatIf {
      */
     private static final double FASTING_SHARE = 0.2;
     private static final double FASTING_HOURS = 12;
+    /** Of its carbon dioxide a fed fish breathes out so much for its feed (from memory: up to a half). */
+    private static final double FEED_BREATH_SHARE = 0.3;
     /**
      * What a chiller takes out beyond what comes in, and ice in bottles, K/h (common practice, no source).
      */
@@ -49,6 +53,8 @@ final class WhatIf {
     private final Deed deed;
     private final TankBelief belief;
     private final int hours;
+    private final boolean fasts;
+    private final boolean movesPh;
     private final double supplyMgPerLPerDay;
     private final double[] saturation;
     private final double[] cut = new double[HOURS + 1];
@@ -59,6 +65,8 @@ final class WhatIf {
         this.deed = deed;
         this.belief = courses.belief();
         this.hours = hours;
+        fasts = deed.fastHours() > 0 && NitrogenSupply.feeds(belief);
+        movesPh = deed.movesPh() || fasts;
         supplyMgPerLPerDay = NitrogenSupply.mgPerLPerDay(belief);
         saturation = deed.airs()
                 ? ForwardModel.saturation(belief.facts().elevationM().orElse(0)) : new double[0];
@@ -72,8 +80,8 @@ final class WhatIf {
 
     private Paths paths() {
         double[][] temperature = copyIf(deed.movesHeat(), before.temperatureC());
-        double[][] ph = copyIf(deed.movesPh(), before.ph());
-        boolean movesAmmonia = deed.movesHeat() || deed.movesPh() || deed.movesNitrogen();
+        double[][] ph = copyIf(movesPh, before.ph());
+        boolean movesAmmonia = deed.movesHeat() || movesPh || deed.movesNitrogen();
         double[][] unIonised = copyIf(movesAmmonia, before.unIonisedMgPerL());
         double[][] nitrite = copyIf(movesAmmonia, before.nitriteMgPerL());
         double[][] oxygen = copyIf(deed.airs(), before.oxygenMgPerL());
@@ -81,13 +89,13 @@ final class WhatIf {
             if (deed.movesHeat()) {
                 moveHeat(k, temperature);
             }
-            if (deed.movesPh()) {
+            if (movesPh) {
                 movePh(k, ph);
             }
-            if (deed.movesPh() || deed.movesNitrogen()) {
+            if (movesPh || deed.movesNitrogen()) {
                 moveNitrogen(k, unIonised, nitrite);
             }
-            if (deed.movesPh() || deed.movesHeat()) {
+            if (movesPh || deed.movesHeat()) {
                 moveShare(k, temperature, ph, unIonised);
             }
             if (deed.airs()) {
@@ -133,11 +141,14 @@ final class WhatIf {
     }
 
     private void movePh(int k, double[][] ph) {
-        double alkalinity = Alkalinity.held(belief, ph[0][k]);
-        double by = StrictMath.log10(alkalinityAfter(alkalinity) / alkalinity)
-                + (deed.airs() ? aired(ph[0][k], alkalinity, k) : 0);
+        double alkalinity = courses.alkalinityMgPerL()[k];
+        double by = StrictMath.log10(alkalinityAfter(alkalinity) / alkalinity);
+        double held = Carbonate.carbonDioxideMgPerL(ph[0][k], alkalinity, before.temperatureC()[0][k]);
+        double gap = Math.max(0, held - DIOXIDE_IN_BALANCE_MG_PER_L);
         for (int h = 1; h <= hours; h++) {
-            ph[h][k] = Math.min(14, Math.max(0, ph[h][k] + by));
+            double left = (deed.airs() ? GAP_LEFT : 1) * (1 - FEED_BREATH_SHARE * fastingShare(h));
+            double vented = StrictMath.log10(held / (held - (1 - left) * gap));
+            ph[h][k] = Math.min(14, Math.max(0, ph[h][k] + by + vented));
         }
     }
 
@@ -160,16 +171,9 @@ final class WhatIf {
         return mgPerL / (HALF_ALKALINITY_MG_PER_L + mgPerL);
     }
 
-    /** How far the pH rises when air takes carbon dioxide out. */
-    private double aired(double ph, double alkalinityMgPerL, int k) {
-        double held = Carbonate.carbonDioxideMgPerL(ph, alkalinityMgPerL, before.temperatureC()[0][k]);
-        double gap = Math.max(0, held - DIOXIDE_IN_BALANCE_MG_PER_L);
-        return StrictMath.log10(held / (held - (1 - GAP_LEFT) * gap));
-    }
-
     private void moveNitrogen(int k, double[][] unIonised, double[][] nitrite) {
         double[][] totals = courses.totalMgPerL();
-        double woken = wokenPerDay(Alkalinity.held(belief, before.ph()[0][k])) * HOUR;
+        double woken = wokenPerDay(courses.alkalinityMgPerL()[k]) * HOUR;
         double ammoniaOff = -deed.changedShare() * totals[1][k];
         double nitriteOff = -deed.changedShare() * nitrite[1][k];
         for (int h = 1; h <= hours; h++) {
@@ -205,14 +209,17 @@ final class WhatIf {
 
     /** What unfed fish do not give off in an hour, mg N/L. */
     private double cutInHour(int hour) {
-        if (deed.fastHours() == 0 || !NitrogenSupply.feeds(belief)) {
+        return (1 - FASTING_SHARE) * supplyMgPerLPerDay * HOUR * fastingShare(hour);
+    }
+
+    /** How far fish have gone from fed to fasting, 0 to 1. */
+    private double fastingShare(int hour) {
+        if (!fasts) {
             return 0;
         }
-        double most = (1 - FASTING_SHARE) * supplyMgPerLPerDay * HOUR;
         double fasted = Math.min(hour, deed.fastHours());
         double fedAgain = Math.max(0, hour - deed.fastHours());
-        return most * (1 - StrictMath.exp(-fasted / FASTING_HOURS))
-                * StrictMath.exp(-fedAgain / FASTING_HOURS);
+        return (1 - StrictMath.exp(-fasted / FASTING_HOURS)) * StrictMath.exp(-fedAgain / FASTING_HOURS);
     }
 
     /** Colder water takes up a little more than this. */

@@ -14,6 +14,7 @@ final class Cards {
         {0, 0.25, 0.5, 1, 2, 5}, {0, 0.5, 1, 3, 5, 10}, {0, 0.02, 0.05, 0.1, 0.2, 0.4, 0.8, 1.6, 3.3}};
     private static final double[] NITRITE_AS_N = {Units.N_PER_NO2, Units.N_PER_NO2, 1};
     private static final double[] NITRATE = {0, 5, 10, 20, 40, 80, 160};
+    private static final double[] CHLORINE = {0, 0.1, 0.2, 0.5, 1, 2};
     private static final double[][] PH = {
         {6, 6.4, 6.6, 6.8, 7, 7.2, 7.6, 8, 8.4, 8.8}, {6, 6.5, 7, 7.5, 8, 8.5, 9}, {6, 6.2, 6.4, 6.8, 7.2, 7.8, 8.4}};
     private static final double[] GRADUATION_C = {1, 0.5, 1 / 1.8};
@@ -63,7 +64,7 @@ final class Cards {
     }
 
     Observation thermometer(Instant at, double temperatureC) {
-        double seen = temperatureC + thermometerBiasC + 0.2 * luck.normal();
+        double seen = temperatureC + thermometerBiasC + 0.2 * luck.about("thermometer").normal();
         double mark = readsCoarsely ? 2 * graduationC : graduationC;
         double written = Math.rint(seen / mark) * mark;
         if (luck.happens(mixUps)) {
@@ -73,38 +74,45 @@ final class Cards {
     }
 
     Observation probe(Instant at, double temperatureC) {
-        return reading(at, Analyte.TEMPERATURE, Math.rint(10 * (temperatureC + 0.1 * luck.normal())) / 10, 0.05);
+        double shown = temperatureC + 0.1 * luck.about("probe").normal();
+        return reading(at, Analyte.TEMPERATURE, Math.rint(10 * shown) / 10, 0.05);
     }
 
     Observation ammonia(Instant at, double mgPerL) {
-        return card(at, Analyte.TOTAL_AMMONIA, AMMONIA[kit], misjudged(mgPerL), 1);
+        return card(at, Analyte.TOTAL_AMMONIA, AMMONIA[kit], misjudged("ammonia", mgPerL), 1);
     }
 
     Observation nitrite(Instant at, double mgPerL) {
         double perN = NITRITE_AS_N[kit];
-        return card(at, Analyte.NITRITE, NITRITE[kit], misjudged(mgPerL / perN), perN);
+        return card(at, Analyte.NITRITE, NITRITE[kit], misjudged("nitrite", mgPerL / perN), perN);
     }
 
     Observation nitrate(Instant at, double mgPerL) {
-        return card(at, Analyte.NITRATE, NITRATE, misjudged(mgPerL / Units.N_PER_NO3), Units.N_PER_NO3);
+        return card(at, Analyte.NITRATE, NITRATE,
+                misjudged("nitrate", mgPerL / Units.N_PER_NO3), Units.N_PER_NO3);
+    }
+
+    Observation chlorine(Instant at, double mgPerL) {
+        return card(at, Analyte.CHLORINE, CHLORINE, misjudged("chlorine", mgPerL), 1);
     }
 
     Observation ph(Instant at, double ph) {
-        return card(at, Analyte.PH, PH[kit], ph + phBias + phNoise * luck.normal(), 1);
+        return card(at, Analyte.PH, PH[kit], ph + phBias + phNoise * luck.about("pH card").normal(), 1);
     }
 
     Observation alkalinity(Instant at, double mgPerL) {
         double drop = Units.CACO3_PER_GERMAN_DEGREE;
-        return reading(at, Analyte.ALKALINITY, drop * Math.max(1, Math.rint(mgPerL / drop + 0.3 * luck.normal())),
-                drop / 2);
+        double drops = Math.rint(mgPerL / drop + 0.3 * luck.about("alkalinity").normal());
+        return reading(at, Analyte.ALKALINITY, drop * Math.max(1, drops), drop / 2);
     }
 
     Observation oxygen(Instant at, double mgPerL) {
-        return reading(at, Analyte.DISSOLVED_OXYGEN, Math.max(1, Math.rint(mgPerL + 0.6 * luck.normal())), 0.5);
+        double shown = Math.rint(mgPerL + 0.6 * luck.about("oxygen").normal());
+        return reading(at, Analyte.DISSOLVED_OXYGEN, Math.max(1, shown), 0.5);
     }
 
-    private double misjudged(double value) {
-        return value * (1 + eye * luck.normal());
+    private double misjudged(String what, double value) {
+        return value * (1 + eye * luck.about(what).normal());
     }
 
     private Observation card(Instant at, Analyte analyte, double[] steps, double seen, double factor) {
@@ -142,7 +150,7 @@ final class Cards {
     private Observation reading(Instant at, Analyte analyte, double value, double halfStep) {
         double possible = Math.min(analyte.possible().max(), Math.max(analyte.possible().min(), value));
         boolean below = possible == 0 && (analyte == Analyte.TOTAL_AMMONIA || analyte == Analyte.NITRITE
-                || analyte == Analyte.NITRATE);
+                || analyte == Analyte.NITRATE || analyte == Analyte.CHLORINE);
         return new Observation(at, analyte, possible, isStepUnknown ? 0 : halfStep, below, false);
     }
 }

@@ -49,18 +49,18 @@ final class Chilling {
 
     /** An hour of wear. @return whether it is now set to another temperature */
     boolean wears() {
-        if (luck.happens(of(Trait.CHILLER_STOPS_PER_DAY) * HOUR)) {
+        if (luck.about("stop").happens(of(Trait.CHILLER_STOPS_PER_DAY) * HOUR)) {
             left = 0;
         }
-        if (luck.happens(of(Trait.CHILLER_TRIPS_PER_DAY) * HOUR)) {
+        if (luck.about("trip").happens(of(Trait.CHILLER_TRIPS_PER_DAY) * HOUR)) {
             trippedHours = luck.between(4, 60);
         }
-        if (luck.happens(of(Trait.CHILLER_FADES_PER_DAY) * HOUR)) {
+        if (luck.about("fading").happens(of(Trait.CHILLER_FADES_PER_DAY) * HOUR)) {
             fadesPerDay = luck.between(0.03, 0.4);
         }
         left = Math.max(0, left - fadesPerDay * HOUR);
         trippedHours = Math.max(0, trippedHours - 1);
-        if (luck.happens(of(Trait.MIS_SET_PER_DAY) * HOUR)) {
+        if (luck.about("knob").happens(of(Trait.MIS_SET_PER_DAY) * HOUR)) {
             setPointC += luck.between(-3.0, 8.0);
             return true;
         }
@@ -78,7 +78,14 @@ final class Chilling {
         left = 1;
         fadesPerDay = 0;
         trippedHours = 0;
-        setPointC = of(Trait.SET_POINT_C) + luck.between(-0.5, 0.5);
+        setPointC = of(Trait.SET_POINT_C) + luck.about("repair").between(-0.5, 0.5);
+    }
+
+    /** Set going by somebody who came because it is too warm: the knob is turned no warmer than it is. */
+    void setGoing(double mostC) {
+        double knobC = Math.min(setPointC, mostC);
+        repair();
+        setPointC = Math.min(setPointC, knobC);
     }
 
     boolean needsRepair() {

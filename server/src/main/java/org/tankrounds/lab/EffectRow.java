@@ -1,56 +1,34 @@
 package org.tankrounds.lab;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
-import org.tankrounds.forecast.Effect;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 
-/** What one act was said to do and what it did, over many mornings; means of each. */
-public final class EffectRow {
+/** What one act was said to do and what it did, over many mornings. */
+final class EffectRow {
+
+    private static final int SAMPLES = 400;
+    private static final double TAIL = 0.025;
 
     private final String act;
-    private int cases;
-    private double saidWithout;
-    private double saidWith;
-    private double cameWithout;
-    private double cameWith;
-    private double saidHarmWithout;
-    private double saidHarmWith;
-    private double harmWithout;
-    private double harmWith;
-    private int madeWorse;
+    private final List<Followed> cases;
 
-    EffectRow(String act) {
+    EffectRow(String act, List<Followed> cases) {
         this.act = act;
+        this.cases = cases;
     }
 
-    void add(Effect said, boolean beyondWithout, boolean beyondWith, double exposureWithout, double exposureWith) {
-        cases++;
-        saidWithout += said.chanceWithout();
-        saidWith += said.chanceWith();
-        cameWithout += beyondWithout ? 1 : 0;
-        cameWith += beyondWith ? 1 : 0;
-        saidHarmWithout += said.exposureWithout();
-        saidHarmWith += said.exposureWith();
-        harmWithout += exposureWithout;
-        harmWith += exposureWith;
-        madeWorse += beyondWith && !beyondWithout ? 1 : 0;
-    }
-
-    /** The same act's rows of several worlds in one. */
-    EffectRow plus(EffectRow other) {
-        EffectRow sum = new EffectRow(act);
-        for (EffectRow each : new EffectRow[] {this, other}) {
-            sum.cases += each.cases;
-            sum.saidWithout += each.saidWithout;
-            sum.saidWith += each.saidWith;
-            sum.cameWithout += each.cameWithout;
-            sum.cameWith += each.cameWith;
-            sum.saidHarmWithout += each.saidHarmWithout;
-            sum.saidHarmWith += each.saidHarmWith;
-            sum.harmWithout += each.harmWithout;
-            sum.harmWith += each.harmWith;
-            sum.madeWorse += each.madeWorse;
-        }
-        return sum;
+    /** By act, in the order of their names. */
+    static List<EffectRow> of(List<Followed> all) {
+        Map<String, List<Followed>> byAct = new TreeMap<>();
+        all.forEach(one -> byAct.computeIfAbsent(one.what(), act -> new ArrayList<>()).add(one));
+        return byAct.entrySet().stream()
+                .map(entry -> new EffectRow(entry.getKey(), entry.getValue())).toList();
     }
 
     public String act() {
@@ -58,49 +36,97 @@ public final class EffectRow {
     }
 
     public int cases() {
+        return cases.size();
+    }
+
+    List<Followed> followed() {
         return cases;
     }
 
     /** Share of the mornings after which the tank went beyond a limit though nobody stepped in. */
     public double beyondWithout() {
-        return cameWithout / cases;
+        return mean(one -> one.without().isBeyond() ? 1 : 0);
     }
 
     public double beyondWith() {
-        return cameWith / cases;
+        return mean(one -> one.with().isBeyond() ? 1 : 0);
     }
 
     public double saidWithout() {
-        return saidWithout / cases;
+        return mean(one -> one.said().chanceWithout());
     }
 
     public double saidWith() {
-        return saidWith / cases;
+        return mean(one -> one.said().chanceWith());
     }
 
     /** Mean true exposure, fish-hours. */
-    public double harmWithout() {
-        return harmWithout / cases;
+    public double exposureWithout() {
+        return mean(one -> one.without().exposure());
     }
 
-    public double harmWith() {
-        return harmWith / cases;
+    public double exposureWith() {
+        return mean(one -> one.with().exposure());
     }
 
-    /** Share of the mornings on which the act alone brought a tank beyond a limit. */
-    public double madeWorse() {
-        return (double) madeWorse / cases;
+    /** Share of the mornings on which the act brought a tank beyond a limit. */
+    public double newlyBeyond() {
+        return mean(one -> one.isNewlyBeyond() ? 1 : 0);
+    }
+
+    /** The same, had the class done what it would have done without. */
+    public double newlyBeyondOfItself() {
+        return mean(one -> one.isNewlyBeyondOfItself() ? 1 : 0);
+    }
+
+    /** How much more mean exposure there was with the act: the ends of 95 of 100 resamplings of whole tanks. */
+    public double[] exposureRaised() {
+        Map<String, double[]> byTank = new TreeMap<>();
+        for (Followed one : cases) {
+            double[] sums = byTank.computeIfAbsent(one.world() + one.tank(), tank -> new double[2]);
+            sums[0] += one.exposureRaised();
+            sums[1]++;
+        }
+        List<double[]> tanks = List.copyOf(byTank.values());
+        Luck luck = new Luck(tanks.size());
+        double[] means = new double[SAMPLES];
+        Arrays.setAll(means, i -> resampled(tanks, luck));
+        Arrays.sort(means);
+        return new double[] {means[(int) (TAIL * SAMPLES)], means[(int) ((1 - TAIL) * SAMPLES) - 1]};
+    }
+
+    private static double resampled(List<double[]> tanks, Luck luck) {
+        double sum = 0;
+        double cases = 0;
+        for (int i = 0; i < tanks.size(); i++) {
+            double[] tank = tanks.get(luck.between(0, tanks.size() - 1));
+            sum += tank[0];
+            cases += tank[1];
+        }
+        return sum / cases;
+    }
+
+    private double mean(ToDoubleFunction<Followed> of) {
+        return cases.stream().mapToDouble(of).average().orElse(0);
+    }
+
+    private static long count(List<Followed> cases, Predicate<Followed> which) {
+        return cases.stream().filter(which).count();
     }
 
     static String heading() {
-        return String.format(Locale.ROOT, "%-16s %6s %15s %15s %19s %19s %6s", "act", "cases", "chance said",
-                "came", "exposure said", "came", "worse");
+        return String.format(Locale.ROOT, "%-14s %6s %15s %15s %8s %19s %19s %21s", "act", "cases",
+                "chance said", "came", "newly", "exposure said", "came", "more by");
     }
 
     @Override
     public String toString() {
-        return String.format(Locale.ROOT, "%-16s %6d %6.3f → %6.3f %6.3f → %6.3f %8.1f → %8.1f %8.1f → %8.1f %6.3f",
-                act, cases, saidWithout(), saidWith(), beyondWithout(), beyondWith(), saidHarmWithout / cases,
-                saidHarmWith / cases, harmWithout(), harmWith(), madeWorse());
+        double[] raised = exposureRaised();
+        return String.format(Locale.ROOT, "%-14s %6d %6.3f → %6.3f %6.3f → %6.3f %3d, %3d %8.1f → %8.1f"
+                        + " %8.1f → %8.1f %9.1f to %8.1f",
+                act, cases(), saidWithout(), saidWith(), beyondWithout(), beyondWith(),
+                count(cases, Followed::isNewlyBeyondOfItself), count(cases, Followed::isNewlyBeyond),
+                mean(one -> one.said().exposureWithout()), mean(one -> one.said().exposureWith()),
+                exposureWithout(), exposureWith(), raised[0], raised[1]);
     }
 }

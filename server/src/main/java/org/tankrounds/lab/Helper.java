@@ -11,7 +11,7 @@ final class Helper {
     private final double holdC;
     private double iceLeftKg;
 
-    /** @param holdC what the ice is to hold, °C */
+    /** @param holdC what the ice is to hold and the chiller is set to at most, °C */
     Helper(List<Act> acts, double holdC) {
         this.acts = acts;
         this.holdC = holdC;
@@ -47,7 +47,7 @@ final class Helper {
             water.salt(act.amount().orElse(0) / Deed.SALT_HOURS);
         }
         if (act.kind() == Act.Kind.CHECK_CHILLER && since == Deed.MENDED_AFTER_HOURS) {
-            water.mendChiller();
+            water.setChillerGoing(holdC);
         }
         if (act.kind() == Act.Kind.ICE) {
             iceLeftKg -= water.ice(holdC, iceLeftKg);

@@ -7,6 +7,8 @@ import org.tankrounds.belief.Draws;
 final class Luck {
 
     private SplittableRandom random;
+    private boolean isByPurpose;
+    private long ofHour;
 
     Luck(long seed) {
         random = new SplittableRandom(seed);
@@ -17,9 +19,19 @@ final class Luck {
         return new Luck(seed * 1_000_003 + purpose.hashCode());
     }
 
-    /** The same from here on, whatever came before. */
+    /** From here on the same in this hour for each purpose, whatever came before or is drawn besides. */
     void beginAnew(long seed, int hour) {
-        random = new SplittableRandom(seed * 1_000_003 + hour);
+        isByPurpose = true;
+        ofHour = seed * 1_000_003 + hour;
+        random = new SplittableRandom(ofHour);
+    }
+
+    /** For one purpose within the hour; what simply comes next where no hour was begun anew. */
+    Luck about(String purpose) {
+        if (isByPurpose) {
+            random = new SplittableRandom(ofHour * 1_000_003 + purpose.hashCode());
+        }
+        return this;
     }
 
     /** Between 0 and 1, both excluded. */

@@ -38,7 +38,7 @@ final class PhCourse {
     /** One hour on. */
     void pass(int clock, Luck luck) {
         if (isDrifting) {
-            shift += SHIFT_PER_HOUR * luck.normal() - RETURNS_PER_HOUR * shift;
+            shift += SHIFT_PER_HOUR * luck.about("pH").normal() - RETURNS_PER_HOUR * shift;
             byDay = BY_DAY * StrictMath.sin((clock - 9) / 24.0 * 2 * Math.PI);
         }
     }

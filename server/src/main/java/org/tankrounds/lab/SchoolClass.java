@@ -27,6 +27,8 @@ final class SchoolClass {
     private final Cards cards;
     private final Luck luck;
     private final List<Observation> notes = new ArrayList<>();
+    /** What was done to the water in the hour just passed. */
+    private final List<Handling> done = new ArrayList<>();
     private final Set<Analyte> lacks = EnumSet.noneOf(Analyte.class);
     /** Share to change by the hour. */
     private final Map<Integer, Double> changesInReply = new HashMap<>();
@@ -74,10 +76,16 @@ final class SchoolClass {
         return notes;
     }
 
+    /** What it did to its water in the hour just passed, so that another's can be done the same. */
+    List<Handling> done() {
+        return List.copyOf(done);
+    }
+
     /** What the class does in one hour. */
     void pass(int hour, SchoolCalendar calendar) {
         int clock = calendar.hourOfDay(hour);
         boolean school = calendar.isSchoolDay(hour);
+        done.clear();
         if (clock == 0) {
             foundDead += tank.deaths();
             notice();
@@ -85,15 +93,16 @@ final class SchoolClass {
         if (hasProbe && clock % 3 == 0) {
             notes.add(cards.probe(calendar.at(hour), tank.state().temperatureC()));
         }
-        if (clock == FEEDS_AT && hour >= fastUntil) {
-            feedSinceNote += tank.feed(school ? 1 + slipOfTheHand() : tank.of(Trait.HOLIDAY_RATION));
+        if (clock == FEEDS_AT && !fasts(hour)) {
+            feedSinceNote += handle(Handling.feed(
+                    school ? 1 + slipOfTheHand() : tank.of(Trait.HOLIDAY_RATION)));
         }
         if (clock == looksAt) {
-            if (luck.happens(tank.of(Trait.FALLS_SILENT_PER_DAY))) {
+            if (luck.about("silence").happens(tank.of(Trait.FALLS_SILENT_PER_DAY))) {
                 silentUntil = hour + (int) (24 * luck.between(4, tank.of(Trait.SILENT_DAYS)));
             }
-            if (luck.happens(visits.chance(hour, calendar)) && hour >= silentUntil) {
-                look(calendar.at(hour).plusSeconds(60L * luck.between(0, 50)), hour);
+            if (luck.about("visit").happens(visits.chance(hour, calendar)) && hour >= silentUntil) {
+                look(calendar.at(hour).plusSeconds(60L * luck.about("minute").between(0, 50)), hour);
             }
             Double share = changesInReply.remove(hour);
             if (share != null) {
@@ -108,27 +117,37 @@ final class SchoolClass {
         fastUntil = Math.max(fastUntil, untilHour);
     }
 
+    boolean fasts(int hour) {
+        return hour < fastUntil;
+    }
+
+    private double handle(Handling handling) {
+        done.add(handling);
+        return handling.on(tank);
+    }
+
     private void notice() {
-        if (tank.needsRepair() && luck.happens(tank.of(Trait.NOTICED_PER_DAY))) {
-            tank.repair();
+        if (tank.needsRepair() && luck.about("notice").happens(tank.of(Trait.NOTICED_PER_DAY))) {
+            handle(Handling.repair());
         }
     }
 
     private double slipOfTheHand() {
-        return luck.happens(tank.of(Trait.OVERFEEDS)) ? tank.of(Trait.OVERFEEDS_TIMES) : luck.between(-0.3, 0.3);
+        return luck.about("feed").happens(tank.of(Trait.OVERFEEDS))
+                ? tank.of(Trait.OVERFEEDS_TIMES) : luck.between(-0.3, 0.3);
     }
 
     private void look(Instant at, int hour) {
         TankState water = tank.state();
         Observation temperature = note(cards.thermometer(at, water.temperatureC()));
-        if (luck.happens(tank.of(Trait.CARDS))) {
+        if (luck.about("cards").happens(tank.of(Trait.CARDS))) {
             double ph = tested(Analyte.PH, () -> cards.ph(at, tank.ph()));
             double ammonia = tested(Analyte.TOTAL_AMMONIA, () -> cards.ammonia(at, water.ammoniaMgPerL()));
             double nitrite = tested(Analyte.NITRITE, () -> cards.nitrite(at, water.nitriteMgPerL()));
             react(ph, ammonia, nitrite, hour);
         }
         otherTests(at, water);
-        if (luck.happens(tank.of(Trait.DEATHS_NOTED))) {
+        if (luck.about("deaths noted").happens(tank.of(Trait.DEATHS_NOTED))) {
             note(Observation.of(at, Analyte.DEATHS, foundDead, 0));
             visits.worryAt(hour, foundDead >= MANY_DEAD);
             foundDead = 0;
@@ -139,8 +158,9 @@ final class SchoolClass {
         }
         boolean isWarm = temperature.value() > tank.of(Trait.SET_POINT_C) + WARM_K;
         visits.worryAt(hour, isWarm);
-        if ((isWarm || tank.needsRepair() && luck.happens(0.2)) && luck.happens(tank.of(Trait.REPAIRS))) {
-            tank.repair();
+        if ((isWarm || tank.needsRepair() && luck.about("eye for it").happens(0.2))
+                && luck.about("mending").happens(tank.of(Trait.REPAIRS))) {
+            handle(Handling.repair());
         }
     }
 
@@ -150,13 +170,13 @@ final class SchoolClass {
     }
 
     private void otherTests(Instant at, TankState water) {
-        if (luck.happens(tank.of(Trait.OTHER_TESTS))) {
+        if (luck.about("alkalinity test").happens(tank.of(Trait.OTHER_TESTS))) {
             note(cards.alkalinity(at, water.alkalinityMgPerL()));
         }
-        if (luck.happens(tank.of(Trait.OTHER_TESTS))) {
+        if (luck.about("nitrate test").happens(tank.of(Trait.OTHER_TESTS))) {
             note(cards.nitrate(at, water.nitrateMgPerL()));
         }
-        if (luck.happens(tank.of(Trait.OTHER_TESTS) / 2)) {
+        if (luck.about("oxygen test").happens(tank.of(Trait.OTHER_TESTS) / 2)) {
             note(cards.oxygen(at, tank.oxygenMgPerL()));
         }
     }
@@ -166,14 +186,19 @@ final class SchoolClass {
         return observation;
     }
 
+    /** Tests for chlorine, out of turn. */
+    Observation testChlorine(Instant at) {
+        return cards.chlorine(at, tank.chlorineMgPerL());
+    }
+
     private void react(double ph, double ammonia, double nitrite, int hour) {
         boolean isSour = ph <= LOW_PH;
         boolean isBad = ammonia >= HIGH_AMMONIA_MG_PER_L || nitrite >= HIGH_NITRITE_MG_PER_L;
         visits.worryAt(hour, isSour || isBad);
-        if (isSour && luck.happens(tank.of(Trait.REACTS))) {
-            tank.buffer(luck.between(15.0, 45.0));
+        if (isSour && luck.about("buffer").happens(tank.of(Trait.REACTS))) {
+            handle(Handling.buffer(luck.between(15.0, 45.0)));
         }
-        if (isBad && luck.happens(tank.of(Trait.REACTS))) {
+        if (isBad && luck.about("reply").happens(tank.of(Trait.REACTS))) {
             int from = hour + 24 * (int) Math.rint(luck.uniform() * tank.of(Trait.REACTS_AFTER_DAYS));
             changesInReply.put(from, luck.between(0.2, 0.5));
             if (luck.happens(tank.of(Trait.REACTS_TWICE))) {
@@ -187,7 +212,8 @@ final class SchoolClass {
         if (!school || hour < changeDue) {
             return;
         }
-        changeDue = hour + 24 * (int) Math.max(1, tank.of(Trait.CHANGE_EVERY_DAYS) + luck.between(-1.5, 1.5));
+        changeDue = hour + 24 * (int) Math.max(1, tank.of(Trait.CHANGE_EVERY_DAYS)
+                + luck.about("change").between(-1.5, 1.5));
         if (!luck.happens(tank.of(Trait.CHANGE_SKIPPED))) {
             double times = luck.happens(tank.of(Trait.CHANGE_DOUBLED)) ? 2 : 1;
             change(times * tank.of(Trait.CHANGE_SHARE), at);
@@ -195,8 +221,8 @@ final class SchoolClass {
     }
 
     private void change(double share, Instant at) {
-        tank.change(share);
-        if (luck.happens(tank.of(Trait.CHANGES_NOTED))) {
+        handle(Handling.change(share));
+        if (luck.about("change noted").happens(tank.of(Trait.CHANGES_NOTED))) {
             note(Observation.of(at, Analyte.WATER_CHANGE, 5 * Math.rint(20 * share), 0));
         }
     }

@@ -48,6 +48,17 @@ final class TankLife {
         water.pass(hour, calendar);
     }
 
+    /** One hour on, its class doing what another did at such a tank, but for feed where it is not to feed. */
+    void passHandled(int hour, List<Handling> handlings) {
+        if (calendar.hourOfDay(hour) == 0) {
+            water.deaths();
+        }
+        handlings.stream()
+                .filter(handling -> handling.kind() != Handling.Kind.FEED || !schoolClass.fasts(hour))
+                .forEach(handling -> handling.on(water));
+        water.pass(hour, calendar);
+    }
+
     TankFacts facts() {
         return facts;
     }

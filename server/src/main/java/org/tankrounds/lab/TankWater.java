@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.stream.DoubleStream;
 import org.tankrounds.fish.Development;
 import org.tankrounds.fish.Stage;
+import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Limits;
 import org.tankrounds.tankmodel.Conditions;
 import org.tankrounds.tankmodel.Nitrifiers;
@@ -151,10 +152,10 @@ final class TankWater {
         if (chilling.wears()) {
             model = model();
         }
-        if (luck.happens(of(Trait.AIR_FAILS_PER_DAY) * HOUR)) {
+        if (luck.about("air").happens(of(Trait.AIR_FAILS_PER_DAY) * HOUR)) {
             air = luck.between(0.35, 0.85);
         }
-        if (luck.happens(of(Trait.FILTER_HURT_PER_DAY) * HOUR)) {
+        if (luck.about("filter").happens(of(Trait.FILTER_HURT_PER_DAY) * HOUR)) {
             state = state.filterSetBack(luck.between(0.05, 0.6));
         }
     }
@@ -162,7 +163,7 @@ final class TankWater {
     private double roomC(int hour, SchoolCalendar calendar) {
         int clock = calendar.hourOfDay(hour);
         boolean unheated = clock < 6 || clock >= 18 || calendar.isWeekend(hour);
-        drift += of(Trait.ROOM_WANDERS_K) * luck.normal() - 0.02 * drift;
+        drift += of(Trait.ROOM_WANDERS_K) * luck.about("room").normal() - 0.02 * drift;
         return of(Trait.ROOM_C) + drift + of(Trait.SPRING_K) * calendar.spring(hour)
                 + of(Trait.ROOM_BY_DAY_K) * StrictMath.sin((clock - 9) / 24.0 * 2 * Math.PI)
                 - (unheated ? of(Trait.SET_BACK_K) : 0);
@@ -177,8 +178,9 @@ final class TankWater {
 
     /** At midnight: who has died. More die in bad water, and now and then many at once of something else. */
     int deaths() {
-        illDays = luck.happens(of(Trait.ILLNESS_PER_DAY)) ? luck.between(2, 8) : Math.max(0, illDays - 1);
-        double share = of(Trait.USUAL_DEATHS) * luck.between(0.3, 1.7)
+        illDays = luck.about("illness").happens(of(Trait.ILLNESS_PER_DAY))
+                ? luck.between(2, 8) : Math.max(0, illDays - 1);
+        double share = of(Trait.USUAL_DEATHS) * luck.about("deaths").between(0.3, 1.7)
                 + of(Trait.EXCESS_DEATHS) * Math.min(4, excessOfDay)
                 + (illDays > 0 ? ILLNESS_SHARE_PER_DAY * luck.uniform() : 0);
         excessOfDay = 0;
@@ -199,9 +201,23 @@ final class TankWater {
 
     void change(double share) {
         exchange(share, tap);
-        if (luck.happens(of(Trait.CHLORINE_FORGOTTEN))) {
-            chlorineMgPerL += share * luck.between(0.3, 1.5);
+        if (luck.about("chlorine").happens(of(Trait.CHLORINE_FORGOTTEN))) {
+            chlorineMgPerL += share * chlorineOfTapMgPerL(luck);
         }
+    }
+
+    /** The usual change, of water that nobody treated. */
+    void changeUntreated(Luck by) {
+        exchange(of(Trait.CHANGE_SHARE), tap);
+        chlorineMgPerL += of(Trait.CHANGE_SHARE) * chlorineOfTapMgPerL(by);
+    }
+
+    private static double chlorineOfTapMgPerL(Luck by) {
+        return by.between(0.3, 1.5);
+    }
+
+    double chlorineMgPerL() {
+        return chlorineMgPerL;
     }
 
     /** Water from the tap, treated and brought to the tank's temperature. */
@@ -243,8 +259,8 @@ final class TankWater {
         air = Math.max(air, AIR_OF_TWO);
     }
 
-    void mendChiller() {
-        chilling.repair();
+    void setChillerGoing(double mostC) {
+        chilling.setGoing(mostC);
         model = model();
     }
 
@@ -255,7 +271,7 @@ final class TankWater {
     /** Somebody sees to chiller, set-point and air. */
     void repair() {
         chilling.repair();
-        air = 1;
+        air = Math.max(1, air);
         model = model();
     }
 
@@ -292,11 +308,12 @@ final class TankWater {
 
     /** The sum over the limits of how far the water is beyond each. */
     double excess(Limits limits) {
-        double excess = 0;
-        for (double u : shares(limits)) {
-            excess += Math.max(0, u - 1);
-        }
-        return excess;
+        return DoubleStream.of(excesses(limits)).sum();
+    }
+
+    /** How far the water is beyond each limit, by {@link Driver#ordinal}. */
+    double[] excesses(Limits limits) {
+        return DoubleStream.of(shares(limits)).map(u -> Math.max(0, u - 1)).toArray();
     }
 
     /** How near the water is to the nearest limit, as a share of it. */
@@ -304,7 +321,7 @@ final class TankWater {
         return DoubleStream.of(shares(limits)).max().orElseThrow();
     }
 
-    /** Each level as a share of its limit. */
+    /** Each level as a share of its limit, by {@link Driver#ordinal}. */
     private double[] shares(Limits limits) {
         Stage stage = feeds() ? Stage.FEEDING : Stage.SAC_FRY;
         double unIonised = Ammonia.unIonisedMgPerL(state.ammoniaMgPerL(), ph(), state.temperatureC());

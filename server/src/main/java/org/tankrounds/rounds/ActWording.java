@@ -49,6 +49,7 @@ final class ActWording {
                     "Neutralise the " + disinfectant(chloramine) + " with" + amount(act)
                             + " of sodium thiosulfate pentahydrate.",
                     "Dissolve it in tank water and spread it over the surface."
+                            + " Read chlorine again an hour later."
                             + (chloramine ? AMMONIA_FREED : ""),
                     "By an adult, as its label says. Never mix chlorine products with acids or ammonia.");
             case ASK_FOR_READING -> new Advice("Ask for a reading: " + Analytes.inSentence(act.asks()) + ".", "", "");

@@ -10,6 +10,7 @@ import static org.tankrounds.testing.Water.read;
 import static org.tankrounds.testing.Water.with;
 
 import java.util.Arrays;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -24,6 +25,7 @@ import org.tankrounds.water.HeatBalance;
 
 /** What a deed does to the water, on the courses of a tank, against formulas worked elsewhere. */
 class WhatIfTest {
+    private static final double EXACT = 1e-9;
 
     @Test
     void nothingDone_changesNothing() {
@@ -76,7 +78,8 @@ class WhatIfTest {
      */
     @Test
     void bakingSoda_liftsThePhByTheLogarithmOfTheAlkalinity() {
-        Courses courses = courses(feedingFish(), with(FINE.lastRead(0.1), read(1, Analyte.ALKALINITY, 50, 2)));
+        Courses courses = courses(feedingFish(),
+                with(FINE.lastRead(0.1), read(1, Analyte.ALKALINITY, 50, EXACT)));
         Paths buffered = WhatIf.of(courses, Deed.bakingSoda(50), 72);
         assertThat(buffered.ph()[5][0] - courses.paths().ph()[5][0]).isCloseTo(0.30103, within(1e-5));
     }
@@ -88,7 +91,7 @@ class WhatIfTest {
     @Test
     void higherPh_makesMoreOfTheAmmoniaHarmful() {
         List<Observation> sour = with(FINE.withTemperatureC(10).withPh(7).lastRead(0.1),
-                read(1, Analyte.ALKALINITY, 50, 2));
+                read(1, Analyte.ALKALINITY, 50, EXACT));
         Courses courses = courses(eggs(), sour);
         double alkalinityForHalfAUnit = 50 * (Math.pow(10, 0.5) - 1);
         Paths buffered = WhatIf.of(courses, Deed.bakingSoda(alkalinityForHalfAUnit), 72);
@@ -151,10 +154,47 @@ class WhatIfTest {
     void unfedFish_giveOffLess_andFedAgainAsMuchAsBefore() {
         Courses courses = courses(feedingFish(), FINE.withTotalAmmoniaMgPerL(1).lastRead(0.1));
         Paths fasting = WhatIf.of(courses, Deed.fast(24), 72);
-        double[] off = IntStream.of(6, 24).mapToDouble(h -> courses.paths().unIonisedMgPerL()[h][0]
-                - fasting.unIonisedMgPerL()[h][0]).toArray();
+        double[] off = IntStream.of(6, 24)
+                .mapToDouble(h -> total(courses.paths(), h) - total(fasting, h)).toArray();
         assertThat(off[0]).isPositive();
         assertThat(off[1]).isGreaterThan(off[0]);
+    }
+
+    private static double total(Paths paths, int hour) {
+        return paths.unIonisedMgPerL()[hour][0]
+                / Courses.unIonisedPerTotal(paths.ph()[hour][0], paths.temperatureC()[hour][0]);
+    }
+
+    /**
+     * A fasting fish breathes out a quarter to a half less carbon dioxide (from memory). With 4 mg/L of it, 3
+     * of them from breath, three tenths less leave 3.1: the pH is log10(4 / 3.1) = 0.11 higher, and a quarter
+     * more of eight milligrams of ammonia is more than a day's less.
+     */
+    @Test
+    void unfedFish_breatheOutLess_whichHarmsWhereAmmoniaIsHigh() {
+        Courses courses = courses(feedingFish(), with(FINE.withTotalAmmoniaMgPerL(8).lastRead(0.1),
+                read(1, Analyte.ALKALINITY, 30, EXACT)));
+        Paths fasting = WhatIf.of(courses, Deed.fast(24), 72);
+        assertThat(fasting.ph()[24][0] - courses.paths().ph()[24][0]).isBetween(0.05, 0.15);
+        assertThat(fasting.unIonisedMgPerL()[24][0]).isGreaterThan(courses.paths().unIonisedMgPerL()[24][0]);
+    }
+
+    /** 2 to 8 mg/L of carbon dioxide at pH 7.3 and 11 °C go with 16 to 64 mg/L (Plummer and Busenberg 1982). */
+    @Test
+    void alkalinityThatNobodyRead_isHeldByItsSpan() {
+        double[] held = courses(
+                feedingFish().sourceAlkalinityMgPerL(100), FINE.lastRead(0.1)).alkalinityMgPerL();
+        double[] ends = {Arrays.stream(held).min().orElseThrow(), Arrays.stream(held).max().orElseThrow()};
+        assertThat(ends[0]).isBetween(8.0, 20.0);
+        assertThat(ends[1]).isBetween(55.0, 130.0);
+    }
+
+    /** Nitrifiers use it up: what was read a week ago is the most that is left. */
+    @Test
+    void alkalinityReadAWeekAgo_isTheMostThatIsHeld() {
+        double[] held = courses(feedingFish(), with(FINE.withPh(7.6).lastRead(0.1),
+                read(7, Analyte.ALKALINITY, 20, 5))).alkalinityMgPerL();
+        assertThat(Arrays.stream(held).max()).hasValue(25);
     }
 
     @Test

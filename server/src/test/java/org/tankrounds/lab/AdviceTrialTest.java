@@ -3,88 +3,108 @@ package org.tankrounds.lab;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.tankrounds.advice.Act;
+import org.tankrounds.advice.Advisor;
 import org.tankrounds.forecast.Forecaster;
 
 /**
- * The advice followed on simulated tanks of six worlds, whose water knows nothing of the engine. Small: a few
- * hundred mornings; rare acts are judged only where there are enough of them.
+ * The advice followed on simulated tanks of the six named worlds and some drawn at random, whose water knows
+ * nothing of the engine. Small: some thousand mornings; rare acts are judged only where there are enough.
  */
 class AdviceTrialTest {
     private static final long SEED = 2031;
     private static final int TANKS = 6;
     private static final int EVERY_NTH_MORNING = 14;
+    private static final int FIRST_DRAWN = 12_001;
+    private static final int DRAWN = 10;
     private static final int ENOUGH = 25;
     private static final long SODA_SEED = 77_204;
     private static final int SODA_TANKS = 11;
     private static final int EVERY_WEEK = 7;
     /**
-     * Of a hundred followed, so many may go beyond a limit that would not have: soft water changed wakes the
-     * filter.
+     * Share of the mornings after which a tank went beyond a limit by the act itself that would have stayed
+     * within all. The model lets two courses of a hundred do so; of water changes, two in a thousand did.
      */
-    private static final double MARGIN = 0.04;
+    private static final double MOST_NEWLY_BEYOND = 0.005;
 
-    private static final Map<String, EffectRow> TOGETHER_BY_WORLD = new TreeMap<>();
+    private static List<Followed> followed;
     private static final Map<String, EffectRow> BY_ACT = new TreeMap<>();
 
     @BeforeAll
     static void followTheAdvice() {
-        for (World world : World.NAMED) {
-            for (EffectRow row : AdviceTrial.of(world, SEED, TANKS, EVERY_NTH_MORNING, new Forecaster())) {
-                BY_ACT.merge(row.act(), row, EffectRow::plus);
-                if (row.act().equals(AdviceTrial.ALL)) {
-                    TOGETHER_BY_WORLD.put(world.name(), row);
-                }
-            }
-        }
+        Forecaster forecaster = new Forecaster();
+        Stream<World> drawn = IntStream.range(FIRST_DRAWN, FIRST_DRAWN + DRAWN).mapToObj(World::drawn);
+        followed = Stream.concat(World.NAMED.stream(), drawn).toList().parallelStream()
+                .flatMap(world -> AdviceTrial.of(
+                        world, SEED, TANKS, EVERY_NTH_MORNING, forecaster, new Advisor()).stream()).toList();
+        EffectRow.of(followed).forEach(row -> BY_ACT.put(row.act(), row));
     }
 
     @Test
     void followingTheAdvice_keepsManyMoreTanksUnderTheirLimits() {
         EffectRow all = BY_ACT.get(AdviceTrial.ALL);
-        assertThat(all.cases()).isGreaterThan(60);
-        assertThat(all.beyondWith()).as("%s", all).isLessThan(0.6 * all.beyondWithout());
-        assertThat(all.harmWith()).as("%s", all).isLessThan(0.6 * all.harmWithout());
+        assertThat(all.cases()).isGreaterThan(150);
+        assertThat(all.beyondWith()).as("%s", all).isLessThan(0.65 * all.beyondWithout());
+        assertThat(all.exposureWith()).as("%s", all).isLessThan(0.5 * all.exposureWithout());
     }
 
     @Test
-    void followingTheAdvice_harmsInNoWorld() {
-        // Careful classes may need no advice at all.
-        assertThat(TOGETHER_BY_WORLD.keySet()).hasSizeGreaterThanOrEqualTo(World.NAMED.size() - 1);
-        TOGETHER_BY_WORLD.forEach((world, row) -> {
-            assertThat(row.beyondWith()).as("%s: %s", world, row).isLessThanOrEqualTo(row.beyondWithout());
-            assertThat(row.harmWith()).as("%s: %s", world, row).isLessThanOrEqualTo(row.harmWithout());
-        });
-    }
-
-    @Test
-    void noActByItself_doesHarm() {
-        assertThat(BY_ACT.values()).filteredOn(row -> row.cases() >= ENOUGH).hasSizeGreaterThan(3)
+    void everyActByItself_keepsTanksUnderTheirLimitsMoreOften() {
+        assertThat(BY_ACT.values()).filteredOn(row -> row.cases() >= ENOUGH).hasSizeGreaterThan(5)
                 .allSatisfy(row -> {
-                    assertThat(row.beyondWith()).as("%s", row).isLessThanOrEqualTo(row.beyondWithout());
-                    assertThat(row.harmWith()).as("%s", row).isLessThanOrEqualTo(row.harmWithout());
-                    assertThat(row.madeWorse()).as("%s", row).isLessThanOrEqualTo(MARGIN);
+                    assertThat(row.beyondWith()).as("%s", row).isLessThan(row.beyondWithout());
+                    assertThat(row.exposureWith()).as("%s", row).isLessThan(row.exposureWithout());
                 });
+    }
+
+    /** More exposure than chance among its tanks explains. */
+    @Test
+    void noAct_harmsInAnyWorld() {
+        Map<String, List<Followed>> byWorld =
+                followed.stream().collect(Collectors.groupingBy(Followed::world));
+        assertThat(byWorld).hasSizeGreaterThan(World.NAMED.size());
+        byWorld.forEach((world, ofWorld) -> assertThat(EffectRow.of(ofWorld)).allSatisfy(row ->
+                assertThat(row.exposureRaised()[0]).as("%s: %s", world, row).isLessThanOrEqualTo(0)));
+    }
+
+    @Test
+    void hardlyAnyTank_goesBeyondALimitByWhatWasDone() {
+        assertThat(followed).filteredOn(Followed::isNewlyBeyondOfItself)
+                .hasSizeLessThanOrEqualTo((int) (MOST_NEWLY_BEYOND * followed.size()));
+        assertThat(BY_ACT.values()).allSatisfy(row -> assertThat(row.newlyBeyondOfItself()).as("%s", row)
+                .isLessThanOrEqualTo(Math.max(2 * MOST_NEWLY_BEYOND, 1.0 / row.cases())));
     }
 
     /** Alkalinity given back at a stroke wakes nitrifiers, and nitrite with them. */
     @Test
     void bakingSodaInSoftWater_bringsNoNitriteBeyondItsLimit() {
-        EffectRow soda = AdviceTrial.of(World.SOFT_WATER, SODA_SEED, SODA_TANKS, EVERY_WEEK, new Forecaster())
-                .stream().filter(row -> row.act().equals(Act.Kind.BICARBONATE.name())).findFirst().orElseThrow();
+        EffectRow soda = EffectRow.of(AdviceTrial.of(World.SOFT_WATER, SODA_SEED, SODA_TANKS, EVERY_WEEK,
+                new Forecaster(), new Advisor())).stream()
+                .filter(row -> row.act().equals(Act.Kind.BICARBONATE.name())).findFirst().orElseThrow();
         assertThat(soda.cases()).isGreaterThan(4);
         assertThat(soda.beyondWith()).as("%s", soda).isLessThanOrEqualTo(soda.beyondWithout());
-        assertThat(soda.harmWith()).as("%s", soda).isLessThanOrEqualTo(soda.harmWithout());
-        assertThat(soda.madeWorse()).as("%s", soda).isZero();
+        assertThat(soda.exposureWith()).as("%s", soda).isLessThanOrEqualTo(soda.exposureWithout());
+        assertThat(soda.newlyBeyond()).as("%s", soda).isZero();
     }
 
-    /**
-     * The page promises no more than comes; these worlds are kinder than those that the trust was learned in.
-     */
+    /** Untreated water was changed in, a card shows it, and what was dosed is by the card. */
+    @Test
+    void thiosulfate_takesTheChlorineOut() {
+        EffectRow dosed = BY_ACT.get(Act.Kind.THIOSULFATE.name());
+        assertThat(dosed.cases()).isGreaterThan(100);
+        assertThat(dosed.beyondWithout()).as("%s", dosed).isEqualTo(1);
+        assertThat(dosed.beyondWith()).as("%s", dosed).isLessThan(0.5);
+        assertThat(dosed.exposureWith()).as("%s", dosed).isLessThan(0.2 * dosed.exposureWithout());
+    }
+
     @Test
     void chancesSaid_promiseNoMoreThanComes() {
         assertThat(BY_ACT.values()).filteredOn(row -> row.cases() >= ENOUGH).allSatisfy(row -> {
@@ -96,9 +116,29 @@ class AdviceTrialTest {
         assertThat(all.saidWithout()).as("%s", all).isCloseTo(all.beyondWithout(), within(0.1));
     }
 
+    /** With and without differ by the act alone: one that the water feels nothing of changes nothing. */
+    @Test
+    void sameHours_passTheSameWhateverIsDone_butForWhatItDoes() {
+        SchoolCalendar calendar = new SchoolCalendar(Luck.of(SEED, "calendar"));
+        TankLife life = TankLife.begun(World.SOFT_WATER, SEED, 1, calendar);
+        for (int hour = life.arrivedAt(); hour < 4_000; hour++) {
+            life.pass(hour);
+        }
+        Morning morning = new Morning(life, 4_000, 12, SEED);
+        List<Act> look = List.of(new Advisor().advise(new Forecaster().lookAhead(
+                life.facts(), List.of(), LabSeason.at(4_000)), List.of()).acts().get(0));
+        assertThat(look.get(0).kind()).isIn(Act.Kind.ASK_FOR_READING, Act.Kind.LOOK_AT_FISH);
+        assertThat(morning.with(look).exposure()).isEqualTo(morning.without().exposure());
+        assertThat(morning.withThoseAlone(look).exposure()).isEqualTo(morning.without().exposure());
+    }
+
     @Test
     void trial_ofTheSameSeed_isTheSame() {
-        assertThat(AdviceTrial.of(World.SOFT_WATER, 3, 2, 30, new Forecaster()).toString())
-                .isEqualTo(AdviceTrial.of(World.SOFT_WATER, 3, 2, 30, new Forecaster()).toString());
+        assertThat(rows()).isNotEmpty().isEqualTo(rows());
+    }
+
+    private static String rows() {
+        return EffectRow.of(AdviceTrial.of(
+                World.SOFT_WATER, 3, 2, 30, new Forecaster(), new Advisor())).toString();
     }
 }
