@@ -8,6 +8,7 @@ import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.water.Analyte;
+import org.tankrounds.water.Digits;
 
 /** What the engine takes in: the measurements and husbandry acts that hold, oldest first. */
 public final class ObservationRepository {
@@ -31,14 +32,9 @@ public final class ObservationRepository {
         return new Observation(
                 row.get(MEASUREMENTS.MEASURED_AT),
                 Analyte.ofCode(row.get(MEASUREMENTS.ANALYTE)).orElseThrow(),
-                exact(row.get(MEASUREMENTS.VALUE)),
-                exact(row.get(MEASUREMENTS.HALF_STEP)),
+                Digits.kept(row.get(MEASUREMENTS.VALUE)),
+                Digits.kept(row.get(MEASUREMENTS.HALF_STEP)),
                 (flags & NOT_DETECTED) != 0,
                 (flags & DOUBTFUL) != 0);
-    }
-
-    /** The shortest decimal of the stored single: the service then computes with the numbers that a file would hold. */
-    private static double exact(float value) {
-        return Double.parseDouble(Float.toString(value));
     }
 }
