@@ -1,5 +1,6 @@
 package org.tankrounds.belief;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -36,6 +37,10 @@ public record TankFacts(
         Optional<Instant> firstFeedingAt,
         ZoneId zone) {
 
+    /** A filter is started weeks before the eggs come; what was read then belongs to the season. */
+    private static final Duration BEFORE_EGGS = Duration.ofDays(60);
+    private static final Duration WITHOUT_EGGS = Duration.ofDays(300);
+
     public TankFacts {
         Objects.requireNonNull(tank, "tank");
         Objects.requireNonNull(volumeL, "volumeL");
@@ -48,6 +53,12 @@ public record TankFacts(
         Objects.requireNonNull(elevationM, "elevationM");
         Objects.requireNonNull(firstFeedingAt, "firstFeedingAt");
         Objects.requireNonNull(zone, "zone");
+    }
+
+    /** What was read earlier was last year's fish in last year's filter, and does not count at {@code asOf}. */
+    public Instant seasonFrom(Instant asOf) {
+        return eggsReceivedAt.filter(received -> !received.isAfter(asOf))
+                .map(received -> received.minus(BEFORE_EGGS)).orElse(asOf.minus(WITHOUT_EGGS));
     }
 
     /** A tank of which only the code is known. */
