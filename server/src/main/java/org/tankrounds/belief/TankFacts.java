@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.tankrounds.water.Digits;
 
 /**
  * What is known of a tank besides its readings.
@@ -66,7 +67,7 @@ public record TankFacts(
         return new Builder(tank);
     }
 
-    /** Gathers the facts that are known; {@code null} and leaving out both mean unknown. */
+    /** Gathers the facts that are known, with the digits that are kept; {@code null} and leaving out mean unknown. */
     public static final class Builder {
 
         private final String tank;
@@ -142,7 +143,7 @@ public record TankFacts(
         }
 
         private static OptionalDouble known(Number value) {
-            return value == null ? OptionalDouble.empty() : OptionalDouble.of(value.doubleValue());
+            return value == null ? OptionalDouble.empty() : OptionalDouble.of(Digits.kept(value.doubleValue()));
         }
     }
 }

@@ -8,7 +8,6 @@ import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.water.Analyte;
-import org.tankrounds.water.Digits;
 
 /** What the engine takes in: the measurements and husbandry acts that hold, oldest first. */
 public final class ObservationRepository {
@@ -32,8 +31,8 @@ public final class ObservationRepository {
         return new Observation(
                 row.get(MEASUREMENTS.MEASURED_AT),
                 Analyte.ofCode(row.get(MEASUREMENTS.ANALYTE)).orElseThrow(),
-                Digits.kept(row.get(MEASUREMENTS.VALUE)),
-                Digits.kept(row.get(MEASUREMENTS.HALF_STEP)),
+                row.get(MEASUREMENTS.VALUE),
+                row.get(MEASUREMENTS.HALF_STEP),
                 (flags & NOT_DETECTED) != 0,
                 (flags & DOUBTFUL) != 0);
     }

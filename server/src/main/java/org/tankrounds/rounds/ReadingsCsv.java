@@ -13,7 +13,6 @@ import java.util.stream.Stream;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.config.CommandException;
 import org.tankrounds.water.Analyte;
-import org.tankrounds.water.Digits;
 import org.tankrounds.water.Range;
 import org.tankrounds.water.UnitForm;
 import org.tankrounds.water.Units;
@@ -157,7 +156,7 @@ final class ReadingsCsv {
     /** As the service has it when nobody has said that an unlikely value is right. */
     private void add(String tank, Instant at, Analyte analyte, double value, double halfStep) {
         boolean below = value == 0 && analyte.isUndetectedAtZero();
-        byTank.computeIfAbsent(tank, t -> new ArrayList<>()).add(new Observation(at, analyte, Digits.kept(value),
-                Digits.kept(halfStep), below, !analyte.isLikely(value)));
+        byTank.computeIfAbsent(tank, t -> new ArrayList<>())
+                .add(new Observation(at, analyte, value, halfStep, below, !analyte.isLikely(value)));
     }
 }

@@ -12,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.tankrounds.belief.TankFacts;
-import org.tankrounds.water.Digits;
 import org.tankrounds.water.Range;
 
 /** The tanks of a CSV file, in its order. Only the code is needed. */
@@ -40,19 +39,14 @@ final class TanksCsv {
     private static TankFacts facts(CsvRow row) {
         ZoneId zone = zone(row);
         return TankFacts.of(row.needed("tank", "every line names its tank."))
-                .volumeL(kept(row, "volume_l", VOLUME_L))
+                .volumeL(row.number("volume_l", VOLUME_L).orElse(null))
                 .eggs(row.wholeNumber("eggs", EGGS).orElse(null))
                 .eggsReceivedAt(eggsReceivedAt(row, zone))
-                .thermalUnitsC(kept(row, "thermal_units_c", THERMAL_UNITS_C))
-                .sourceAlkalinityMgPerL(kept(row, "source_alkalinity_mg_l", MG_PER_L))
-                .chlorideMgPerL(kept(row, "chloride_mg_l", MG_PER_L))
+                .thermalUnitsC(row.number("thermal_units_c", THERMAL_UNITS_C).orElse(null))
+                .sourceAlkalinityMgPerL(row.number("source_alkalinity_mg_l", MG_PER_L).orElse(null))
+                .chlorideMgPerL(row.number("chloride_mg_l", MG_PER_L).orElse(null))
                 .zone(zone)
                 .build();
-    }
-
-    /** Null where the file does not say it. */
-    private static Double kept(CsvRow row, String column, Range range) {
-        return row.number(column, range).map(Digits::kept).orElse(null);
     }
 
     /** A day alone is taken as its noon at the school, because eggs come with a date on the box. */

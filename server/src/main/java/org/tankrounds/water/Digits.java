@@ -9,8 +9,7 @@ public final class Digits {
 
     /**
      * A number as it comes back once it was kept: the decimal that somebody may have written, 80.3 and not
-     * 80.30000305. What is never stored passes through here too, so that the engine computes with the same numbers
-     * whichever way they came.
+     * 80.30000305.
      *
      * @param number finite, in any unit
      */
