@@ -120,7 +120,10 @@ final class Proposals {
         ChangeSize size = new ChangeSize(ahead, driver);
         if (size.isCalledFor()) {
             Asked.beforeChange(driver, observations, forecast)
-                    .map(analyte -> Proposal.of(Act.ask(driver, analyte))).or(size::proposal).or(() -> alkalinityFirst(driver)).ifPresent(all::add);
+                    .map(analyte -> Proposal.of(Act.ask(driver, analyte)))
+                    .or(size::proposal)
+                    .or(() -> alkalinityFirst(driver))
+                    .ifPresent(all::add);
         }
     }
 

@@ -4,9 +4,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
 import org.tankrounds.water.Analyte;
+import org.tankrounds.water.Digits;
 
 /**
- * What the engine takes in: one measurement or one husbandry act, in canonical units.
+ * What the engine takes in: one measurement or one husbandry act, in canonical units and with the digits that are
+ * kept of it, whichever way it came.
  *
  * @param at when it was measured or done
  * @param analyte what
@@ -32,6 +34,8 @@ public record Observation(
         if (!(halfStep >= 0) || Double.isInfinite(halfStep)) {
             throw new IllegalArgumentException("halfStep must be 0 or more, was " + halfStep);
         }
+        value = Digits.kept(value);
+        halfStep = Digits.kept(halfStep);
     }
 
     /** A plain measurement that nobody doubts. */

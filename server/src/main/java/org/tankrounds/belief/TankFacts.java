@@ -1,5 +1,6 @@
 package org.tankrounds.belief;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -7,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.tankrounds.water.Digits;
 
 /**
  * What is known of a tank besides its readings.
@@ -36,6 +38,10 @@ public record TankFacts(
         Optional<Instant> firstFeedingAt,
         ZoneId zone) {
 
+    /** A filter is started weeks before the eggs come; what was read then belongs to the season. */
+    private static final Duration BEFORE_EGGS = Duration.ofDays(60);
+    private static final Duration WITHOUT_EGGS = Duration.ofDays(300);
+
     public TankFacts {
         Objects.requireNonNull(tank, "tank");
         Objects.requireNonNull(volumeL, "volumeL");
@@ -50,12 +56,18 @@ public record TankFacts(
         Objects.requireNonNull(zone, "zone");
     }
 
+    /** What was read earlier was last year's fish in last year's filter, and does not count at {@code asOf}. */
+    public Instant seasonFrom(Instant asOf) {
+        return eggsReceivedAt.filter(received -> !received.isAfter(asOf))
+                .map(received -> received.minus(BEFORE_EGGS)).orElse(asOf.minus(WITHOUT_EGGS));
+    }
+
     /** A tank of which only the code is known. */
     public static Builder of(String tank) {
         return new Builder(tank);
     }
 
-    /** Gathers the facts that are known; {@code null} and leaving out both mean unknown. */
+    /** Gathers the facts that are known, with the digits that are kept; {@code null} and leaving out mean unknown. */
     public static final class Builder {
 
         private final String tank;
@@ -131,7 +143,7 @@ public record TankFacts(
         }
 
         private static OptionalDouble known(Number value) {
-            return value == null ? OptionalDouble.empty() : OptionalDouble.of(value.doubleValue());
+            return value == null ? OptionalDouble.empty() : OptionalDouble.of(Digits.kept(value.doubleValue()));
         }
     }
 }

@@ -39,7 +39,7 @@ public final class Forecaster {
     /**
      * The forecast of a tank. The same input gives the same output, bit for bit.
      *
-     * @param observations in any order; those after {@code asOf} do not count
+     * @param observations in any order; those after {@code asOf} do not count, nor last season's
      */
     public Forecast forecast(TankFacts facts, List<Observation> observations, Instant asOf) {
         return lookAhead(facts, observations, asOf).forecast();
@@ -47,7 +47,7 @@ public final class Forecaster {
 
     /** The same with the courses behind it. */
     public LookAhead lookAhead(TankFacts facts, List<Observation> noted, Instant asOf) {
-        List<Observation> observations = eachOnce(noted);
+        List<Observation> observations = ofTheSeason(facts, noted, asOf);
         TankBelief belief = BeliefFilter.believe(facts, observations, asOf);
         Paths course = ForwardModel.run(belief);
         Outcome outcome = new Outcome(course, limits);
@@ -77,7 +77,7 @@ public final class Forecaster {
 
     /** The signs that experience judges a tank by, in the order of {@link Sign}; for making experience. */
     public double[] signs(TankFacts facts, List<Observation> noted, Instant asOf) {
-        List<Observation> observations = eachOnce(noted);
+        List<Observation> observations = ofTheSeason(facts, noted, asOf);
         TankBelief belief = BeliefFilter.believe(facts, observations, asOf);
         Outcome outcome = new Outcome(ForwardModel.run(belief), limits);
         weighByDeaths(outcome, belief);
@@ -85,8 +85,9 @@ public final class Forecaster {
     }
 
     /** The same line again, as in a file pasted twice, is no second look that bears out a slip of the pen. */
-    private static List<Observation> eachOnce(List<Observation> noted) {
-        return noted.stream().distinct().toList();
+    private static List<Observation> ofTheSeason(TankFacts facts, List<Observation> noted, Instant asOf) {
+        Instant from = facts.seasonFrom(asOf);
+        return noted.stream().filter(o -> !o.at().isBefore(from)).distinct().toList();
     }
 
     private static void weighByDeaths(Outcome outcome, TankBelief belief) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.tankrounds.water.Analyte;
+import org.tankrounds.water.Digits;
 import org.tankrounds.water.UnitForm;
 
 /** The chapter's kits. */
@@ -93,11 +94,6 @@ public final class KitRepository {
         return new KitScale(
                 Analyte.ofCode(row.get(KIT_SCALES.ANALYTE)).orElseThrow(),
                 new UnitForm(row.get(KIT_SCALES.UNIT), row.get(KIT_SCALES.COUNTS_AS)),
-                Arrays.stream(row.get(KIT_SCALES.STEPS)).map(KitRepository::exact).toList());
-    }
-
-    /** 0.2 stays 0.2: the shortest decimal of the stored single, not its binary neighbour. */
-    private static Double exact(Float step) {
-        return Double.valueOf(step.toString());
+                Arrays.stream(row.get(KIT_SCALES.STEPS)).map(step -> Digits.kept(step)).toList());
     }
 }

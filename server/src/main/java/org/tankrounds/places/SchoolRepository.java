@@ -11,6 +11,7 @@ import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.impl.DSL;
+import org.tankrounds.water.Digits;
 import org.tankrounds.web.NotFoundException;
 
 /** The chapter's schools. */
@@ -74,7 +75,7 @@ public final class SchoolRepository {
         School.Details details = new School.Details(
                 row.get(SCHOOLS.NAME),
                 Optional.ofNullable(row.get(SCHOOLS.PLACE)),
-                elevationM == null ? OptionalDouble.empty() : OptionalDouble.of(elevationM),
+                elevationM == null ? OptionalDouble.empty() : OptionalDouble.of(Digits.kept(elevationM)),
                 ZoneId.of(row.get(SCHOOLS.TIME_ZONE)));
         return new School(row.get(SCHOOLS.SCHOOL_ID), row.get(SCHOOLS.CODE), details, classrooms);
     }

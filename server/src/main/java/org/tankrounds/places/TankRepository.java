@@ -14,6 +14,7 @@ import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.SelectConditionStep;
 import org.jooq.impl.DSL;
+import org.tankrounds.water.Digits;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.NotFoundException;
 import org.tankrounds.web.Role;
@@ -110,7 +111,7 @@ public final class TankRepository {
                 ZoneId.of(row.get(SCHOOLS.TIME_ZONE)),
                 known(row.get(SCHOOLS.ELEVATION_M)),
                 row.get(TANKS.KIT_ID),
-                row.get(TANKS.VOLUME_L),
+                Digits.kept(row.get(TANKS.VOLUME_L)),
                 known(row.get(TANKS.CHILLER_SET_POINT_C)),
                 row.get(TANKS.FILTER_KIND),
                 Optional.ofNullable(row.get(TANKS.FILTER_STARTED_ON)),
@@ -122,6 +123,6 @@ public final class TankRepository {
     }
 
     private static OptionalDouble known(Float value) {
-        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(Digits.kept(value));
     }
 }

@@ -13,6 +13,7 @@ import org.tankrounds.places.KitScale;
 import org.tankrounds.places.Tank;
 import org.tankrounds.readings.GivenReading.GivenValue;
 import org.tankrounds.water.Analyte;
+import org.tankrounds.water.Digits;
 import org.tankrounds.water.UnitForm;
 import org.tankrounds.water.Units;
 
@@ -26,9 +27,6 @@ final class Judge {
     /** A clock that is this much ahead is wrong, and so is the time it gave. */
     static final Duration CLOCKS_MAY_DIFFER = Duration.ofMinutes(10);
     static final String TIME_DOUBTFUL = "time_doubtful";
-    private static final Set<Analyte> CONCENTRATIONS = EnumSet.of(
-            Analyte.TOTAL_AMMONIA, Analyte.NITRITE, Analyte.NITRATE, Analyte.DISSOLVED_OXYGEN, Analyte.ALKALINITY,
-            Analyte.HARDNESS, Analyte.CHLORIDE, Analyte.CHLORINE);
 
     private final Tank tank;
     private final Kit kit;
@@ -81,9 +79,8 @@ final class Judge {
         for (GivenValue value : given.values()) {
             if (value.analyte() == Analyte.TEMPERATURE && value.as().isEmpty()) {
                 Optional<UnitForm> form = Analyte.TEMPERATURE.form(value.unit(), "");
-                double temperatureC = form.isEmpty() ? Double.NaN
-                        : Units.toCanonical(Analyte.TEMPERATURE, form.get(), value.value().doubleValue(), 0);
-                return temperatureC >= 0 && temperatureC <= 40 ? temperatureC : Double.NaN;
+                return form.isEmpty() ? Double.NaN : Digits.kept(
+                        Units.toCanonical(Analyte.TEMPERATURE, form.get(), value.value().doubleValue(), 0));
             }
         }
         return Double.NaN;
@@ -105,7 +102,7 @@ final class Judge {
             faults.add(given.at() + "/value", Wording.name(analyte) + " is a whole number.");
             return;
         }
-        if (given.below() && !CONCENTRATIONS.contains(analyte)) {
+        if (given.below() && !analyte.isDissolved()) {
             faults.add(given.at() + "/below", "below says that a substance was not detected; "
                     + Wording.name(analyte) + " cannot have it.");
             return;
@@ -171,7 +168,7 @@ final class Judge {
         if (given.below()) {
             return true;
         }
-        if (!CONCENTRATIONS.contains(analyte) || analyte == Analyte.DISSOLVED_OXYGEN) {
+        if (!analyte.isUndetectedAtZero()) {
             return false;
         }
         return given.value().signum() == 0 || given.step().isEmpty() && card(given)

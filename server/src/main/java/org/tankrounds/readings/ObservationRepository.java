@@ -31,14 +31,9 @@ public final class ObservationRepository {
         return new Observation(
                 row.get(MEASUREMENTS.MEASURED_AT),
                 Analyte.ofCode(row.get(MEASUREMENTS.ANALYTE)).orElseThrow(),
-                exact(row.get(MEASUREMENTS.VALUE)),
-                exact(row.get(MEASUREMENTS.HALF_STEP)),
+                row.get(MEASUREMENTS.VALUE),
+                row.get(MEASUREMENTS.HALF_STEP),
                 (flags & NOT_DETECTED) != 0,
                 (flags & DOUBTFUL) != 0);
-    }
-
-    /** The shortest decimal of the stored single: the service then computes with the numbers that a file would hold. */
-    private static double exact(float value) {
-        return Double.parseDouble(Float.toString(value));
     }
 }

@@ -3,6 +3,7 @@ package org.tankrounds.rounds;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -86,7 +87,7 @@ final class CsvRow {
 
     Optional<Instant> parsedTime(String column) {
         try {
-            Instant at = OffsetDateTime.parse(text(column)).toInstant();
+            Instant at = OffsetDateTime.parse(text(column)).toInstant().truncatedTo(ChronoUnit.MICROS);
             if (at.isBefore(YEAR_2000)) {
                 throw refused(column, shown(column) + " is before 2000; allowed are times since then.");
             }

@@ -70,9 +70,7 @@ final class ReadingsCsv {
             return;
         }
         requirePossible(row, analyte, form, value);
-        add(tank, new Observation(at, analyte, value,
-                Units.stepToCanonical(analyte, form, halfStep, Double.NaN, 0),
-                value == 0 && isReadFromCard(analyte), !analyte.isLikely(value)));
+        add(tank, at, analyte, value, Units.stepToCanonical(analyte, form, halfStep, Double.NaN, 0));
     }
 
     /** 0 where the line has none. */
@@ -137,12 +135,6 @@ final class ReadingsCsv {
         return String.valueOf(Math.round(Units.fromCanonical(analyte, form, canonical, Double.NaN, 0)));
     }
 
-    /** A colour card's zero means "below half its first step", never none at all. */
-    private static boolean isReadFromCard(Analyte analyte) {
-        return analyte == Analyte.TOTAL_AMMONIA || analyte == Analyte.NITRITE
-                || analyte == Analyte.NITRATE || analyte == Analyte.CHLORINE;
-    }
-
     /** By the same reading's temperature, else the tank's last before, else 10 °C. */
     private void settle(OxygenPercent oxygen) {
         double temperatureC = Double.NaN;
@@ -158,11 +150,13 @@ final class ReadingsCsv {
         double mgPerL = Units.toCanonical(Analyte.DISSOLVED_OXYGEN, percent, oxygen.percent, temperatureC);
         double halfStep = Units.stepToCanonical(
                 Analyte.DISSOLVED_OXYGEN, percent, oxygen.halfStep, temperatureC, 0);
-        add(oxygen.tank, new Observation(oxygen.at, Analyte.DISSOLVED_OXYGEN, mgPerL, halfStep, false,
-                !Analyte.DISSOLVED_OXYGEN.isLikely(mgPerL)));
+        add(oxygen.tank, oxygen.at, Analyte.DISSOLVED_OXYGEN, mgPerL, halfStep);
     }
 
-    private void add(String tank, Observation observation) {
-        byTank.computeIfAbsent(tank, t -> new ArrayList<>()).add(observation);
+    /** As the service has it when nobody has said that an unlikely value is right. */
+    private void add(String tank, Instant at, Analyte analyte, double value, double halfStep) {
+        boolean below = value == 0 && analyte.isUndetectedAtZero();
+        byTank.computeIfAbsent(tank, t -> new ArrayList<>())
+                .add(new Observation(at, analyte, value, halfStep, below, !analyte.isLikely(value)));
     }
 }

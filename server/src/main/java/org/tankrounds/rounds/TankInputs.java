@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jooq.DSLContext;
 import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.TankFacts;
 import org.tankrounds.places.Tank;
 import org.tankrounds.readings.LastLooks;
 import org.tankrounds.readings.ObservationRepository;
@@ -14,9 +15,6 @@ import org.tankrounds.season.LotRepository;
 
 /** Gathers what is known of a tank up to a moment. */
 public final class TankInputs {
-    /** A filter is started weeks before the eggs come; what was read then belongs to the season. */
-    private static final Duration BEFORE_EGGS = Duration.ofDays(60);
-    private static final Duration WITHOUT_EGGS = Duration.ofDays(300);
     private static final Duration CLOCKS_DIFFER_BY = Duration.ofMinutes(10);
 
     private final LotRepository lots;
@@ -31,11 +29,11 @@ public final class TankInputs {
 
     TankInput load(DSLContext tx, int chapterId, Tank tank, Instant asOf) {
         Optional<Lot> lot = lots.findHeldBy(tx, chapterId, tank.tankId(), asOf).map(eggs -> knownBy(eggs, tank, asOf));
-        Instant from = lot.map(eggs -> eggs.receivedAt().minus(BEFORE_EGGS)).orElse(asOf.minus(WITHOUT_EGGS));
-        List<Observation> all =
-                observations.list(tx, chapterId, tank.tankId(), from, asOf.plus(CLOCKS_DIFFER_BY));
+        TankFacts facts = FactsOfTank.of(tank, lot);
+        List<Observation> all = observations.list(
+                tx, chapterId, tank.tankId(), facts.seasonFrom(asOf), asOf.plus(CLOCKS_DIFFER_BY));
         List<Observation> counted = all.stream().filter(o -> !o.at().isAfter(asOf)).toList();
-        return new TankInput(tank, lot, FactsOfTank.of(tank, lot), counted,
+        return new TankInput(tank, lot, facts, counted,
                 lastLooks.find(tx, chapterId, tank.tankId(), asOf), counted.size() < all.size());
     }
 

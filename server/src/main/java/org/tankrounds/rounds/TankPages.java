@@ -18,9 +18,9 @@ import org.tankrounds.web.Role;
 /** From what is known of a tank to its page. */
 final class TankPages {
     private static final Duration TWO_WEEKS = Duration.ofDays(14);
-    private static final String CAPTION = "Dots are readings, hollow where nothing was detected; gaps are "
-            + "more than three days without one. Bands: half and nine tenths of how the next 72 hours could go if nobody steps in, "
-            + "drawn wider than the past. Dashed: the limit, which changes when the fish begin to feed. Below: "
+    private static final String CAPTION = "Dots are readings, hollow where nothing was detected; gaps are more than "
+            + "three days without one. Bands: half and nine tenths of how the next 72 hours could go if nobody steps "
+            + "in, drawn wider than the past. Dashed: the limit, which changes when the fish begin to feed. Below: "
             + "▲ water change, ✕ deaths, ◆ first feeding.";
 
     /** What one page is made of. */

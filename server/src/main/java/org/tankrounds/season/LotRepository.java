@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jooq.DSLContext;
 import org.jooq.Record;
+import org.tankrounds.water.Digits;
 
 /** The chapter's egg lots. */
 public final class LotRepository {
@@ -46,7 +47,7 @@ public final class LotRepository {
                 row.get(LOTS.TANK_ID),
                 row.get(LOTS.EGGS),
                 row.get(LOTS.RECEIVED_AT),
-                thermalUnits == null ? OptionalDouble.empty() : OptionalDouble.of(thermalUnits),
+                thermalUnits == null ? OptionalDouble.empty() : OptionalDouble.of(Digits.kept(thermalUnits)),
                 Optional.ofNullable(row.get(LOTS.SUPPLIER)),
                 Optional.ofNullable(row.get(LOTS.CERTIFICATE)),
                 Optional.ofNullable(row.get(LOTS.FIRST_FEEDING_ON)));

@@ -84,6 +84,16 @@ public enum Analyte {
         return this == DEATHS;
     }
 
+    /** So much of it in a litre: a method may detect none. */
+    public boolean isDissolved() {
+        return !isHusbandry() && this != TEMPERATURE && this != PH;
+    }
+
+    /** Whether its 0 says "below half the first step above it", never none at all. Oxygen's is a meter's. */
+    public boolean isUndetectedAtZero() {
+        return isDissolved() && this != DISSOLVED_OXYGEN;
+    }
+
     /** Values that can be meant at all, in the canonical unit. */
     public Range possible() {
         return possible;

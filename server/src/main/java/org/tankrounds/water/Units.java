@@ -18,7 +18,7 @@ public final class Units {
     public static final double N_PER_NO3 = 14.0067 / (14.0067 + 3 * 15.9994);
     /** mg/L CaCO3 per German degree. */
     public static final double CACO3_PER_GERMAN_DEGREE = 17.848;
-    /** Taken for oxygen in % where no temperature is known, °C. */
+    /** Taken for oxygen in % where no temperature is known, or none from 0 to 40 °C that water with fish can have. */
     public static final double TEMPERATURE_C_WHERE_UNKNOWN = 10;
 
     private Units() {
@@ -70,8 +70,8 @@ public final class Units {
             Analyte analyte, UnitForm form, double waterTemperatureC, double elevationM) {
         requireAccepted(analyte, form);
         if (analyte == Analyte.DISSOLVED_OXYGEN && form.unit().equals("%")) {
-            double temperatureC = Double.isNaN(waterTemperatureC)
-                    ? TEMPERATURE_C_WHERE_UNKNOWN : waterTemperatureC;
+            double temperatureC = waterTemperatureC >= 0 && waterTemperatureC <= 40
+                    ? waterTemperatureC : TEMPERATURE_C_WHERE_UNKNOWN;
             return OxygenSaturation.mgPerL(temperatureC, elevationM) / 100;
         }
         if (form.unit().equals("[dH]")) {

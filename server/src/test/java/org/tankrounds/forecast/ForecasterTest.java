@@ -44,6 +44,17 @@ class ForecasterTest {
         assertThat(stopped.reasons().get(0).kind()).isEqualTo(Reason.Kind.CHILLER_LOOKS_STOPPED);
     }
 
+    /** As in a file that holds two years, or a tank that was used before. */
+    @Test
+    void whatWasReadInAnEarlierSeason_doesNotCount() {
+        List<Observation> readings = FINE.lastRead(0.1);
+        List<Observation> twoYears = with(readings, read(260, Analyte.TEMPERATURE, 21, 0.25),
+                read(260, Analyte.NITRITE, 2, 0.05), read(259, Analyte.DEATHS, 60, 0));
+        assertThat(forecast(feedingFish(), twoYears)).isEqualTo(forecast(feedingFish(), readings));
+        assertThat(forecast(TankFacts.of("told nothing"), with(readings, read(301, Analyte.DEATHS, 60, 0))))
+                .isEqualTo(forecast(TankFacts.of("told nothing"), readings));
+    }
+
     @Test
     void beyondTheLimitNow_isZeroHoursAway() {
         Forecast ammonia = forecast(feedingFish(), FINE.withTotalAmmoniaMgPerL(4).lastRead(0.1));

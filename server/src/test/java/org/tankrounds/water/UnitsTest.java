@@ -50,6 +50,8 @@ class UnitsTest {
                 .isCloseTo(10.8, within(0.05));
         assertThat(Units.toCanonical(Analyte.DISSOLVED_OXYGEN, percent, 50, Double.NaN))
                 .isCloseTo(11.3 / 2, within(0.025));
+        assertThat(Units.toCanonical(Analyte.DISSOLVED_OXYGEN, percent, 50, 53)).as("°F taken for °C")
+                .isCloseTo(11.3 / 2, within(0.025));
     }
 
     @Test
