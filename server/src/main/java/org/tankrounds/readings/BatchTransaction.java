@@ -23,7 +23,7 @@ import org.tankrounds.web.Secrets;
 final class BatchTransaction {
 
     /** A line whose tank and key are known. */
-    private record Placed(BatchLine line, Place place, TankKey key) {}
+    record Placed(BatchLine line, Place place, TankKey key) {}
 
     /** A line that is to be stored. */
     private record Judged(Placed placed, JudgedReading reading, Submission submission) {}
@@ -52,13 +52,15 @@ final class BatchTransaction {
         List<Placed> placed = new ArrayList<>();
         lines.forEach(line -> place(line).ifPresent(placed::add));
         Map<TankKey, Submission> known = submissions.findAll(tx, chapterId, keys(placed));
+        BatchTemperatures temperatures = BatchTemperatures.find(tx, chapterId,
+                placed.stream().filter(one -> !known.containsKey(one.key())).toList(), now);
         Map<TankKey, Judged> fresh = new LinkedHashMap<>();
         List<Placed> repeated = new ArrayList<>();
         for (Placed one : placed) {
             if (known.containsKey(one.key()) || fresh.containsKey(one.key())) {
                 repeated.add(one);
             } else {
-                judge(one).ifPresent(judged -> fresh.put(one.key(), judged));
+                judge(one, temperatures.known(one)).ifPresent(judged -> fresh.put(one.key(), judged));
             }
         }
         known.putAll(insert(fresh, repeated));
@@ -81,10 +83,9 @@ final class BatchTransaction {
         return Optional.of(new Placed(line, place.get(), key));
     }
 
-    private Optional<Judged> judge(Placed placed) {
+    private Optional<Judged> judge(Placed placed, Judge.Known known) {
         BatchLine line = placed.line();
-        JudgedReading judged = Judge.judge(line.given(), placed.place().tank(), placed.place().kit(), now, Set.of(),
-                line.faults());
+        JudgedReading judged = Judge.judge(line.given(), known, Set.of(), line.faults());
         if (!line.faults().none()) {
             answers.put(line.number(), unacceptable(line));
             return Optional.empty();

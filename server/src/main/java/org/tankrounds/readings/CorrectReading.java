@@ -5,12 +5,14 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.BiFunction;
+import java.util.function.ToDoubleFunction;
 import org.jooq.DSLContext;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.places.Tank;
 import org.tankrounds.places.TankRepository;
+import org.tankrounds.readings.LastTemperatures.Moment;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.NotFoundException;
 
@@ -40,6 +42,7 @@ public final class CorrectReading {
     private final AfterChange afterChange;
     private final Clock clock;
     private final MeasurementRepository measurements = new MeasurementRepository();
+    private final LastTemperatures lastTemperatures = new LastTemperatures();
 
     public CorrectReading(Transactions transactions, TankRepository tanks, ReadingRepository readings,
             StoreReading storeReading, AfterChange afterChange, Clock clock) {
@@ -51,13 +54,18 @@ public final class CorrectReading {
         this.clock = clock;
     }
 
-    /** @param correction judges what was typed against the version that holds, at the time given */
-    Result correct(Caller caller, String tankCode, String code, Function<Reading, Correction> correction) {
+    /**
+     * @param correction judges what was typed against the version that holds; hears what temperature the tank had
+     *         last at a time, as far as other readings say
+     */
+    Result correct(Caller caller, String tankCode, String code,
+            BiFunction<Reading, ToDoubleFunction<Instant>, Correction> correction) {
         Result result = transactions.inChapter(caller.chapterId(), tx -> {
             Tank tank = tanks.get(tx, caller, tankCode);
             Reading holding = readings.findHolding(tx, caller.chapterId(), tank.tankId(), code)
                     .orElseThrow(() -> new NotFoundException("reading"));
-            return inside(tx, caller, tank, holding, correction.apply(holding));
+            return inside(tx, caller, tank, holding, correction.apply(holding, at -> lastTemperatures.find(
+                    tx, caller.chapterId(), new Moment(tank.tankId(), at), holding.readingId())));
         });
         if (result == Result.STORED) {
             afterChange.changed(caller.chapterId());

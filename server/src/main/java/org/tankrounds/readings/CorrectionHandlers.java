@@ -3,11 +3,13 @@ package org.tankrounds.readings;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import org.jooq.DSLContext;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.pages.AskBack;
@@ -96,7 +98,7 @@ public final class CorrectionHandlers {
             this.form = form;
         }
 
-        Correction correction(Reading holding) {
+        Correction correction(Reading holding, ToDoubleFunction<Instant> lastTemperatureC) {
             Faults faults = new Faults();
             GivenReading given = given(holding, faults);
             Optional<String> reason = PlainText.check(form.text(ReadingPageMaker.REASON), "The reason", LONGEST_REASON,
@@ -105,8 +107,8 @@ public final class CorrectionHandlers {
                 faults.add(ReadingPageMaker.REASON,
                         "Say in a few words why it is corrected, such as \u201cread the wrong card\u201d.");
             }
-            JudgedReading judged =
-                    Judge.judge(given, desk.tank(), desk.kit(), clock.instant(), form.confirmed(given), faults);
+            Judge.Known known = new Judge.Known(desk.tank(), desk.kit(), clock.instant(), lastTemperatureC);
+            JudgedReading judged = Judge.judge(given, known, form.confirmed(given), faults);
             List<AskBack> asks = faults.none() ? LogFields.asks(form, given, judged)
                     : LogFields.mixedUpScales(given, faults);
             message = new Message(LogForm.byField(faults), asks, form.confirmed(given), "", Receipt.NONE);

@@ -8,12 +8,14 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.tankrounds.places.Kit;
 import org.tankrounds.places.KitScale;
 import org.tankrounds.places.Tank;
 import org.tankrounds.readings.GivenReading.GivenValue;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.Digits;
+import org.tankrounds.water.KnownTemperatures;
 import org.tankrounds.water.UnitForm;
 import org.tankrounds.water.Units;
 
@@ -28,9 +30,17 @@ final class Judge {
     static final Duration CLOCKS_MAY_DIFFER = Duration.ofMinutes(10);
     static final String TIME_DOUBTFUL = "time_doubtful";
 
+    /**
+     * What is known besides what was sent.
+     *
+     * @param lastTemperatureC of the tank's water at a time, as {@link KnownTemperatures} has it
+     */
+    record Known(Tank tank, Kit kit, Instant now, ToDoubleFunction<Instant> lastTemperatureC) {}
+
     private final Tank tank;
     private final Kit kit;
     private final Instant now;
+    private final ToDoubleFunction<Instant> lastTemperatureC;
     private final Set<Analyte> confirmed;
     private final Faults faults;
 
@@ -41,18 +51,25 @@ final class Judge {
     private boolean timeDoubtful;
     private double waterTemperatureC = Double.NaN;
 
-    private Judge(Tank tank, Kit kit, Instant now, Set<Analyte> confirmed, Faults faults) {
-        this.tank = tank;
-        this.kit = kit;
-        this.now = now;
+    private Judge(Known known, Set<Analyte> confirmed, Faults faults) {
+        this.tank = known.tank();
+        this.kit = known.kit();
+        this.now = known.now();
+        this.lastTemperatureC = known.lastTemperatureC();
         this.confirmed = confirmed;
         this.faults = faults;
     }
 
     /** @param confirmed analytes of which the writer was asked and said that the value is right */
-    static JudgedReading judge(
-            GivenReading given, Tank tank, Kit kit, Instant now, Set<Analyte> confirmed, Faults faults) {
-        return new Judge(tank, kit, now, confirmed, faults).reading(given);
+    static JudgedReading judge(GivenReading given, Known known, Set<Analyte> confirmed, Faults faults) {
+        return new Judge(known, confirmed, faults).reading(given);
+    }
+
+    /** Oxygen in % of saturation, and no temperature beside it at which to take it. */
+    static boolean needsLastTemperature(GivenReading given) {
+        return given.values().stream()
+                .anyMatch(value -> value.analyte() == Analyte.DISSOLVED_OXYGEN && value.unit().equals("%"))
+                && !Units.isOfWaterWithFish(temperatureOf(given));
     }
 
     private JudgedReading reading(GivenReading given) {
@@ -60,9 +77,11 @@ final class Judge {
         if (given.values().isEmpty() && given.note().isEmpty() && faults.none()) {
             faults.add("/values", "There is nothing in this reading. Give at least one value or a note.");
         }
-        waterTemperatureC = temperatureOf(given);
+        Instant measuredAt = given.measuredAt().orElse(now);
+        waterTemperatureC = needsLastTemperature(given)
+                ? lastTemperatureC.applyAsDouble(measuredAt) : temperatureOf(given);
         given.values().forEach(this::value);
-        return new JudgedReading(given.measuredAt().orElse(now), given.by(), given.note(), List.copyOf(values),
+        return new JudgedReading(measuredAt, given.by(), given.note(), List.copyOf(values),
                 List.copyOf(measured), List.copyOf(flags), Set.copyOf(unlikely));
     }
 

@@ -18,6 +18,7 @@ import org.tankrounds.places.Kit;
 import org.tankrounds.places.KitRepository;
 import org.tankrounds.places.Tank;
 import org.tankrounds.places.TankRepository;
+import org.tankrounds.readings.LastTemperatures.Moment;
 import org.tankrounds.readings.MeasurementRepository.Rows;
 import org.tankrounds.readings.SubmissionRepository.Submission;
 import org.tankrounds.water.Analyte;
@@ -55,6 +56,7 @@ public final class StoreReading {
     private final Clock clock;
     private final SubmissionRepository submissions = new SubmissionRepository();
     private final MeasurementRepository measurements = new MeasurementRepository();
+    private final LastTemperatures lastTemperatures = new LastTemperatures();
     private final DirtyTanks dirtyTanks;
 
     public StoreReading(Transactions transactions, TankRepository tanks, KitRepository kits,
@@ -107,8 +109,9 @@ public final class StoreReading {
             return Optional.of(repeated(tx, caller, tank, submitted, before.get()));
         }
         Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
-        JudgedReading judged = Judge.judge(
-                submitted.given(), tank, submitted.kit(), now, submitted.confirmed(), submitted.faults());
+        Judge.Known known = new Judge.Known(tank, submitted.kit(), now,
+                at -> lastTemperatures.find(tx, caller.chapterId(), new Moment(tank.tankId(), at)));
+        JudgedReading judged = Judge.judge(submitted.given(), known, submitted.confirmed(), submitted.faults());
         if (!accept.apply(submitted, judged)) {
             return Optional.empty();
         }

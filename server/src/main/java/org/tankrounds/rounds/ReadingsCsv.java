@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.config.CommandException;
 import org.tankrounds.water.Analyte;
+import org.tankrounds.water.KnownTemperatures;
 import org.tankrounds.water.Range;
 import org.tankrounds.water.UnitForm;
 import org.tankrounds.water.Units;
@@ -26,6 +27,7 @@ final class ReadingsCsv {
 
     private final Set<String> tanks;
     private final Map<String, List<Observation>> byTank = new HashMap<>();
+    private final Map<String, KnownTemperatures> temperatures = new HashMap<>();
     private final List<OxygenPercent> oxygenPercents = new ArrayList<>();
     private final Map<String, UnitForm> unitForms = new HashMap<>();
 
@@ -135,17 +137,8 @@ final class ReadingsCsv {
         return String.valueOf(Math.round(Units.fromCanonical(analyte, form, canonical, Double.NaN, 0)));
     }
 
-    /** By the same reading's temperature, else the tank's last before, else 10 °C. */
     private void settle(OxygenPercent oxygen) {
-        double temperatureC = Double.NaN;
-        Instant newest = null;
-        for (Observation observation : byTank.getOrDefault(oxygen.tank, List.of())) {
-            if (observation.analyte() == Analyte.TEMPERATURE && !observation.at().isAfter(oxygen.at)
-                    && (newest == null || !observation.at().isBefore(newest))) {
-                newest = observation.at();
-                temperatureC = observation.value();
-            }
-        }
+        double temperatureC = temperatures.getOrDefault(oxygen.tank, new KnownTemperatures()).at(oxygen.at);
         UnitForm percent = UnitForm.of("%");
         double mgPerL = Units.toCanonical(Analyte.DISSOLVED_OXYGEN, percent, oxygen.percent, temperatureC);
         double halfStep = Units.stepToCanonical(
@@ -156,7 +149,11 @@ final class ReadingsCsv {
     /** As the service has it when nobody has said that an unlikely value is right. */
     private void add(String tank, Instant at, Analyte analyte, double value, double halfStep) {
         boolean below = value == 0 && analyte.isUndetectedAtZero();
+        boolean doubtful = !analyte.isLikely(value);
         byTank.computeIfAbsent(tank, t -> new ArrayList<>())
-                .add(new Observation(at, analyte, value, halfStep, below, !analyte.isLikely(value)));
+                .add(new Observation(at, analyte, value, halfStep, below, doubtful));
+        if (analyte == Analyte.TEMPERATURE) {
+            temperatures.computeIfAbsent(tank, t -> new KnownTemperatures()).add(at, value, doubtful);
+        }
     }
 }

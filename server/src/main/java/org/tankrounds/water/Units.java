@@ -66,11 +66,16 @@ public final class Units {
         return step * factor(analyte, form, waterTemperatureC, elevationM);
     }
 
+    /** Whether oxygen in % can be taken at it; not so for NaN. */
+    public static boolean isOfWaterWithFish(double temperatureC) {
+        return temperatureC >= 0 && temperatureC <= 40;
+    }
+
     private static double factor(
             Analyte analyte, UnitForm form, double waterTemperatureC, double elevationM) {
         requireAccepted(analyte, form);
         if (analyte == Analyte.DISSOLVED_OXYGEN && form.unit().equals("%")) {
-            double temperatureC = waterTemperatureC >= 0 && waterTemperatureC <= 40
+            double temperatureC = isOfWaterWithFish(waterTemperatureC)
                     ? waterTemperatureC : TEMPERATURE_C_WHERE_UNKNOWN;
             return OxygenSaturation.mgPerL(temperatureC, elevationM) / 100;
         }

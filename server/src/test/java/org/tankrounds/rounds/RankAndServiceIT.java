@@ -42,7 +42,7 @@ import picocli.CommandLine;
  * elevation and a first feeding that was seen, for which a file has no column; the step of the tank's own card where
  * a value has none; "below" a level other than 0; that somebody has said an unlikely value is right, or posted it
  * from a clock that runs ahead. Eggs that are still to come count in a file, in the service once they are there. And
- * oxygen in % without a temperature beside it is taken at the tank's last one from a file, at 10 °C by the service.
+ * the temperature for oxygen in % may come to the service when the oxygen is stored already.
  */
 class RankAndServiceIT {
     private static final TestApp APP = TestApp.shared();
@@ -102,6 +102,10 @@ class RankAndServiceIT {
         add(eggs, "2025-05-19T14:00:00Z", value("temperature", 19.7, "Cel", ""), value("deaths", 31, "1", ""));
         add(bare, "2026-01-04T14:00:00Z", value("ph", 9.4, "[pH]", "0.3"));
         add(salty, "2026-01-12T20:30:00Z", value("chlorine", 0.02, "mg/L", "0.02"));
+        add(silent, "2026-01-12T14:10:00Z", value("dissolved_oxygen", 65, "%", "1"));
+        add(silent, "2026-01-12T18:00:00Z", value("temperature", 5.3, "Cel", ""));
+        add(silent, "2026-01-12T13:40:00Z", value("temperature", 33, "Cel", ""));
+        add(silent, "2026-01-12T08:20:00Z", value("temperature", 62.7, "[degF]", "1"));
         looks.add(looks.get(0));
         post();
         writeFiles();
