@@ -15,7 +15,7 @@ import org.tankrounds.water.KnownTemperatures;
 
 /**
  * The temperatures that oxygen in % of saturation is taken at in a batch: what was stored before, and what the lines
- * themselves say in whatever order they came, as if they had been a file.
+ * of one transaction say in whatever order they came, as if they had been a file.
  */
 final class BatchTemperatures {
     private final Instant now;
@@ -29,7 +29,8 @@ final class BatchTemperatures {
     /** @param fresh the lines whose keys have stored nothing yet */
     static BatchTemperatures find(DSLContext tx, int chapterId, List<Placed> fresh, Instant now) {
         BatchTemperatures temperatures = new BatchTemperatures(now);
-        List<Placed> readable = fresh.stream().filter(one -> one.line().faults().none()).toList();
+        List<Placed> readable = fresh.stream().filter(one -> one.line().faults().none())
+                .filter(one -> Judge.isPossible(temperatures.moment(one).at(), now)).toList();
         List<Moment> moments = readable.stream().filter(one -> Judge.needsLastTemperature(one.line().given()))
                 .map(temperatures::moment).toList();
         if (!moments.isEmpty()) {

@@ -69,7 +69,7 @@ final class Judge {
     static boolean needsLastTemperature(GivenReading given) {
         return given.values().stream()
                 .anyMatch(value -> value.analyte() == Analyte.DISSOLVED_OXYGEN && value.unit().equals("%"))
-                && !Units.isOfWaterWithFish(temperatureOf(given));
+                && !Units.WATER_WITH_FISH_C.holds(temperatureOf(given));
     }
 
     private JudgedReading reading(GivenReading given) {
@@ -78,7 +78,7 @@ final class Judge {
             faults.add("/values", "There is nothing in this reading. Give at least one value or a note.");
         }
         Instant measuredAt = given.measuredAt().orElse(now);
-        waterTemperatureC = needsLastTemperature(given)
+        waterTemperatureC = faults.none() && needsLastTemperature(given)
                 ? lastTemperatureC.applyAsDouble(measuredAt) : temperatureOf(given);
         given.values().forEach(this::value);
         return new JudgedReading(measuredAt, given.by(), given.note(), List.copyOf(values),
@@ -86,12 +86,16 @@ final class Judge {
     }
 
     private void time(Instant measuredAt) {
-        if (measuredAt.isBefore(EARLIEST) || measuredAt.isAfter(now.plus(FURTHEST_AHEAD))) {
+        if (!isPossible(measuredAt, now)) {
             faults.add("/measuredAt", "measuredAt lies between 2000-01-01T00:00:00Z and seven days from now.");
         } else if (measuredAt.isAfter(now.plus(CLOCKS_MAY_DIFFER))) {
             timeDoubtful = true;
             flags.add(TIME_DOUBTFUL);
         }
+    }
+
+    static boolean isPossible(Instant measuredAt, Instant now) {
+        return !measuredAt.isBefore(EARLIEST) && !measuredAt.isAfter(now.plus(FURTHEST_AHEAD));
     }
 
     private static double temperatureOf(GivenReading given) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.jooq.DSLContext;
 import org.tankrounds.water.KnownTemperatures;
+import org.tankrounds.water.Units;
 
 /** The newest temperatures that hold and that nobody doubts, each before some moment of a tank. */
 final class LastTemperatures {
@@ -40,11 +41,12 @@ final class LastTemperatures {
                     SELECT m.measured_at, m.value FROM measurements m
                     WHERE m.chapter_id = ? AND m.tank_id = wanted.tank_id AND m.analyte = 'temperature'
                         AND m.measured_at BETWEEN wanted.until - ?::interval AND wanted.until
-                        AND m.flags & ? = 0 AND m.reading_id <> ?
+                        AND m.flags & ? = 0 AND m.value BETWEEN ? AND ? AND m.reading_id <> ?
                     ORDER BY m.measured_at DESC, m.value DESC LIMIT 1) AS last
                 """, moments.stream().map(Moment::tankId).toArray(Integer[]::new),
                 moments.stream().map(moment -> moment.at().toString()).toArray(String[]::new),
-                chapterId, KnownTemperatures.HOLDS.toString(), ObservationRepository.DOUBTFUL, exceptReadingId)
+                chapterId, KnownTemperatures.HOLDS.toString(), ObservationRepository.DOUBTFUL,
+                Units.WATER_WITH_FISH_C.min(), Units.WATER_WITH_FISH_C.max(), exceptReadingId)
                 .forEach(row -> found.get(row.get(0, Integer.class))
                         .add(row.get(1, Instant.class), row.get(2, Float.class), false));
         return found;

@@ -23,7 +23,7 @@ public final class KnownTemperatures {
 
     /** @param temperatureC what no water with fish can have is left out */
     public void add(Instant at, double temperatureC, boolean isDoubtful) {
-        if (Units.isOfWaterWithFish(temperatureC)) {
+        if (Units.WATER_WITH_FISH_C.holds(temperatureC)) {
             (isDoubtful ? doubtful : sure).merge(at, Digits.kept(temperatureC), Math::max);
         }
     }

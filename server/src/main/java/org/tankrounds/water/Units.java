@@ -18,7 +18,9 @@ public final class Units {
     public static final double N_PER_NO3 = 14.0067 / (14.0067 + 3 * 15.9994);
     /** mg/L CaCO3 per German degree. */
     public static final double CACO3_PER_GERMAN_DEGREE = 17.848;
-    /** Taken for oxygen in % where no temperature is known, or none from 0 to 40 °C that water with fish can have. */
+    /** Temperatures at which oxygen in % can be taken, °C. */
+    public static final Range WATER_WITH_FISH_C = new Range(0, 40);
+    /** Taken for oxygen in % where no temperature is known, or none that water with fish can have. */
     public static final double TEMPERATURE_C_WHERE_UNKNOWN = 10;
 
     private Units() {
@@ -66,16 +68,11 @@ public final class Units {
         return step * factor(analyte, form, waterTemperatureC, elevationM);
     }
 
-    /** Whether oxygen in % can be taken at it; not so for NaN. */
-    public static boolean isOfWaterWithFish(double temperatureC) {
-        return temperatureC >= 0 && temperatureC <= 40;
-    }
-
     private static double factor(
             Analyte analyte, UnitForm form, double waterTemperatureC, double elevationM) {
         requireAccepted(analyte, form);
         if (analyte == Analyte.DISSOLVED_OXYGEN && form.unit().equals("%")) {
-            double temperatureC = isOfWaterWithFish(waterTemperatureC)
+            double temperatureC = WATER_WITH_FISH_C.holds(waterTemperatureC)
                     ? waterTemperatureC : TEMPERATURE_C_WHERE_UNKNOWN;
             return OxygenSaturation.mgPerL(temperatureC, elevationM) / 100;
         }

@@ -81,6 +81,16 @@ final class OxygenInPercentIT {
         assertThat(oxygenMgPerL()).isCloseTo(AT_18_C, THREE_FIGURES);
     }
 
+    /** The database knows no year 0. */
+    @Test
+    void atATimeThatCannotBe_isRefused() {
+        String never = "0000-01-01T00:00:00Z";
+        assertThat(send("never", tank, never, OXYGEN).status()).isEqualTo(422);
+        batch(List.of(422, 201), line(tank, "never", never, OXYGEN),
+                line(tank, "then", "2026-01-12T14:00:00Z", OXYGEN));
+        assertThat(oxygenMgPerL()).isCloseTo(AT_10_C, THREE_FIGURES);
+    }
+
     @Test
     void inABatch_isTakenAtWhatWasStoredBefore() throws IOException {
         post(tank, "2026-01-12T13:00:00Z", celsius(18));
