@@ -14,8 +14,8 @@ import org.tankrounds.water.Analyte;
 import org.tankrounds.water.KnownTemperatures;
 
 /**
- * The temperatures that oxygen in % of saturation is taken at in a batch: what was stored before, and what the lines
- * of one transaction say in whatever order they came, as if they had been a file.
+ * The temperatures that oxygen in % of saturation is taken at in a batch: what was stored before, and what the
+ * lines of one transaction say in whatever order they came, as if they had been a file.
  */
 final class BatchTemperatures {
     private final Instant now;
@@ -49,9 +49,12 @@ final class BatchTemperatures {
         Map<TankKey, JudgedReading> toBeStored = new HashMap<>();
         readable.stream().filter(one -> byTank.containsKey(one.key().tankId()))
                 .forEach(one -> triedOut(one).ifPresent(judged -> toBeStored.putIfAbsent(one.key(), judged)));
-        toBeStored.forEach((key, judged) -> judged.measured().stream()
-                .filter(one -> one.analyte() == Analyte.TEMPERATURE)
-                .forEach(one -> byTank.get(key.tankId()).add(judged.measuredAt(), one.value(), one.isDoubtful())));
+        toBeStored.forEach((key, judged) -> add(byTank.get(key.tankId()), judged));
+    }
+
+    private static void add(KnownTemperatures known, JudgedReading judged) {
+        judged.measured().stream().filter(one -> one.analyte() == Analyte.TEMPERATURE)
+                .forEach(one -> known.add(judged.measuredAt(), one.value(), one.isDoubtful()));
     }
 
     private Optional<JudgedReading> triedOut(Placed one) {

@@ -7,14 +7,14 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * Temperatures that were read of one tank's water, °C, and which of them oxygen in % of saturation is taken at: one
- * of the same look, else the newest before it that nobody doubts. Of two at one time the warmer counts, whose water
- * holds less oxygen.
+ * Temperatures that were read of one tank's water, °C, and which of them oxygen in % of saturation is taken at:
+ * one of the same time, else the newest before it that nobody doubts. Of two at one time the warmer counts, whose
+ * water holds less oxygen.
  */
 public final class KnownTemperatures {
     /**
-     * A temperature says nothing of oxygen read longer after it: in two weeks a room or a chiller can have become
-     * another. Common practice, no source. It also spares the database its older months.
+     * A temperature says nothing of oxygen read longer after it: in two weeks a room or a chiller can have
+     * become another. Our own choice, no source. It also spares the database all but a month or two.
      */
     public static final Duration HOLDS = Duration.ofDays(14);
 

@@ -19,8 +19,8 @@ import org.tankrounds.testing.Cast;
 import org.tankrounds.testing.TestApp;
 
 /**
- * Oxygen in % of saturation without a temperature beside it. The same % is less oxygen in warm water: taken at 10 °C,
- * a tank that is short of it in a hot week would look better than it is.
+ * Oxygen in % of saturation without a temperature beside it. The same % is less oxygen in warm water: taken at
+ * 10 °C, a tank that is short of it in a hot week would look better than it is.
  */
 final class OxygenInPercentIT {
     private static final TestApp APP = TestApp.shared();
