@@ -28,16 +28,12 @@ public final class Worth {
 
     /** The model finds no harm in it, and hardly a course that it alone takes beyond a limit. */
     static boolean isSafe(Prospect prospect) {
-        return !prospect.effect().harms() && isHardlyEverToBlame(prospect);
+        return !prospect.effect().harms() && prospect.newlyBeyond() <= MOST_NEWLY_BEYOND;
     }
 
     /** The same of an act; of {@link Fasting} a little more ammonia by a higher pH is put up with. */
     static boolean isSafe(Act act, Prospect prospect) {
-        return act.kind() == Act.Kind.SKIP_FEED ? isHardlyEverToBlame(prospect) : isSafe(prospect);
-    }
-
-    private static boolean isHardlyEverToBlame(Prospect prospect) {
-        return prospect.newlyBeyond() <= MOST_NEWLY_BEYOND;
+        return act.kind() == Act.Kind.SKIP_FEED || isSafe(prospect);
     }
 
     /**
