@@ -63,7 +63,8 @@ public final class Advisor {
     private Tried tried(LookAhead ahead, Proposal proposal) {
         double standsChance = ahead.belief().temperature().stoppedChance();
         Optional<Prospect> prospect = proposal.deed().map(deed -> ahead.prospect(deed, driverOf(proposal)));
-        return new Tried(proposal, prospect.map(Worth::isSafe).orElse(true), prospect.map(shown ->
+        boolean isSafe = prospect.map(shown -> Worth.isSafe(proposal.act(), shown)).orElse(true);
+        return new Tried(proposal, isSafe, prospect.map(shown ->
                 trusts.in(Trusts.Sort.of(proposal.act(), standsChance)).in(shown.effect())));
     }
 

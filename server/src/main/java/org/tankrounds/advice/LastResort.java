@@ -22,6 +22,6 @@ final class LastResort {
             return List.of(Proposal.of(Act.ask(driver, missing.get())));
         }
         Proposal look = Proposal.of(Act.plain(Act.Kind.LOOK_AT_FISH, driver));
-        return Fasting.helps(ahead, observations) ? List.of(Fasting.against(driver), look) : List.of(look);
+        return Fasting.isPossible(ahead) ? List.of(Fasting.against(driver), look) : List.of(look);
     }
 }

@@ -150,7 +150,7 @@ final class Proposals {
     }
 
     private void skipFeed(Driver driver) {
-        if (Fasting.helps(ahead, observations)) {
+        if (Fasting.isPossible(ahead)) {
             all.add(Fasting.against(driver));
         }
     }

@@ -31,16 +31,22 @@ public final class Worth {
         return !prospect.effect().harms() && prospect.newlyBeyond() <= MOST_NEWLY_BEYOND;
     }
 
+    /** The same of an act; of {@link Fasting} a little more ammonia by a higher pH is put up with. */
+    static boolean isSafe(Act act, Prospect prospect) {
+        return act.kind() == Act.Kind.SKIP_FEED || isSafe(prospect);
+    }
+
     /**
      * Harmless, and lowers the chance or the exposure, or buys time. Where somebody has to go anyhow, not
-     * feeding is worth it even where it does little: it costs nothing.
+     * feeding is worth it even where it does little: it costs nothing ({@link Fasting}).
      *
      * @param driver of the forecast
      * @param worrying whether somebody goes there within the week
      */
     static boolean isWorthDoing(Act act, Optional<Effect> effect, Driver driver, boolean worrying) {
-        return effect.isEmpty() || !effect.get().harms() && (LOOKS.contains(act.kind())
-                || worrying && (act.kind() == Act.Kind.SKIP_FEED || isLookAtWhatDrives(act, driver))
+        return effect.isEmpty() || worrying && act.kind() == Act.Kind.SKIP_FEED
+                || !effect.get().harms() && (LOOKS.contains(act.kind())
+                || worrying && isLookAtWhatDrives(act, driver)
                 || lowersChance(effect.get()) || lowersExposure(effect.get()) || buysTime(effect.get()));
     }
 
