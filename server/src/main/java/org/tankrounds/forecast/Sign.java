@@ -3,8 +3,8 @@ package org.tankrounds.forecast;
 /**
  * What experience judges a tank by, one number each; unknown is NaN. u is the level as a share of its limit. A sign
  * with a direction can only make things look worse, or only better, as it grows: no accident of training may say that
- * water which is held or read to be worse now is safer. What was longer ago has none: a filter that had much to do
- * may be the riper for it.
+ * water which is held or read to be worse is safer. Single limits' shares in the look ahead have none, since their sum
+ * has; nor has what was highest, or came before: a filter that had much to do may be the riper for it.
  */
 public enum Sign {
     /** Chance by the look ahead alone, deaths weighed in. */
@@ -17,24 +17,24 @@ public enum Sign {
     TEMPERATURE_CHANCE(0), AMMONIA_CHANCE(0), NITRITE_CHANCE(0), OXYGEN_CHANCE(0), PH_CHANCE(0),
 
     /** What is held of the water now. */
-    CHILLER_STANDS_CHANCE(0), TEMPERATURE_U(1), AMMONIA_MG_PER_L(0), UN_IONISED_U(1), NITRITE_U(1),
+    CHILLER_STANDS_CHANCE(0), TEMPERATURE_U(1), AMMONIA_MG_PER_L(1), UN_IONISED_U(1), NITRITE_U(1),
     OXYGEN_SHARE(-1),
     /** How far the pH lies below 7: too sour. Too high shows in the un-ionised ammonia. */
-    ACIDITY(0),
+    ACIDITY(1),
     /** Its movement, per day on the model's scale. */
     AMMONIA_SLOPE(0), NITRITE_SLOPE(0),
     /** How much is open about it, standard deviation on the model's scale. */
     AMMONIA_SD(0), NITRITE_SD(0), PH_SD(0),
 
     /** The newest readings that can be, as they were read; ages in days. */
-    TEMPERATURE_READ_U(1), AMMONIA_READ_MG_PER_L(0), UN_IONISED_READ_U(1), NITRITE_READ_U(1), ACIDITY_READ(1),
+    TEMPERATURE_READ_U(1), AMMONIA_READ_MG_PER_L(1), UN_IONISED_READ_U(1), NITRITE_READ_U(1), ACIDITY_READ(1),
     TEMPERATURE_AGE(0), AMMONIA_AGE(0), PH_AGE(0),
     AMMONIA_READ_BEFORE_MG_PER_L(0), NITRITE_READ_BEFORE_U(0),
     NITRATE_READ_MG_PER_L(0), NITRATE_AGE(0), ALKALINITY_READ_MG_PER_L(0), ALKALINITY_AGE(0), OXYGEN_READ_MG_PER_L(-1),
     /** Mean of the readings of ten days. */
-    TEMPERATURE_MEAN_U(0), AMMONIA_MEAN_MG_PER_L(0), UN_IONISED_MEAN_U(0), NITRITE_MEAN_U(0), ACIDITY_MEAN(0),
+    TEMPERATURE_MEAN_U(1), AMMONIA_MEAN_MG_PER_L(1), UN_IONISED_MEAN_U(1), NITRITE_MEAN_U(1), ACIDITY_MEAN(1),
     /** Median of the season. */
-    TEMPERATURE_MEDIAN_U(0), AMMONIA_MEDIAN_MG_PER_L(0), UN_IONISED_MEDIAN_U(0), NITRITE_MEDIAN_U(0), ACIDITY_MEDIAN(0),
+    TEMPERATURE_MEDIAN_U(1), AMMONIA_MEDIAN_MG_PER_L(1), UN_IONISED_MEDIAN_U(1), NITRITE_MEDIAN_U(1), ACIDITY_MEDIAN(1),
     /** Highest reading of the season but one, so that one slip of the pen does not stick. */
     TEMPERATURE_HIGHEST_U(0), AMMONIA_HIGHEST_MG_PER_L(0), NITRITE_HIGHEST_U(0), ACIDITY_HIGHEST(0),
     /** What the card can tell apart, half of it. */

@@ -132,9 +132,11 @@ class EffectsTest {
         return readings;
     }
 
+    /** But of leaving the water, and of feed, which is withheld in trouble whatever the model makes of the pH. */
     private static List<Effect> effects(Advice advice) {
         List<Effect> effects = new ArrayList<>(advice.together().stream().toList());
-        advice.remedies().stream().filter(remedy -> remedy.act().kind() != Act.Kind.LEAVE_WATER)
+        advice.remedies().stream().filter(remedy -> remedy.act().kind() != Act.Kind.LEAVE_WATER
+                && remedy.act().kind() != Act.Kind.SKIP_FEED)
                 .forEach(remedy -> remedy.effect().ifPresent(effects::add));
         return effects;
     }
