@@ -31,9 +31,15 @@ public final class Worth {
         return !prospect.effect().harms() && prospect.newlyBeyond() <= MOST_NEWLY_BEYOND;
     }
 
-    /** The same of an act; of {@link Fasting} a little more ammonia by a higher pH is put up with. */
+    /** The same of an act; for breath, and of {@link Fasting}, more ammonia by a higher pH is put up with. */
     static boolean isSafe(Act act, Prospect prospect) {
-        return act.kind() == Act.Kind.SKIP_FEED || isSafe(prospect);
+        return isNeededInTrouble(act) || isSafe(prospect);
+    }
+
+    /** Whatever the model makes of the pH: fish without oxygen die first. */
+    private static boolean isNeededInTrouble(Act act) {
+        return act.kind() == Act.Kind.SKIP_FEED
+                || act.kind() == Act.Kind.MORE_AIR && act.driver().equals(Optional.of(Driver.DISSOLVED_OXYGEN));
     }
 
     /**
@@ -44,7 +50,7 @@ public final class Worth {
      * @param worrying whether somebody goes there within the week
      */
     static boolean isWorthDoing(Act act, Optional<Effect> effect, Driver driver, boolean worrying) {
-        return effect.isEmpty() || worrying && act.kind() == Act.Kind.SKIP_FEED
+        return effect.isEmpty() || worrying && isNeededInTrouble(act)
                 || !effect.get().harms() && (LOOKS.contains(act.kind())
                 || worrying && isLookAtWhatDrives(act, driver)
                 || lowersChance(effect.get()) || lowersExposure(effect.get()) || buysTime(effect.get()));

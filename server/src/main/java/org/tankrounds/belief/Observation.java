@@ -43,6 +43,15 @@ public record Observation(
         return new Observation(at, analyte, value, halfStep, false, false);
     }
 
+    /**
+     * A value that is doubted because no classroom tank shows it counts as the nearest that one does: the worse of two
+     * readings must not count as the safer. What then still seems too odd, its series finds out.
+     */
+    public Observation asFarAsLikely() {
+        return !doubtful || analyte.isHusbandry() || analyte == Analyte.CHLORIDE || analyte.isLikely(value) ? this
+                : new Observation(at, analyte, analyte.likely().nearest(value), halfStep, below, false);
+    }
+
     /** Whether two observations of one analyte lie so near each other in time that they are one look. */
     boolean isSameLookAs(Observation other) {
         return Duration.between(at, other.at).abs().compareTo(LOOK) < 0;

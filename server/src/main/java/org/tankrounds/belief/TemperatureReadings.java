@@ -17,6 +17,7 @@ final class TemperatureReadings {
     private static final double SAME_C = 4;
     private static final double SLIP_C = 2;
     private static final double ONE_LOOK_C = 1.5;
+    private static final double SAME_LEVEL_C = 1.5;
 
     private TemperatureReadings() {
     }
@@ -26,9 +27,10 @@ final class TemperatureReadings {
         List<Observation> right = new ArrayList<>(readings.size());
         double[] recent = {usualC, usualC, usualC, usualC, usualC};
         int seen = 0;
-        for (Observation reading : readings) {
+        for (int i = 0; i < readings.size(); i++) {
             double expected = median(recent);
-            Observation taken = setRight(reading, expected);
+            Observation taken = (isBorneOut(readings, i) ? readings.get(i) : setRight(readings.get(i), expected))
+                    .asFarAsLikely();
             right.add(taken);
             if (Math.abs(taken.value() - expected) < 2 * FAR_C) {
                 recent[seen++ % RECENT] = taken.value();
@@ -66,6 +68,14 @@ final class TemperatureReadings {
             }
         }
         return trace;
+    }
+
+    /** Of what a tank can show, two looks in agreement are right, however odd. */
+    private static boolean isBorneOut(List<Observation> readings, int i) {
+        Observation reading = readings.get(i);
+        return i > 0 && reading.analyte().isLikely(reading.value())
+                && !readings.get(i - 1).isSameLookAs(reading)
+                && Math.abs(readings.get(i - 1).value() - reading.value()) <= SAME_LEVEL_C;
     }
 
     private static Observation setRight(Observation reading, double expectedC) {

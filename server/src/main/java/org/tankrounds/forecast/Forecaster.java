@@ -87,7 +87,8 @@ public final class Forecaster {
     /** The same line again, as in a file pasted twice, is no second look that bears out a slip of the pen. */
     private static List<Observation> ofTheSeason(TankFacts facts, List<Observation> noted, Instant asOf) {
         Instant from = facts.seasonFrom(asOf);
-        return noted.stream().filter(o -> !o.at().isBefore(from)).distinct().toList();
+        return noted.stream().filter(o -> !o.at().isBefore(from)).distinct()
+                .map(o -> o.analyte() == Analyte.TEMPERATURE ? o : o.asFarAsLikely()).toList();
     }
 
     private static void weighByDeaths(Outcome outcome, TankBelief belief) {

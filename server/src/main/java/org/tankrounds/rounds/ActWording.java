@@ -30,14 +30,14 @@ final class ActWording {
                             + (early ? " Pour it slowly, away from eggs and sac fry." : ""), REACHING_IN);
             case LEAVE_WATER -> new Advice("Change no water for now.",
                     "The source water would lift the pH, and with it the harmful share of the ammonia.", "");
-            case SALT -> new Advice("Add" + amount(act) + " of plain salt.",
+            case SALT -> new Advice("Add" + amountOf(act) + "plain salt.",
                     "Read chloride first if salt was given since it was last read. Without iodine or other "
                             + "additives. Dissolve it in tank water and add it over some hours.",
                     "Write it down: it leaves only with the water, and twice is too much.");
-            case BICARBONATE -> new Advice("Add" + amount(act) + " of baking soda, once.",
+            case BICARBONATE -> new Advice("Add" + amountOf(act) + "baking soda, once.",
                     "Dissolve it first. Read pH, alkalinity and ammonia again the next day before you add more.",
                     "Not while ammonia is high: a higher pH makes more of it harmful.");
-            case ICE -> new Advice("Hold the water cool with" + amount(act) + " of ice in sealed bottles.",
+            case ICE -> new Advice("Hold the water cool with" + amountOf(act) + "ice in sealed bottles.",
                     "That lasts about 12 hours; put them in one after the other, and watch the thermometer"
                             + (early ? ": not more than 1 °C an hour." : "."),
                     "Never let tap ice melt into the tank: it may carry chlorine.");
@@ -46,8 +46,8 @@ final class ActWording {
             case MORE_AIR -> new Advice("More air.", "A second stone or pump, and a moving surface.", MAINS);
             case SKIP_FEED -> new Advice("No feed" + span(act) + ".", "Fish bear it well; the filter catches up.", "");
             case THIOSULFATE -> new Advice(
-                    "Neutralise the " + disinfectant(chloramine) + " with" + amount(act)
-                            + " of sodium thiosulfate pentahydrate.",
+                    "Neutralise the " + disinfectant(chloramine) + " with" + amountOf(act)
+                            + "sodium thiosulfate pentahydrate.",
                     "Dissolve it in tank water and spread it over the surface."
                             + " Read chlorine again an hour later."
                             + (chloramine ? AMMONIA_FREED : ""),
@@ -63,10 +63,12 @@ final class ActWording {
         return chloramine ? "chloramine" : "chlorine";
     }
 
+    private static String amountOf(Act act) {
+        return act.amount().isEmpty() ? " some " : amount(act) + " of ";
+    }
+
     private static String amount(Act act) {
-        return act.amount().isEmpty()
-                ? act.kind() == Act.Kind.WATER_CHANGE ? " part" : " some"
-                : " " + Formats.significant(act.amount().getAsDouble(), 2) + " " + act.unit();
+        return act.amount().isEmpty() ? " part" : " " + Formats.significant(act.amount().getAsDouble(), 2) + " " + act.unit();
     }
 
     private static String litres(Act act) {

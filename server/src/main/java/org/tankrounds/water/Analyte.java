@@ -36,8 +36,8 @@ public enum Analyte {
             form("CaCO3"), UnitForm.of("[dH]")),
     /** Chloride, mg/L. */
     CHLORIDE("chloride", "mg/L", new Range(0, 20000), new Range(0, 500), UnitForm.of("mg/L")),
-    /** Total residual chlorine, mg Cl2/L. No tap brings more than WHO's guideline value of 5 (from memory). */
-    CHLORINE("chlorine", "mg/L", new Range(0, 5), new Range(0, 3), UnitForm.of("mg/L")),
+    /** Total residual chlorine, mg Cl2/L. The last colour of many strips is 10; few taps bring 5 (from memory). */
+    CHLORINE("chlorine", "mg/L", new Range(0, 10), new Range(0, 5), UnitForm.of("mg/L")),
     /** Fish or eggs found dead and removed since the last count. */
     DEATHS("deaths", "", new Range(0, 100_000), new Range(0, 40), UnitForm.of("1")),
     /** Feed given since the last note, g. */

@@ -9,6 +9,11 @@ public record Range(double min, double max) {
         }
     }
 
+    /** The value that lies in the range and nearest to a value. */
+    public double nearest(double value) {
+        return Math.min(max, Math.max(min, value));
+    }
+
     /** False for NaN, which lies in no range. */
     public boolean holds(double value) {
         return value >= min && value <= max;
