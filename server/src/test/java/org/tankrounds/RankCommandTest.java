@@ -96,7 +96,7 @@ class RankCommandTest {
      */
     @ParameterizedTest
     @CsvSource({"ph, 72, [pH], 0 to 14", "temperature, 115, Cel, -10 to 100", "temperature, 11, [degF], 14 to 212",
-        "chlorine, 30, mg/L, 0 to 5"})
+        "chlorine, 30, mg/L, 0 to 10"})
     void valueThatCannotBe_isToldByLineAndDoesNotCount(String analyte, String value, String unit, String allowed)
             throws IOException {
         String ranking = files.rank().out();

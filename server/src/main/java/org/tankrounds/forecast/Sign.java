@@ -3,8 +3,8 @@ package org.tankrounds.forecast;
 /**
  * What experience judges a tank by, one number each; unknown is NaN. u is the level as a share of its limit. A sign
  * with a direction can only make things look worse, or only better, as it grows: no accident of training may say that
- * water which is held or read to be worse is safer. Single limits' shares in the look ahead have none, since their sum
- * has; nor has what was highest, or came before: a filter that had much to do may be the riper for it.
+ * water which is held, read or foreseen to be worse is safer. What was highest, or came before, has none: a
+ * filter that had much to do may be the riper for it.
  */
 public enum Sign {
     /** Chance by the look ahead alone, deaths weighed in. */
@@ -12,17 +12,17 @@ public enum Sign {
     /** Share of its paths that are beyond a limit now. */
     BEYOND_NOW_CHANCE(1),
     /** Natural logarithm of 1 + its hours beyond each limit, each by how far, per fish. */
-    TEMPERATURE_EXCESS(0), AMMONIA_EXCESS(0), NITRITE_EXCESS(0), OXYGEN_EXCESS(0), PH_EXCESS(0),
+    TEMPERATURE_EXCESS(1), AMMONIA_EXCESS(1), NITRITE_EXCESS(1), OXYGEN_EXCESS(1), PH_EXCESS(1),
     /** Share of its paths that pass each limit. */
-    TEMPERATURE_CHANCE(0), AMMONIA_CHANCE(0), NITRITE_CHANCE(0), OXYGEN_CHANCE(0), PH_CHANCE(0),
+    TEMPERATURE_CHANCE(1), AMMONIA_CHANCE(1), NITRITE_CHANCE(1), OXYGEN_CHANCE(1), PH_CHANCE(1),
 
     /** What is held of the water now. */
-    CHILLER_STANDS_CHANCE(0), TEMPERATURE_U(1), AMMONIA_MG_PER_L(1), UN_IONISED_U(1), NITRITE_U(1),
+    CHILLER_STANDS_CHANCE(1), TEMPERATURE_U(1), AMMONIA_MG_PER_L(1), UN_IONISED_U(1), NITRITE_U(1),
     OXYGEN_SHARE(-1),
     /** How far the pH lies below 7: too sour. Too high shows in the un-ionised ammonia. */
     ACIDITY(1),
     /** Its movement, per day on the model's scale. */
-    AMMONIA_SLOPE(0), NITRITE_SLOPE(0),
+    AMMONIA_SLOPE(1), NITRITE_SLOPE(1),
     /** How much is open about it, standard deviation on the model's scale. */
     AMMONIA_SD(0), NITRITE_SD(0), PH_SD(0),
 

@@ -79,7 +79,7 @@ class AdvisorTest {
     /** Fresh alkalinity would wake the filter; salt does not. */
     @Test
     void nitriteUnderItsLimit_whereThePhTellsOfLittleAlkalinity_isMetWithSalt() {
-        Water soft = FINE.withPh(6.8).withNitriteMgPerL(0.2).withTotalAmmoniaMgPerL(0.5);
+        Water soft = FINE.withPh(6.8).withNitriteMgPerL(0.25).withTotalAmmoniaMgPerL(0.5);
         List<Act> acts = advise(feedingFish(), soft.lastRead(0.1));
         assertThat(acts).extracting(Act::kind).contains(Act.Kind.SALT).doesNotContain(Act.Kind.WATER_CHANGE);
         assertThat(acts).extracting(Act::asks).contains("alkalinity");

@@ -132,11 +132,11 @@ class EffectsTest {
         return readings;
     }
 
-    /** But of leaving the water, and of feed, which is withheld in trouble whatever the model makes of the pH. */
+    /** But of leaving the water, and of feed and air: what is done of these in trouble whatever becomes of the pH. */
     private static List<Effect> effects(Advice advice) {
         List<Effect> effects = new ArrayList<>(advice.together().stream().toList());
         advice.remedies().stream().filter(remedy -> remedy.act().kind() != Act.Kind.LEAVE_WATER
-                && remedy.act().kind() != Act.Kind.SKIP_FEED)
+                && remedy.act().kind() != Act.Kind.SKIP_FEED && remedy.act().kind() != Act.Kind.MORE_AIR)
                 .forEach(remedy -> remedy.effect().ifPresent(effects::add));
         return effects;
     }
