@@ -43,8 +43,8 @@ public final class Worth {
     }
 
     /**
-     * Harmless, and lowers the chance or the exposure, or buys time. Where somebody has to go anyhow, not
-     * feeding is worth it even where it does little: it costs nothing ({@link Fasting}).
+     * Harmless, and lowers the chance or the exposure, or buys time. Where somebody has to go anyhow, what
+     * is needed in trouble is worth it even where it does little or a little harm ({@link Fasting}).
      *
      * @param driver of the forecast
      * @param worrying whether somebody goes there within the week

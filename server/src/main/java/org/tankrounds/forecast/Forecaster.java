@@ -84,7 +84,10 @@ public final class Forecaster {
         return Signs.of(belief, outcome, observations, limits);
     }
 
-    /** The same line again, as in a file pasted twice, is no second look that bears out a slip of the pen. */
+    /**
+     * What counts. The same line again, as in a file pasted twice, is no second look that bears out a slip of the pen.
+     * Temperatures are taken as far as likely by the belief, once mixed-up scales are set right.
+     */
     private static List<Observation> ofTheSeason(TankFacts facts, List<Observation> noted, Instant asOf) {
         Instant from = facts.seasonFrom(asOf);
         return noted.stream().filter(o -> !o.at().isBefore(from)).distinct()
