@@ -68,7 +68,8 @@ final class ActWording {
     }
 
     private static String amount(Act act) {
-        return act.amount().isEmpty() ? " part" : " " + Formats.significant(act.amount().getAsDouble(), 2) + " " + act.unit();
+        return act.amount().isEmpty() ? " part"
+                : " " + Formats.significant(act.amount().getAsDouble(), 2) + " " + act.unit();
     }
 
     private static String litres(Act act) {
