@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tankrounds.belief.Observation;
-import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.Forecast;
@@ -41,15 +40,9 @@ public final class Advisor {
         if (kept.isEmpty() && isWorrying(forecast)) {
             kept = worthDoing(ahead, LastResort.against(troubleOf(forecast), ahead, observations));
         }
-        return new Advice(kept.stream().map(Tried::remedy).toList(), together(ahead, kept));
-    }
-
-    /** A proposal with what the model expects of it, as far as that is to be trusted. */
-    private record Tried(Proposal proposal, boolean isSafe, Optional<Effect> effect) {
-
-        Remedy remedy() {
-            return new Remedy(proposal.act(), effect);
-        }
+        Together together = Together.inConcert(ahead, kept);
+        return new Advice(together.acts().stream().map(Tried::remedy).toList(),
+                together.promised(trusts.in(Trusts.Sort.ALL_TOGETHER)));
     }
 
     private List<Tried> worthDoing(LookAhead ahead, List<Proposal> proposals) {
@@ -64,7 +57,7 @@ public final class Advisor {
         double standsChance = ahead.belief().temperature().stoppedChance();
         Optional<Prospect> prospect = proposal.deed().map(deed -> ahead.prospect(deed, driverOf(proposal)));
         boolean isSafe = prospect.map(shown -> Worth.isSafe(proposal.act(), shown)).orElse(true);
-        return new Tried(proposal, isSafe, prospect.map(shown ->
+        return new Tried(proposal, isSafe, prospect.map(Prospect::effect), prospect.map(shown ->
                 trusts.in(Trusts.Sort.of(proposal.act(), standsChance)).in(shown.effect())));
     }
 
@@ -91,14 +84,6 @@ public final class Advisor {
     /** It has to be brought back before it shows in the pH. */
     private static boolean isAlkalinityLow(Reason reason) {
         return reason.kind() == Reason.Kind.ALKALINITY_LOW;
-    }
-
-    private Optional<Effect> together(LookAhead ahead, List<Tried> kept) {
-        List<Deed> deeds = kept.stream().flatMap(tried -> tried.proposal().deed().stream()).toList();
-        return deeds.size() < 2 ? Optional.empty()
-                : Optional.of(trusts.in(Trusts.Sort.ALL_TOGETHER).in(ahead.effect(
-                        deeds.stream().reduce(Deed.NOTHING, Deed::and), ahead.forecast().driver())))
-                        .filter(effect -> !effect.harms());
     }
 
     private static Driver driverOf(Proposal proposal) {

@@ -110,6 +110,14 @@ public final class LookAhead {
         return Fans.quantile(highest, HIGH);
     }
 
+    public double[] waking(Deed deed) {
+        if (shown == null) {
+            shown = Courses.of(belief, course, outcome.picked(), COURSES);
+            without = new Outcome(shown.paths(), limits);
+        }
+        return WhatIf.waking(shown, deed, limits);
+    }
+
     /** Trouble that only deaths tell of stays as likely as it was. */
     private double chance(Outcome with) {
         double unseen = outcome.unseenChance();

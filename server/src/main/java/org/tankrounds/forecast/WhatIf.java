@@ -78,6 +78,25 @@ final class WhatIf {
         return new WhatIf(courses, deed, hours).paths();
     }
 
+    static double[] waking(Courses courses, Deed deed, Limits limits) {
+        WhatIf what = new WhatIf(courses, deed, HOURS);
+        double[] faster = new double[courses.count()];
+        double[] faster25 = new double[courses.count()];
+        double[] u = new double[courses.count()];
+        double chloride = what.chloride()[24];
+        for (int k = 0; k < faster.length; k++) {
+            double alk = courses.alkalinityMgPerL()[k];
+            double after = what.alkalinityAfter(alk);
+            faster[k] = alkalinityShare(after) / alkalinityShare(alk);
+            faster25[k] = after / (25 + after) / (alk / (25 + alk));
+            u[k] = limits.ofNitrite((1 - deed.changedShare()) * (courses.paths().nitriteMgPerL()[0][k] + courses.totalMgPerL()[0][k]), chloride);
+        }
+        Arrays.sort(faster);
+        Arrays.sort(faster25);
+        Arrays.sort(u);
+        return new double[] {Fans.quantile(faster, 0.5), Fans.quantile(faster, 0.75), Fans.quantile(faster, 0.9),Fans.quantile(faster25, 0.5), Fans.quantile(faster25, 0.75), Fans.quantile(faster25, 0.9), Fans.quantile(u, 0.5), Fans.quantile(u, 0.75), Fans.quantile(u, 0.9)};
+    }
+
     private Paths paths() {
         double[][] temperature = copyIf(deed.movesHeat(), before.temperatureC());
         double[][] ph = copyIf(movesPh, before.ph());
