@@ -27,6 +27,8 @@ final class WhatIf {
     private static final double HALF_SUBSTRATE_MG_PER_L = Nitrifiers.AMMONIA_OXIDISERS.halfSubstrateMgPerL();
     /** The choice of {@link org.tankrounds.tankmodel.TankParameters}. */
     private static final double HALF_ALKALINITY_MG_PER_L = 10;
+    /** The most that such guilds want for half their speed (from memory: 1 to 25). */
+    private static final double MOST_HALF_ALKALINITY_MG_PER_L = 25;
     private static final double LEAST_MG_PER_L = 0.02;
     private static final double LEAST_LEFT = 0.05;
     /**
@@ -78,23 +80,12 @@ final class WhatIf {
         return new WhatIf(courses, deed, hours).paths();
     }
 
-    static double[] waking(Courses courses, Deed deed, Limits limits) {
-        WhatIf what = new WhatIf(courses, deed, HOURS);
-        double[] faster = new double[courses.count()];
-        double[] faster25 = new double[courses.count()];
-        double[] u = new double[courses.count()];
-        double chloride = what.chloride()[24];
-        for (int k = 0; k < faster.length; k++) {
-            double alk = courses.alkalinityMgPerL()[k];
-            double after = what.alkalinityAfter(alk);
-            faster[k] = alkalinityShare(after) / alkalinityShare(alk);
-            faster25[k] = after / (25 + after) / (alk / (25 + alk));
-            u[k] = limits.ofNitrite((1 - deed.changedShare()) * (courses.paths().nitriteMgPerL()[0][k] + courses.totalMgPerL()[0][k]), chloride);
-        }
-        Arrays.sort(faster);
-        Arrays.sort(faster25);
-        Arrays.sort(u);
-        return new double[] {Fans.quantile(faster, 0.5), Fans.quantile(faster, 0.75), Fans.quantile(faster, 0.9),Fans.quantile(faster25, 0.5), Fans.quantile(faster25, 0.75), Fans.quantile(faster25, 0.9), Fans.quantile(u, 0.5), Fans.quantile(u, 0.75), Fans.quantile(u, 0.9)};
+    /** How many times as fast the first guild may work, by course, were it one that wants much alkalinity. */
+    static double[] wakes(Courses courses, Deed deed) {
+        WhatIf what = new WhatIf(courses, deed, 0);
+        return Arrays.stream(courses.alkalinityMgPerL())
+                .map(held -> alkalinityShare(what.alkalinityAfter(held), MOST_HALF_ALKALINITY_MG_PER_L)
+                        / alkalinityShare(held, MOST_HALF_ALKALINITY_MG_PER_L)).toArray();
     }
 
     private Paths paths() {
@@ -181,13 +172,13 @@ final class WhatIf {
      * N/L/d.
      */
     private double wokenPerDay(double alkalinityMgPerL) {
-        double faster = alkalinityShare(alkalinityAfter(alkalinityMgPerL))
-                / alkalinityShare(alkalinityMgPerL);
+        double faster = alkalinityShare(alkalinityAfter(alkalinityMgPerL), HALF_ALKALINITY_MG_PER_L)
+                / alkalinityShare(alkalinityMgPerL, HALF_ALKALINITY_MG_PER_L);
         return Math.max(0, faster - 1) * supplyMgPerLPerDay;
     }
 
-    private static double alkalinityShare(double mgPerL) {
-        return mgPerL / (HALF_ALKALINITY_MG_PER_L + mgPerL);
+    private static double alkalinityShare(double mgPerL, double halfMgPerL) {
+        return mgPerL / (halfMgPerL + mgPerL);
     }
 
     private void moveNitrogen(int k, double[][] unIonised, double[][] nitrite) {

@@ -69,6 +69,26 @@ class EffectsTest {
         }
     }
 
+    /** Whoever does all of it must not be worse off than with the best of it. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {81, 82, 83, 84})
+    void allTogether_isNeverWorseThanTheBestAlone(long seed) {
+        Random random = new Random(seed);
+        int together = 0;
+        for (int i = 0; i < 25; i++) {
+            TankFacts.Builder facts = feedingFish().sourceAlkalinityMgPerL(15 + 240 * random.nextDouble());
+            List<Observation> readings = water(random);
+            LookAhead ahead = Water.lookAhead(facts, readings);
+            for (Advisor advisor : List.of(new Advisor(), new Advisor(Trusts.full()))) {
+                Advice advice = advisor.advise(ahead, readings);
+                together += advice.together().isPresent() ? 1 : 0;
+                advice.together().ifPresent(all -> advice.remedies().forEach(one -> one.effect().ifPresent(alone ->
+                        assertThat(all.isWorseThan(alone)).as("%s of %s", one, advice).isFalse())));
+            }
+        }
+        assertThat(together).isGreaterThan(10);
+    }
+
     @Test
     void advice_ofTheSameTank_isTheSame() {
         List<Observation> readings = water(new Random(75));
