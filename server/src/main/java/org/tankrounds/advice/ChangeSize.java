@@ -26,7 +26,7 @@ final class ChangeSize {
     private static final double WORTH_IT = 0.95;
 
     /** A first guild that works faster than so makes nitrite of what ammonia there is (learned on simulated tanks). */
-    private static final double MOST_WAKING = 1.25;
+    private static final double MOST_WAKING = 1.3;
 
     private final LookAhead ahead;
     private final Driver driver;
@@ -60,9 +60,8 @@ final class ChangeSize {
 
     /** So much, or the largest part of it that the model finds no harm in; empty where in all. */
     private Optional<Proposal> harmless(int percent) {
-        return IntStream.of(percent, percent / 2 / STEP_PERCENT * STEP_PERCENT, LEAST_PERCENT)
-                .filter(size -> size >= LEAST_PERCENT && size <= percent).mapToObj(this::change)
-                .filter(each -> isHarmless(each.deed().orElseThrow())).findFirst();
+        return IntStream.iterate(percent, size -> size >= LEAST_PERCENT, size -> size - STEP_PERCENT)
+                .mapToObj(this::change).filter(each -> isHarmless(each.deed().orElseThrow())).findFirst();
     }
 
     private boolean isHarmless(Deed change) {

@@ -116,7 +116,14 @@ public final class AdviceTrial {
 
         Followed alone(Act act, Effect said) {
             double standsChance = ahead.belief().temperature().stoppedChance();
-            return followed(act.kind().name(), Optional.of(Trusts.Sort.of(act, standsChance)), said, List.of(act));
+            return followed(act.kind() + found(act), Optional.of(Trusts.Sort.of(act, standsChance)), said,
+                    List.of(act));
+        }
+
+        /** Most chillers that are looked at run; then nothing is gained, and nothing to be seen of the others. */
+        private String found(Act act) {
+            return act.kind() != Act.Kind.CHECK_CHILLER ? ""
+                    : scene.life.water().isChillerSound() ? ", found sound" : ", found broken";
         }
 
         Followed together(List<Act> acts, Effect said) {

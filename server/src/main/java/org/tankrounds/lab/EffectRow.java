@@ -90,7 +90,16 @@ final class EffectRow {
         return count(Followed::isKeptOfItself);
     }
 
-    /** The share of such mornings may be so large at most, by what was seen of them. */
+    /** Mornings on which what was done took a tank that was beyond anyhow clearly further. */
+    long broughtFurther() {
+        return count(Followed::isFurtherOfItself);
+    }
+
+    long broughtLessFar() {
+        return count(Followed::isLessFarOfItself);
+    }
+
+    /** The share of mornings that brought one beyond may be so large at most, by what was seen of them. */
     double broughtBeyondAtMost() {
         return ClopperPearson.upper(broughtBeyond(), cases());
     }
@@ -144,7 +153,7 @@ final class EffectRow {
     String ofItself() {
         return String.format(Locale.ROOT, WIDE + " %6d %6d %6d %8.2f%% %9d %8d %8d", act, cases(), keptWithin(),
                 broughtBeyond(), 100 * broughtBeyondAtMost(), count(Followed::isSlightlyBeyondOfItself),
-                count(Followed::isFurtherOfItself), count(Followed::isLessFarOfItself));
+                broughtFurther(), broughtLessFar());
     }
 
     @Override

@@ -290,6 +290,10 @@ final class TankWater {
         return chilling.needsRepair() || air < 1;
     }
 
+    boolean isChillerSound() {
+        return !chilling.needsRepair();
+    }
+
     TankState state() {
         return state;
     }

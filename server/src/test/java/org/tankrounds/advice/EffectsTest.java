@@ -38,7 +38,8 @@ class EffectsTest {
 
     @Test
     void nitriteTank_isHelpedByFreshWaterAndSalt_andMoreByBoth() {
-        List<Observation> readings = FINE.withNitriteMgPerL(0.35).lastRead(0.1);
+        List<Observation> readings = with(FINE.withNitriteMgPerL(0.35).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, 75, 5));
         Advice advice = new Advisor().advise(Water.lookAhead(feedingFish(), readings), readings);
         Effect change = of(advice, Act.Kind.WATER_CHANGE);
         Effect salt = of(advice, Act.Kind.SALT);
