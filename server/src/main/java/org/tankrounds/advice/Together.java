@@ -43,7 +43,7 @@ record Together(List<Tried> acts, Optional<Effect> shown) {
     }
 
     private Optional<Together> bestWithoutOne(LookAhead ahead) {
-        return felt().stream().filter(one -> !Worth.isBreath(one.proposal().act()))
+        return felt().stream().filter(one -> !one.proposal().isForBreath())
                 .map(one -> of(ahead, acts.stream().filter(other -> other != one).toList()))
                 .min(Comparator.comparingDouble(Together::exposureLeft));
     }
