@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.LookAhead;
+import org.tankrounds.forecast.MassDeaths;
 
 /**
  * Acts that are done together.
@@ -23,11 +24,11 @@ record Together(List<Tried> acts, Optional<Effect> shown) {
 
     /**
      * What one does may spoil what another does, so that all of them come to more trouble than the best alone. What
-     * spoils is left out; never air where fish lack it.
+     * spoils is left out; never air where fish lack it, and nothing where they die en masse of who knows what.
      */
     static Together inConcert(LookAhead ahead, List<Tried> acts) {
         Together all = of(ahead, acts);
-        while (all.isSpoilt()) {
+        while (!MassDeaths.in(ahead.forecast()) && all.isSpoilt()) {
             Optional<Together> better = all.bestWithoutOne(ahead);
             if (better.isEmpty()) {
                 return all;

@@ -223,7 +223,8 @@ class AdvisorTest {
                     read(0.1, Analyte.CHLORIDE, 12, 5));
             List<Act> acts = advise((random.nextBoolean() ? feedingFish() : eggs())
                     .sourceAlkalinityMgPerL(10 + 200 * random.nextDouble()), readings);
-            assertThat(acts).as("seed %d, tank %d", seed, i).extracting(Act::asks)
+            assertThat(acts).as("seed %d, tank %d", seed, i)
+                    .filteredOn(act -> act.kind() == Act.Kind.ASK_FOR_READING).extracting(Act::asks)
                     .doesNotContain("ph", "alkalinity", "total_ammonia", "nitrite");
         }
     }

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.forecast.Deed;
+import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.LookAhead;
 import org.tankrounds.testing.Water;
 import org.tankrounds.water.Analyte;
@@ -23,15 +24,19 @@ class ChangeSizeTest {
 
     @ParameterizedTest(name = "nitrite {0} mg N/L")
     @CsvSource({"0.2", "0.35", "0.6"})
-    void nitrite_whereAlkalinityIsUsedUp_isMetWithSaltAlone(double nitriteMgPerL) {
-        List<Act.Kind> acts = kinds(FINE.withNitriteMgPerL(nitriteMgPerL).withPh(6.7), 12);
-        assertThat(acts).contains(Act.Kind.SALT).doesNotContain(Act.Kind.WATER_CHANGE);
+    void nitrite_whereAlkalinityIsUsedUp_isMetWithSaltAndNoLargeChange(double nitriteMgPerL) {
+        List<Act> acts = acts(FINE.withNitriteMgPerL(nitriteMgPerL).withPh(6.7), 12);
+        assertThat(acts).extracting(Act::kind).contains(Act.Kind.SALT);
+        assertThat(acts).filteredOn(act -> act.kind() == Act.Kind.WATER_CHANGE).allSatisfy(act -> {
+            assertThat(act.isAgainst(Driver.NITRITE)).isFalse();
+            assertThat(act.amount().orElseThrow()).isLessThanOrEqualTo(10);
+        });
     }
 
     @ParameterizedTest(name = "nitrite {0} mg N/L")
     @CsvSource({"0.35", "0.6"})
     void nitrite_whereAlkalinityIsAsInTheSource_isMetWithAChangeToo(double nitriteMgPerL) {
-        assertThat(kinds(FINE.withNitriteMgPerL(nitriteMgPerL).withPh(7.5), 90))
+        assertThat(acts(FINE.withNitriteMgPerL(nitriteMgPerL).withPh(7.5), 90)).extracting(Act::kind)
                 .contains(Act.Kind.SALT, Act.Kind.WATER_CHANGE);
     }
 
@@ -48,9 +53,9 @@ class ChangeSizeTest {
         assertThat(ahead.wakes(Deed.salt(50))).isEqualTo(1);
     }
 
-    private static List<Act.Kind> kinds(Water water, double alkalinityMgPerL) {
+    private static List<Act> acts(Water water, double alkalinityMgPerL) {
         List<Observation> readings = with(water.lastRead(0.1), read(0.1, Analyte.ALKALINITY, alkalinityMgPerL, 4));
         LookAhead ahead = Water.lookAhead(feedingFish().sourceAlkalinityMgPerL(SOURCE_MG_PER_L), readings);
-        return new Advisor().advise(ahead, readings).acts().stream().map(Act::kind).toList();
+        return new Advisor().advise(ahead, readings).acts();
     }
 }

@@ -90,7 +90,7 @@ class SeveralTroublesTest {
 
     @Test
     void changeThatIsNotEnough_isToBeFollowedByAnotherReading() {
-        Act change = change(FINE.withNitriteMgPerL(2).lastRead(0.1));
+        Act change = change(with(FINE.withNitriteMgPerL(2).lastRead(0.1), read(0.1, Analyte.ALKALINITY, 75, 5)));
         assertThat(change.amount()).hasValue(50);
         assertThat(change.asks()).isEqualTo("nitrite");
         assertThat(change(FINE.withNitriteMgPerL(0.26).lastRead(0.1)).asks()).isEmpty();
