@@ -55,6 +55,25 @@ class EngineInWorldsTest {
         assertThat(brier.reliability()).isLessThan(0.008);
     }
 
+    /** Within 0.07 and what luck does to so few tanks: half the span of their resamplings (Efron 1979). */
+    @Test
+    void chances_comeTrueInEveryTenth() {
+        for (Reliability tenth : Reliability.of(examination.answered(examination.voice(Examiner.ENGINE)))) {
+            double luck = (tenth.miss().high() - tenth.miss().low()) / 2;
+            assertThat(tenth.cases()).as(tenth.title()).isGreaterThan(20);
+            assertThat(Math.abs(tenth.miss().value())).as(tenth.title()).isLessThan(0.07 + luck);
+        }
+    }
+
+    @Test
+    void highChances_areNotOverSure() {
+        List<Reliability> high = Reliability.of(examination.answered(examination.voice(Examiner.ENGINE)))
+                .subList(7, 10);
+        int cases = high.stream().mapToInt(Reliability::cases).sum();
+        double missed = high.stream().mapToDouble(tenth -> tenth.cases() * tenth.miss().value()).sum();
+        assertThat(missed / cases).isBetween(-0.07, 0.07);
+    }
+
     private static double gain(Measure measure, Reference over) {
         return score(examination, measure, Examiner.ENGINE) - score(examination, measure, over.title());
     }
