@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Driver;
-import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.LookAhead;
 import org.tankrounds.forecast.MassDeaths;
@@ -45,7 +44,9 @@ public final class Advisor {
         List<Tried> kept = breathFirst(ahead.withoutChlorine()
                 .map(without -> againstChlorine(ahead, without, observations))
                 .orElseGet(() -> calledFor(ahead, observations)));
-        return new Advice(kept.stream().map(Tried::remedy).toList(), together(ahead, kept));
+        Together together = Together.inConcert(ahead, kept);
+        return new Advice(together.acts().stream().map(Tried::remedy).toList(),
+                together.promised(trusts.in(Trusts.Sort.ALL_TOGETHER)));
     }
 
     private List<Tried> calledFor(LookAhead ahead, List<Observation> observations) {
@@ -79,14 +80,6 @@ public final class Advisor {
         return kept.stream().sorted(Comparator.comparing(each -> !each.proposal().isForBreath())).toList();
     }
 
-    /** A proposal with what the model expects of it, as far as that is to be trusted. */
-    private record Tried(Proposal proposal, boolean isSafe, Optional<Effect> effect) {
-
-        Remedy remedy() {
-            return new Remedy(proposal.act(), effect);
-        }
-    }
-
     private List<Tried> worthDoing(LookAhead ahead, List<Proposal> proposals) {
         Forecast forecast = ahead.forecast();
         return proposals.stream().map(proposal -> tried(ahead, proposal)).filter(Tried::isSafe)
@@ -111,7 +104,7 @@ public final class Advisor {
         double standsChance = ahead.belief().temperature().stoppedChance();
         Optional<Prospect> prospect = proposal.deed().map(deed -> ahead.prospect(deed, driverOf(proposal)));
         boolean isSafe = prospect.map(shown -> Worth.isSafe(proposal.act(), shown)).orElse(true);
-        return new Tried(proposal, isSafe, prospect.map(shown ->
+        return new Tried(proposal, isSafe, prospect.map(Prospect::effect), prospect.map(shown ->
                 trusts.in(Trusts.Sort.of(proposal.act(), standsChance)).in(shown.effect())));
     }
 
@@ -139,14 +132,6 @@ public final class Advisor {
     /** It has to be brought back before it shows in the pH. */
     private static boolean isAlkalinityLow(Reason reason) {
         return reason.kind() == Reason.Kind.ALKALINITY_LOW;
-    }
-
-    private Optional<Effect> together(LookAhead ahead, List<Tried> kept) {
-        List<Deed> deeds = kept.stream().flatMap(tried -> tried.proposal().deed().stream()).toList();
-        return deeds.size() < 2 ? Optional.empty()
-                : Optional.of(trusts.in(Trusts.Sort.ALL_TOGETHER).in(ahead.effect(
-                        deeds.stream().reduce(Deed.NOTHING, Deed::and), ahead.forecast().driver())))
-                        .filter(effect -> !effect.harms());
     }
 
     private static Driver driverOf(Proposal proposal) {

@@ -1,10 +1,8 @@
 package org.tankrounds.advice;
 
-import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import org.tankrounds.belief.TankBelief;
 import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.LookAhead;
@@ -12,8 +10,9 @@ import org.tankrounds.forecast.LookAhead;
 /**
  * How much water to change against what is dissolved in it: the least that keeps the level under its limit
  * for a day on three of four courses, and at most half. What comes in has the alkalinity of the tank's
- * source: in a tank that has gone sour it lifts the pH, and with it the harmful share of the ammonia; then
- * less, or none, is better.
+ * source: in a tank that has little left it lifts the pH, and with it the harmful share of the ammonia, and it
+ * wakes the filter's first guild, which then makes nitrite faster than the second can take it; then less, or
+ * none, is better, and nitrite is met with salt.
  */
 final class ChangeSize {
 
@@ -26,10 +25,8 @@ final class ChangeSize {
     /** A change that leaves more than this of the level is not worth the hauling. */
     private static final double WORTH_IT = 0.95;
 
-    /** With 4 mg/L of carbon dioxide that is 22 mg/L of alkalinity (Plummer and Busenberg 1982). */
-    private static final double ENOUGH_ALKALINITY_PH = 7.15;
-    private static final double ENOUGH_ALKALINITY_MG_PER_L = 50;
-    private static final Duration ALKALINITY_HOLDS = Duration.ofDays(2);
+    /** A first guild that works faster than so makes nitrite of what ammonia there is (learned on simulated tanks). */
+    private static final double MOST_WAKING = 1.3;
 
     private final LookAhead ahead;
     private final Driver driver;
@@ -47,7 +44,7 @@ final class ChangeSize {
 
     /** The change that helps, or a warning where it would harm; empty where none is needed. */
     Optional<Proposal> proposal() {
-        if (!isCalledFor() || mayOnlyWake()) {
+        if (!isCalledFor()) {
             return Optional.empty();
         }
         if (after(MOST_PERCENT) <= AIM) {
@@ -63,21 +60,12 @@ final class ChangeSize {
 
     /** So much, or the largest part of it that the model finds no harm in; empty where in all. */
     private Optional<Proposal> harmless(int percent) {
-        return IntStream.of(percent, percent / 2 / STEP_PERCENT * STEP_PERCENT, LEAST_PERCENT)
-                .filter(size -> size >= LEAST_PERCENT && size <= percent).mapToObj(this::change)
-                .filter(each -> Worth.isSafe(ahead.prospect(each.deed().orElseThrow(), driver))).findFirst();
+        return IntStream.iterate(percent, size -> size >= LEAST_PERCENT, size -> size - STEP_PERCENT)
+                .mapToObj(this::change).filter(each -> isHarmless(each.deed().orElseThrow())).findFirst();
     }
 
-    /**
-     * Nitrite still under its limit is met with salt where the pH tells of little alkalinity: what fresh
-     * water brings of it wakes the filter's first guild, and what it takes out is soon made again.
-     */
-    private boolean mayOnlyWake() {
-        TankBelief belief = ahead.belief();
-        return driver == Driver.NITRITE && belief.ph().valueNow() < ENOUGH_ALKALINITY_PH
-                && ahead.limits().ofNitrite(belief.nitrite().valueNow(), belief.chlorideMgPerL()) < 1
-                && belief.newestAlkalinity().filter(read -> read.value() >= ENOUGH_ALKALINITY_MG_PER_L
-                        && read.at().isAfter(belief.asOf().minus(ALKALINITY_HOLDS))).isEmpty();
+    private boolean isHarmless(Deed change) {
+        return ahead.wakes(change) <= MOST_WAKING && Worth.isSafe(ahead.prospect(change, driver));
     }
 
     private int leastThatIsEnough() {

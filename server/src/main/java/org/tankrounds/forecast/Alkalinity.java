@@ -29,7 +29,7 @@ public final class Alkalinity {
     /**
      * What goes with a pH and so much carbon dioxide ({@link Carbonate}), up to a little more than the source
      * brings and to what was read lately, which nitrifiers have lessened since; a fresh reading is also the
-     * least.
+     * least, but for a single step of the test: that is the first that it shows, of however little.
      *
      * @param share of the span of carbon dioxide that tanks settle at, 0 to 1, in equal ratios
      */
@@ -46,7 +46,7 @@ public final class Alkalinity {
     private static double within(Observation read, double held, boolean isFresh) {
         double half = read.halfStep() > 0 ? read.halfStep() : USUAL_HALF_STEP_MG_PER_L;
         double most = Math.min(held, read.value() + half);
-        return isFresh ? Math.max(most, read.value() - half) : most;
+        return isFresh && read.value() > 2 * half ? Math.max(most, read.value() - half) : most;
     }
 
     private static boolean isWithin(Duration span, Observation read, TankBelief belief) {

@@ -42,6 +42,25 @@ public record Effect(
                 exposureWithout, left, levelWithout, levelWith, hoursToLimitWithout, hoursToLimitWith);
     }
 
+    /** Of leaving it: with and without the other way round. */
+    public Effect undone() {
+        return new Effect(driver, chanceWith, chanceWithout, exposureWith, exposureWithout,
+                levelWith, levelWithout, hoursToLimitWith, hoursToLimitWithout);
+    }
+
+    /** The same with no more chance and exposure left than another deed leaves. */
+    public Effect noWorseThan(Effect other) {
+        return new Effect(driver, chanceWithout, Math.min(chanceWith, other.chanceWith),
+                exposureWithout, Math.min(exposureWith, other.exposureWith),
+                levelWithout, levelWith, hoursToLimitWithout, hoursToLimitWith);
+    }
+
+    /** More chance or more exposure than another deed leaves, by more than rounding. */
+    public boolean isWorseThan(Effect other) {
+        return chanceWith > other.chanceWith + SAME_CHANCE
+                || exposureWith > other.exposureWith + SAME_SHARE_OF_EXPOSURE * exposureWithout;
+    }
+
     /** The same with no less chance and exposure left than that, up to what there was without the deed. */
     Effect atLeast(double chance, double exposure) {
         return new Effect(driver, chanceWithout, Math.max(chanceWith, Math.min(chance, chanceWithout)),

@@ -66,11 +66,7 @@ public final class LookAhead {
 
     /** The effect of a deed, and what it risks. */
     public Prospect prospect(Deed deed, Driver driver) {
-        if (shown == null) {
-            shown = Courses.of(belief, course, outcome.picked(), COURSES);
-            without = new Outcome(shown.paths(), limits);
-        }
-        Paths paths = WhatIf.of(shown, deed, Forecast.HORIZON_HOURS);
+        Paths paths = WhatIf.of(shownCourses(), deed, Forecast.HORIZON_HOURS);
         Outcome with = new Outcome(paths, limits);
         Effect effect = new Effect(driver,
                 forecast.chance(), Forecaster.rounded(chance(with), 1e4),
@@ -80,6 +76,14 @@ public final class LookAhead {
                 without.hoursToLimit(), with.hoursToLimit());
         return new Prospect(noBetterThanWithoutChlorine(effect),
                 (1 - knownChance()) * without.comeBeyond(with));
+    }
+
+    private Courses shownCourses() {
+        if (shown == null) {
+            shown = Courses.of(belief, course, outcome.picked(), COURSES);
+            without = new Outcome(shown.paths(), limits);
+        }
+        return shown;
     }
 
     /** Chlorine is beyond on every course, so that they say nothing of what else may go wrong. */
@@ -115,6 +119,16 @@ public final class LookAhead {
         }
         Arrays.sort(highest);
         return Fans.quantile(highest, HIGH);
+    }
+
+    /**
+     * How many times as fast as before the alkalinity that a deed brings may let the filter's first guild work, on
+     * three of four courses at most.
+     */
+    public double wakes(Deed deed) {
+        double[] times = WhatIf.wakes(shownCourses(), deed);
+        Arrays.sort(times);
+        return Fans.quantile(times, HIGH);
     }
 
     /** Trouble that only deaths tell of stays as likely as it was. */

@@ -27,6 +27,8 @@ final class WhatIf {
     private static final double HALF_SUBSTRATE_MG_PER_L = Nitrifiers.AMMONIA_OXIDISERS.halfSubstrateMgPerL();
     /** The choice of {@link org.tankrounds.tankmodel.TankParameters}. */
     private static final double HALF_ALKALINITY_MG_PER_L = 10;
+    /** The most that such guilds want for half their speed (from memory: 1 to 25). */
+    private static final double MOST_HALF_ALKALINITY_MG_PER_L = 25;
     private static final double LEAST_MG_PER_L = 0.02;
     private static final double LEAST_LEFT = 0.05;
     /**
@@ -76,6 +78,14 @@ final class WhatIf {
     /** The same courses with a deed, up to an hour; what it does not touch is shared with them. */
     static Paths of(Courses courses, Deed deed, int hours) {
         return new WhatIf(courses, deed, hours).paths();
+    }
+
+    /** How many times as fast the first guild may work, by course, were it one that wants much alkalinity. */
+    static double[] wakes(Courses courses, Deed deed) {
+        WhatIf what = new WhatIf(courses, deed, 0);
+        return Arrays.stream(courses.alkalinityMgPerL())
+                .map(held -> alkalinityShare(what.alkalinityAfter(held), MOST_HALF_ALKALINITY_MG_PER_L)
+                        / alkalinityShare(held, MOST_HALF_ALKALINITY_MG_PER_L)).toArray();
     }
 
     private Paths paths() {
@@ -162,13 +172,13 @@ final class WhatIf {
      * N/L/d.
      */
     private double wokenPerDay(double alkalinityMgPerL) {
-        double faster = alkalinityShare(alkalinityAfter(alkalinityMgPerL))
-                / alkalinityShare(alkalinityMgPerL);
+        double faster = alkalinityShare(alkalinityAfter(alkalinityMgPerL), HALF_ALKALINITY_MG_PER_L)
+                / alkalinityShare(alkalinityMgPerL, HALF_ALKALINITY_MG_PER_L);
         return Math.max(0, faster - 1) * supplyMgPerLPerDay;
     }
 
-    private static double alkalinityShare(double mgPerL) {
-        return mgPerL / (HALF_ALKALINITY_MG_PER_L + mgPerL);
+    private static double alkalinityShare(double mgPerL, double halfMgPerL) {
+        return mgPerL / (halfMgPerL + mgPerL);
     }
 
     private void moveNitrogen(int k, double[][] unIonised, double[][] nitrite) {

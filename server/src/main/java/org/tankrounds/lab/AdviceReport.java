@@ -14,7 +14,11 @@ public final class AdviceReport {
     private static final List<String> LEGEND = List.of(
             "newly: mornings after which a tank went beyond a limit that would have stayed within all; first by",
             "  what was done alone, the class doing what it would have done, then with the class as it saw fit;",
-            "more by: mean exposure with less without, fish-hours, in 95 of 100 resamplings of the tanks", "");
+            "more by: mean exposure with less without, fish-hours, in 95 of 100 resamplings of the tanks;",
+            "kept: mornings after which a tank stayed within all limits that would have gone beyond one, by what was",
+            "  done alone; at most: share newly beyond, the upper end of the exact 95 % (Clopper and Pearson);",
+            "slightly: of them those for at most 6 hours, or by at most a tenth of the limit;",
+            "further, less far: beyond a limit anyhow, and by what was done alone a tenth more exposure, or less", "");
 
     private AdviceReport() {
     }
@@ -26,6 +30,7 @@ public final class AdviceReport {
             byWorld(all).forEach((world, followed) -> lines.addAll(table(world, followed)));
         }
         lines.addAll(table("all worlds", all));
+        lines.addAll(ofItself(all));
         lines.add("worst world of each act, by mean exposure added");
         EffectRow.of(all).forEach(row -> lines.add(worst(row)));
         return lines;
@@ -38,6 +43,16 @@ public final class AdviceReport {
     private static List<String> table(String title, List<Followed> followed) {
         List<String> lines = new ArrayList<>(List.of(title, EffectRow.heading()));
         EffectRow.of(followed).forEach(row -> lines.add(row.toString()));
+        lines.add("");
+        return lines;
+    }
+
+    private static List<String> ofItself(List<Followed> all) {
+        List<String> lines = new ArrayList<>(List.of("all worlds, what was done alone", EffectRow.headingOfItself()));
+        EffectRow.of(all).forEach(row -> lines.add(row.ofItself()));
+        lines.add("");
+        lines.add("each newly beyond by what was done alone: limit, hours, times the limit");
+        all.stream().filter(Followed::isNewlyBeyondOfItself).forEach(one -> lines.add(one.told()));
         lines.add("");
         return lines;
     }

@@ -2,6 +2,7 @@ package org.tankrounds.lab;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.tankrounds.advice.Act;
@@ -10,6 +11,7 @@ import org.tankrounds.advice.Advisor;
 import org.tankrounds.advice.Remedy;
 import org.tankrounds.advice.Trusts;
 import org.tankrounds.belief.Observation;
+import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.forecast.Limits;
@@ -18,14 +20,14 @@ import org.tankrounds.forecast.LookAhead;
 /**
  * Puts the advice to the test on simulated tanks, which know nothing of the engine: at school mornings on
  * which advice is given, the next 72 hours are played with nobody stepping in, with each act alone and with
- * all of them ({@link Morning}). Some are played again after a change of untreated water just before, which a
- * card has shown: that is too rare to wait for.
+ * all of them ({@link Morning}). Each is played again with something {@link Staged} just before that is too rare
+ * to wait for. Where the advice is to leave the water, it is the usual large change that is not followed.
  */
 public final class AdviceTrial {
 
     /** Stands for all acts together. */
     public static final String ALL = "ALL_TOGETHER";
-    private static final int CHLORINE_ON_NTH = 3;
+    private static final double USUAL_CHANGE = 0.5;
     private static final long SEEDS_APART = 1_009;
 
     private final Forecaster forecaster;
@@ -54,58 +56,95 @@ public final class AdviceTrial {
         for (int hour = life.arrivedAt(); hour < SchoolCalendar.HOURS; hour++) {
             int which = hour > life.arrivedAt() ? mornings.indexOf(hour) : -1;
             if (which >= 0) {
-                follow(life, life.notes(), hour, seed, act -> act.kind() != Act.Kind.THIOSULFATE);
-            }
-            if (which >= 0 && which % CHLORINE_ON_NTH == 0) {
-                afterUntreatedWater(life, hour, seed);
+                follow(new Scene(life, life.notes(), hour, seed, ""), act -> act.kind() != Act.Kind.THIOSULFATE);
+                Staged staged = Staged.next(which + (int) seed);
+                follow(after(staged, life, hour, seed), act -> act.kind() == staged.calledFor());
             }
             life.pass(hour);
         }
     }
 
-    private void afterUntreatedWater(TankLife before, int hour, long seed) {
-        Luck luck = Luck.of(seed, "untreated at " + hour);
+    private static Scene after(Staged staged, TankLife before, int hour, long seed) {
+        Luck luck = Luck.of(seed, staged.words() + " at " + hour);
         TankLife life = before.copy(luck, luck);
-        life.water().changeUntreated(luck);
+        staged.on(life.water(), luck);
         List<Observation> notes = new ArrayList<>(before.notes());
-        notes.add(life.schoolClass().testChlorine(LabSeason.at(hour).minusSeconds(60)));
-        follow(life, notes, hour, seed, act -> act.kind() == Act.Kind.THIOSULFATE);
+        notes.addAll(staged.read(life.schoolClass(), LabSeason.at(hour).minusSeconds(60)));
+        return new Scene(life, notes, hour, seed, ", " + staged.words());
     }
 
-    private void follow(TankLife life, List<Observation> known, int hour, long seed, Predicate<Act> which) {
-        List<Observation> notes = List.copyOf(known);
-        LookAhead ahead = forecaster.lookAhead(life.facts(), notes, LabSeason.at(hour));
-        Advice advice = advisor.advise(ahead, notes);
-        List<Remedy> tried = advice.remedies().stream().filter(remedy -> remedy.effect().isPresent())
-                .filter(remedy -> isTold(remedy.act()) && which.test(remedy.act())).toList();
-        if (tried.isEmpty()) {
+    /** A moment at which advice is asked for. @param staged what was, in words */
+    private record Scene(TankLife life, List<Observation> notes, int hour, long seed, String staged) {
+
+        Scene {
+            notes = List.copyOf(notes);
+        }
+
+        LookAhead ahead(Forecaster forecaster) {
+            return forecaster.lookAhead(life.facts(), notes, LabSeason.at(hour));
+        }
+    }
+
+    private void follow(Scene scene, Predicate<Act> which) {
+        LookAhead ahead = scene.ahead(forecaster);
+        Advice advice = advisor.advise(ahead, scene.notes);
+        List<Act> acts = advice.remedies().stream().filter(remedy -> remedy.effect().isPresent())
+                .map(Remedy::act).filter(act -> isTold(act) && which.test(act)).toList();
+        Optional<Act> left = advice.acts().stream()
+                .filter(act -> act.kind() == Act.Kind.LEAVE_WATER && which.test(act)).findFirst();
+        if (acts.isEmpty() && left.isEmpty()) {
             return;
         }
         double holdC = Limits.DEFAULT.temperatureC(ahead.forecast().stage()) - 1;
-        Case played = new Case(world, life.facts().tank() + " of " + seed / SEEDS_APART, hour,
-                new Morning(life, hour, holdC, seed));
-        double standsChance = ahead.belief().temperature().stoppedChance();
-        tried.forEach(remedy -> all.add(played.followed(remedy.act().kind().name(),
-                Trusts.Sort.of(remedy.act(), standsChance), remedy.effect().get(), List.of(remedy.act()))));
-        List<Act> acts = tried.stream().map(Remedy::act).toList();
-        advice.together().filter(effect -> acts.size() > 1).ifPresent(effect ->
-                all.add(played.followed(ALL, Trusts.Sort.ALL_TOGETHER, effect, acts)));
+        Case played = new Case(world, scene, ahead, new Morning(scene.life, scene.hour, holdC, scene.seed));
+        advice.remedies().stream().filter(remedy -> acts.contains(remedy.act()))
+                .forEach(remedy -> all.add(played.alone(remedy.act(), remedy.effect().orElseThrow())));
+        advice.together().filter(effect -> acts.size() > 1)
+                .ifPresent(effect -> all.add(played.together(acts, effect)));
+        left.ifPresent(act -> all.add(played.left(act)));
     }
 
     /** Nobody can follow an amount that is missing because the tank's volume is. */
     private static boolean isTold(Act act) {
         return switch (act.kind()) {
             case SALT, BICARBONATE, ICE, THIOSULFATE -> act.amount().isPresent();
-            case LEAVE_WATER -> false;
             default -> true;
         };
     }
 
-    private record Case(String world, String tank, int hour, Morning morning) {
+    private record Case(String world, Scene scene, LookAhead ahead, Morning morning) {
 
-        Followed followed(String what, Trusts.Sort sort, Effect said, List<Act> acts) {
-            return new Followed(world, tank, hour, what, sort, said,
+        Followed alone(Act act, Effect said) {
+            double standsChance = ahead.belief().temperature().stoppedChance();
+            return followed(act.kind() + found(act), Optional.of(Trusts.Sort.of(act, standsChance)), said,
+                    List.of(act));
+        }
+
+        /** Most chillers that are looked at run; then nothing is gained, and nothing to be seen of the others. */
+        private String found(Act act) {
+            return act.kind() != Act.Kind.CHECK_CHILLER ? ""
+                    : scene.life.water().isChillerSound() ? ", found sound" : ", found broken";
+        }
+
+        Followed together(List<Act> acts, Effect said) {
+            return followed(ALL, Optional.of(Trusts.Sort.ALL_TOGETHER), said, acts);
+        }
+
+        private Followed followed(String what, Optional<Trusts.Sort> sort, Effect said, List<Act> acts) {
+            return new Followed(world, tank(), scene.hour, what + scene.staged, acts, sort, said,
                     morning.without(), morning.withThoseAlone(acts), morning.with(acts));
+        }
+
+        /** Without: the water is changed all the same. With: it is not. */
+        Followed left(Act act) {
+            Effect changed = ahead.effect(Deed.waterChange(USUAL_CHANGE), act.driver().orElseThrow());
+            Came left = morning.without();
+            return new Followed(world, tank(), scene.hour, act.kind().name() + scene.staged, List.of(act),
+                    Optional.empty(), changed.undone(), morning.afterChange(USUAL_CHANGE), left, left);
+        }
+
+        private String tank() {
+            return scene.life.facts().tank() + " of " + scene.seed / SEEDS_APART;
         }
     }
 }

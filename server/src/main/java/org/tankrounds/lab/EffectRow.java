@@ -14,6 +14,7 @@ final class EffectRow {
 
     private static final int SAMPLES = 400;
     private static final double TAIL = 0.025;
+    private static final String WIDE = "%-45s";
 
     private final String act;
     private final List<Followed> cases;
@@ -79,6 +80,30 @@ final class EffectRow {
         return mean(one -> one.isNewlyBeyondOfItself() ? 1 : 0);
     }
 
+    /** Mornings on which what was done took a tank beyond a limit. */
+    long broughtBeyond() {
+        return count(Followed::isNewlyBeyondOfItself);
+    }
+
+    /** Mornings on which what was done kept a tank within every limit. */
+    long keptWithin() {
+        return count(Followed::isKeptOfItself);
+    }
+
+    /** Mornings on which what was done took a tank that was beyond anyhow clearly further. */
+    long broughtFurther() {
+        return count(Followed::isFurtherOfItself);
+    }
+
+    long broughtLessFar() {
+        return count(Followed::isLessFarOfItself);
+    }
+
+    /** The share of mornings that brought one beyond may be so large at most, by what was seen of them. */
+    double broughtBeyondAtMost() {
+        return ClopperPearson.upper(broughtBeyond(), cases());
+    }
+
     /** How much more mean exposure there was with the act: the ends of 95 of 100 resamplings of whole tanks. */
     public double[] exposureRaised() {
         Map<String, double[]> byTank = new TreeMap<>();
@@ -110,22 +135,34 @@ final class EffectRow {
         return cases.stream().mapToDouble(of).average().orElse(0);
     }
 
-    private static long count(List<Followed> cases, Predicate<Followed> which) {
+    private long count(Predicate<Followed> which) {
         return cases.stream().filter(which).count();
     }
 
     static String heading() {
-        return String.format(Locale.ROOT, "%-14s %6s %15s %15s %8s %19s %19s %21s", "act", "cases",
+        return String.format(Locale.ROOT, WIDE + " %6s %15s %15s %8s %19s %19s %21s", "act", "cases",
                 "chance said", "came", "newly", "exposure said", "came", "more by");
+    }
+
+    static String headingOfItself() {
+        return String.format(Locale.ROOT, WIDE + " %6s %6s %6s %9s %9s %8s %8s", "act", "cases",
+                "kept", "newly", "at most", "slightly", "further", "less far");
+    }
+
+    /** The same of what was done alone, the class doing what it would have done. */
+    String ofItself() {
+        return String.format(Locale.ROOT, WIDE + " %6d %6d %6d %8.2f%% %9d %8d %8d", act, cases(), keptWithin(),
+                broughtBeyond(), 100 * broughtBeyondAtMost(), count(Followed::isSlightlyBeyondOfItself),
+                broughtFurther(), broughtLessFar());
     }
 
     @Override
     public String toString() {
         double[] raised = exposureRaised();
-        return String.format(Locale.ROOT, "%-14s %6d %6.3f → %6.3f %6.3f → %6.3f %3d, %3d %8.1f → %8.1f"
+        return String.format(Locale.ROOT, WIDE + " %6d %6.3f → %6.3f %6.3f → %6.3f %3d, %3d %8.1f → %8.1f"
                         + " %8.1f → %8.1f %9.1f to %8.1f",
                 act, cases(), saidWithout(), saidWith(), beyondWithout(), beyondWith(),
-                count(cases, Followed::isNewlyBeyondOfItself), count(cases, Followed::isNewlyBeyond),
+                broughtBeyond(), count(Followed::isNewlyBeyond),
                 mean(one -> one.said().exposureWithout()), mean(one -> one.said().exposureWith()),
                 exposureWithout(), exposureWith(), raised[0], raised[1]);
     }

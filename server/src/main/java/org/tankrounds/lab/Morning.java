@@ -2,6 +2,8 @@ package org.tankrounds.lab;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.tankrounds.advice.Act;
 
 /**
@@ -45,6 +47,12 @@ final class Morning {
     /** The acts are done, and the class does what it would have done without them. */
     Came withThoseAlone(List<Act> acts) {
         return played(acts, (copy, hour) -> copy.passHandled(hour, asItGoes.get(hour - from)));
+    }
+
+    /** The class changes so much more than it would have, whatever is advised. @param share of the water */
+    Came afterChange(double share) {
+        return withThoseAlone(List.of(new Act(Act.Kind.WATER_CHANGE, Optional.empty(),
+                OptionalDouble.of(100 * share), "%", OptionalDouble.empty(), "", "", "")));
     }
 
     /** How an hour passes. */

@@ -191,6 +191,14 @@ final class SchoolClass {
         return cards.chlorine(at, tank.chlorineMgPerL());
     }
 
+    /** Reads all there is, out of turn, with its own kit and eyes. */
+    List<Observation> testAll(Instant at) {
+        TankState water = tank.state();
+        return List.of(cards.thermometer(at, water.temperatureC()), cards.ph(at, tank.ph()),
+                cards.ammonia(at, water.ammoniaMgPerL()), cards.nitrite(at, water.nitriteMgPerL()),
+                cards.alkalinity(at, water.alkalinityMgPerL()), cards.oxygen(at, tank.oxygenMgPerL()));
+    }
+
     private void react(double ph, double ammonia, double nitrite, int hour) {
         boolean isSour = ph <= LOW_PH;
         boolean isBad = ammonia >= HIGH_AMMONIA_MG_PER_L || nitrite >= HIGH_NITRITE_MG_PER_L;

@@ -30,7 +30,7 @@ final class TankWater {
     private static final double CHLORINE_DAYS = 20 / 24.0;
     private static final double HOUR = 1 / 24.0;
     private static final double ILLNESS_SHARE_PER_DAY = 0.03;
-    private static final double AIR_OF_TWO = 1.8;
+    private static final double AIR_OF_ANOTHER = 0.8;
     /** Yields are 3 to 1, so is the room that the guilds take. */
     private static final double NITRITE_ROOM_SHARE = 1 / 3.0;
 
@@ -254,9 +254,20 @@ final class TankWater {
         return kg;
     }
 
-    /** A second stone as good as the first. */
+    /** A second stone, which does a little less beside the first. */
     void moreAir() {
-        air = Math.max(air, AIR_OF_TWO);
+        air += AIR_OF_ANOTHER;
+    }
+
+    /** The stone clogs. @param left of the air, 0 to 1 */
+    void clogAir(double left) {
+        air = left;
+    }
+
+    /** Other water over the same filter. */
+    void dissolve(double ammoniaMgPerL, double nitriteMgPerL, double alkalinityMgPerL) {
+        state = new TankState(state.temperatureC(), ammoniaMgPerL, nitriteMgPerL, state.nitrateMgPerL(),
+                alkalinityMgPerL, state.ammoniaOxidisersCodPerL(), state.nitriteOxidisersCodPerL());
     }
 
     void setChillerGoing(double mostC) {
@@ -277,6 +288,10 @@ final class TankWater {
 
     boolean needsRepair() {
         return chilling.needsRepair() || air < 1;
+    }
+
+    boolean isChillerSound() {
+        return !chilling.needsRepair();
     }
 
     TankState state() {

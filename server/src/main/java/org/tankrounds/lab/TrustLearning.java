@@ -43,7 +43,8 @@ public final class TrustLearning {
     static Trusts of(List<Followed> all) {
         Map<Trusts.Sort, Trust> bySort = new EnumMap<>(Trusts.Sort.class);
         for (Trusts.Sort sort : Trusts.Sort.values()) {
-            List<Followed> cases = all.stream().filter(one -> one.sort() == sort).toList();
+            List<Followed> cases = all.stream()
+                    .filter(one -> one.sort().filter(sort::equals).isPresent()).toList();
             bySort.put(sort, new Trust(known(chance(cases), cases), known(exposure(cases), cases)));
         }
         return new Trusts(bySort);

@@ -46,7 +46,8 @@ class AdvisorTest {
     @ParameterizedTest(name = "{0} mg N/L")
     @ValueSource(doubles = {0.3, 0.36, 0.42})
     void waterChange_bringsNitriteUnderItsLimit(double nitriteMgPerL) {
-        List<Observation> readings = FINE.withNitriteMgPerL(nitriteMgPerL).lastRead(0.1);
+        List<Observation> readings = with(FINE.withNitriteMgPerL(nitriteMgPerL).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, 75, 5));
         Forecast forecast = Water.forecast(feedingFish(), readings);
         Act change = only(advise(feedingFish(), readings), Act.Kind.WATER_CHANGE);
         SeriesForecast nitrite = forecast.series().get(2);

@@ -80,7 +80,8 @@ class AmountsTest {
     @ParameterizedTest(name = "nitrite {0} mg N/L")
     @CsvSource({"0.26", "0.27", "0.28"})
     void waterChange_isTheLeastThatIsEnough(double nitriteMgPerL) {
-        List<Observation> readings = FINE.withNitriteMgPerL(nitriteMgPerL).lastRead(0.1);
+        List<Observation> readings = with(FINE.withNitriteMgPerL(nitriteMgPerL).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, 75, 5));
         LookAhead ahead = Water.lookAhead(tank(), readings);
         double percent = act(ahead, readings, Act.Kind.WATER_CHANGE).amount().orElseThrow();
         assertThat(ahead.highU(Deed.waterChange(percent / 100), Driver.NITRITE)).isLessThanOrEqualTo(0.9);

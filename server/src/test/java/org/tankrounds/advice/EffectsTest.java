@@ -38,7 +38,8 @@ class EffectsTest {
 
     @Test
     void nitriteTank_isHelpedByFreshWaterAndSalt_andMoreByBoth() {
-        List<Observation> readings = FINE.withNitriteMgPerL(0.35).lastRead(0.1);
+        List<Observation> readings = with(FINE.withNitriteMgPerL(0.35).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, 75, 5));
         Advice advice = new Advisor().advise(Water.lookAhead(feedingFish(), readings), readings);
         Effect change = of(advice, Act.Kind.WATER_CHANGE);
         Effect salt = of(advice, Act.Kind.SALT);
@@ -67,6 +68,26 @@ class EffectsTest {
                         .isBetween(0.0, effect.exposureWithout());
             }
         }
+    }
+
+    /** Whoever does all of it must not be worse off than with the best of it. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {81, 82, 83, 84})
+    void allTogether_isNeverWorseThanTheBestAlone(long seed) {
+        Random random = new Random(seed);
+        int together = 0;
+        for (int i = 0; i < 25; i++) {
+            TankFacts.Builder facts = feedingFish().sourceAlkalinityMgPerL(15 + 240 * random.nextDouble());
+            List<Observation> readings = water(random);
+            LookAhead ahead = Water.lookAhead(facts, readings);
+            for (Advisor advisor : List.of(new Advisor(), new Advisor(Trusts.full()))) {
+                Advice advice = advisor.advise(ahead, readings);
+                together += advice.together().isPresent() ? 1 : 0;
+                advice.together().ifPresent(all -> advice.remedies().forEach(one -> one.effect().ifPresent(alone ->
+                        assertThat(all.isWorseThan(alone)).as("%s of %s", one, advice).isFalse())));
+            }
+        }
+        assertThat(together).isGreaterThan(10);
     }
 
     @Test

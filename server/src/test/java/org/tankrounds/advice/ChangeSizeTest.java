@@ -1,0 +1,56 @@
+package org.tankrounds.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.tankrounds.testing.Water.FINE;
+import static org.tankrounds.testing.Water.feedingFish;
+import static org.tankrounds.testing.Water.read;
+import static org.tankrounds.testing.Water.with;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.forecast.Deed;
+import org.tankrounds.forecast.LookAhead;
+import org.tankrounds.testing.Water;
+import org.tankrounds.water.Analyte;
+
+/** Fresh water brings alkalinity, which a filter that lacks it turns into nitrite. */
+class ChangeSizeTest {
+
+    private static final double SOURCE_MG_PER_L = 110;
+
+    @ParameterizedTest(name = "nitrite {0} mg N/L")
+    @CsvSource({"0.2", "0.35", "0.6"})
+    void nitrite_whereAlkalinityIsUsedUp_isMetWithSaltAlone(double nitriteMgPerL) {
+        List<Act.Kind> acts = kinds(FINE.withNitriteMgPerL(nitriteMgPerL).withPh(6.7), 12);
+        assertThat(acts).contains(Act.Kind.SALT).doesNotContain(Act.Kind.WATER_CHANGE);
+    }
+
+    @ParameterizedTest(name = "nitrite {0} mg N/L")
+    @CsvSource({"0.35", "0.6"})
+    void nitrite_whereAlkalinityIsAsInTheSource_isMetWithAChangeToo(double nitriteMgPerL) {
+        assertThat(kinds(FINE.withNitriteMgPerL(nitriteMgPerL).withPh(7.5), 90))
+                .contains(Act.Kind.SALT, Act.Kind.WATER_CHANGE);
+    }
+
+    /**
+     * Half of 12 and half of 110 mg/L are 61. A guild that works at half speed at 25 mg/L (from memory) goes from
+     * 12/37 = 0.324 of its speed to 61/86 = 0.709, 2.19 times as fast; read to half a drop of 4, from 8 on: 2.90.
+     */
+    @Test
+    void wakes_tellsHowMuchFasterTheFilterMayWork() {
+        List<Observation> readings = with(FINE.withPh(6.7).lastRead(0.1), read(0.1, Analyte.ALKALINITY, 12, 4));
+        LookAhead ahead = Water.lookAhead(feedingFish().sourceAlkalinityMgPerL(SOURCE_MG_PER_L), readings);
+        assertThat(ahead.wakes(Deed.waterChange(0.5))).isBetween(2.19, 2.90);
+        assertThat(ahead.wakes(Deed.waterChange(0.1))).isBetween(1.0, 2.0);
+        assertThat(ahead.wakes(Deed.salt(50))).isEqualTo(1);
+    }
+
+    private static List<Act.Kind> kinds(Water water, double alkalinityMgPerL) {
+        List<Observation> readings = with(water.lastRead(0.1), read(0.1, Analyte.ALKALINITY, alkalinityMgPerL, 4));
+        LookAhead ahead = Water.lookAhead(feedingFish().sourceAlkalinityMgPerL(SOURCE_MG_PER_L), readings);
+        return new Advisor().advise(ahead, readings).acts().stream().map(Act::kind).toList();
+    }
+}
