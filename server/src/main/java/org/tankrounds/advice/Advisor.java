@@ -22,6 +22,8 @@ import org.tankrounds.forecast.Reason;
 public final class Advisor {
 
     private static final double MATTERS = 0.1;
+    /** From this share of a limit on it is near; water is hauled only against what is beyond it. */
+    private static final double NEAR = 0.9;
     private static final double EASES_TO = 0.9;
     /** From this chance on a tank is gone to within the week. */
     private static final double WORRYING_CHANCE = 0.2;
@@ -87,14 +89,15 @@ public final class Advisor {
                 .toList();
     }
 
-    /** What helps against a limit that is likely passed, where another is so far beyond that all else looks small. */
+    /** What helps against a limit that is near or passed, where another is so far beyond that all else looks small. */
     private static boolean easesItsLimit(LookAhead ahead, Proposal proposal) {
         Driver limit = driverOf(proposal);
         if (proposal.deed().isEmpty() || limit == Driver.DEATHS || limit == Driver.SILENCE) {
             return false;
         }
         double without = ahead.highU(Deed.NOTHING, limit);
-        return without > 1 && ahead.highU(proposal.deed().get(), limit) <= EASES_TO * without;
+        double from = proposal.act().kind() == Act.Kind.WATER_CHANGE ? 1 : NEAR;
+        return without > from && ahead.highU(proposal.deed().get(), limit) <= EASES_TO * without;
     }
 
     private Tried tried(LookAhead ahead, Proposal proposal) {

@@ -1,8 +1,11 @@
 package org.tankrounds.advice;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
@@ -54,12 +57,19 @@ final class Losses {
                 || ahead.limits().ofOxygen(forecast.stage(), ahead.belief().oxygenMgPerLNow()) > 1;
     }
 
+    /** What was read before the water was changed says nothing about what came in. */
     private boolean isUnread(Analyte analyte) {
-        return !Asked.isReadLately(analyte, observations, forecast);
+        return !Asked.isReadLately(analyte, observations, forecast)
+                || Asked.newest(observations, analyte, forecast).map(Observation::at)
+                        .filter(read -> newestChange().filter(read::isBefore).isPresent()).isPresent();
     }
 
     private boolean isChangedLately() {
-        return observations.stream().anyMatch(o -> o.analyte() == Analyte.WATER_CHANGE && o.value() > 0
-                && !o.at().isAfter(forecast.asOf()) && o.at().isAfter(forecast.asOf().minus(CHANGE_COUNTS)));
+        return newestChange().filter(at -> at.isAfter(forecast.asOf().minus(CHANGE_COUNTS))).isPresent();
+    }
+
+    private Optional<Instant> newestChange() {
+        return observations.stream().filter(o -> o.analyte() == Analyte.WATER_CHANGE && o.value() > 0)
+                .map(Observation::at).filter(at -> !at.isAfter(forecast.asOf())).max(Comparator.naturalOrder());
     }
 }

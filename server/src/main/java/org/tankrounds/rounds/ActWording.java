@@ -103,8 +103,8 @@ final class ActWording {
     }
 
     private static String leftovers(Act act) {
-        return act.secondAmount().isEmpty() ? "" : "They were given " + Formats.significant(
-                act.secondAmount().getAsDouble(), 2) + " times as much as usual: take leftovers out. ";
+        return act.secondAmount().isEmpty() ? "" : "They were given up to " + Math.round(
+                act.secondAmount().getAsDouble()) + " times as much as usual: take leftovers out. ";
     }
 
     private static String disinfectant(boolean chloramine) {

@@ -19,7 +19,7 @@ class LossesTest {
 
     @Test
     void massDeathsAfterAChange_askForChlorineAndThenThePh_beforeMoreWater() {
-        List<Act> acts = advise(with(FINE.withNitriteMgPerL(0.4).lastRead(1.5), read(0.5, Analyte.WATER_CHANGE, 50, 0),
+        List<Act> acts = advise(with(FINE.withNitriteMgPerL(0.4).lastRead(0.7), read(0.5, Analyte.WATER_CHANGE, 50, 0),
                 read(0.1, Analyte.DEATHS, 12, 0.5)));
         assertThat(acts.get(0).kind()).isEqualTo(Act.Kind.MORE_AIR);
         assertThat(acts).extracting(Act::kind).contains(Act.Kind.TEST_WATER_FIRST, Act.Kind.SKIP_FEED,
