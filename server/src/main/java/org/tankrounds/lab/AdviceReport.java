@@ -18,7 +18,9 @@ public final class AdviceReport {
             "kept: mornings after which a tank stayed within all limits that would have gone beyond one, by what was",
             "  done alone; at most: share newly beyond, the upper end of the exact 95 % (Clopper and Pearson);",
             "slightly: of them those for at most 6 hours, or by at most a tenth of the limit;",
-            "further, less far: beyond a limit anyhow, and by what was done alone a tenth more exposure, or less", "");
+            "further, less far: beyond a limit anyhow, and by what was done alone a tenth more exposure, or less;",
+            "LEAVE_WATER is held against half of the water changed: \"without\" is the change, \"newly\" are tanks that",
+            "  a change would have kept within", "");
 
     private AdviceReport() {
     }
@@ -52,7 +54,8 @@ public final class AdviceReport {
         EffectRow.of(all).forEach(row -> lines.add(row.ofItself()));
         lines.add("");
         lines.add("each newly beyond by what was done alone: limit, hours, times the limit");
-        all.stream().filter(Followed::isNewlyBeyondOfItself).forEach(one -> lines.add(one.told()));
+        all.stream().filter(Followed::isDone).filter(Followed::isNewlyBeyondOfItself)
+                .forEach(one -> lines.add(one.told()));
         lines.add("");
         return lines;
     }

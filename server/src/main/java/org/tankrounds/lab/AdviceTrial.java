@@ -1,8 +1,10 @@
 package org.tankrounds.lab;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.tankrounds.advice.Act;
@@ -12,6 +14,7 @@ import org.tankrounds.advice.Remedy;
 import org.tankrounds.advice.Trusts;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.forecast.Deed;
+import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.forecast.Limits;
@@ -29,6 +32,7 @@ public final class AdviceTrial {
     public static final String ALL = "ALL_TOGETHER";
     private static final double USUAL_CHANGE = 0.5;
     private static final long SEEDS_APART = 1_009;
+    private static final Set<Driver> TAKE_BREATH = EnumSet.of(Driver.NITRITE, Driver.TEMPERATURE, Driver.DEATHS);
 
     private final Forecaster forecaster;
     private final Advisor advisor;
@@ -116,14 +120,20 @@ public final class AdviceTrial {
 
         Followed alone(Act act, Effect said) {
             double standsChance = ahead.belief().temperature().stoppedChance();
-            return followed(act.kind() + found(act), Optional.of(Trusts.Sort.of(act, standsChance)), said,
+            return followed(act.kind() + meant(act), Optional.of(Trusts.Sort.of(act, standsChance)), said,
                     List.of(act));
         }
 
-        /** Most chillers that are looked at run; then nothing is gained, and nothing to be seen of the others. */
-        private String found(Act act) {
-            return act.kind() != Act.Kind.CHECK_CHILLER ? ""
-                    : scene.life.water().isChillerSound() ? ", found sound" : ", found broken";
+        /**
+         * Most chillers that are looked at run; then nothing is gained, and what the others gain is not to be seen
+         * among them. And air for blood that nitrite or warmth robs of it shows at no limit.
+         */
+        private String meant(Act act) {
+            return switch (act.kind()) {
+                case CHECK_CHILLER -> scene.life.water().isChillerSound() ? ", found sound" : ", found broken";
+                case MORE_AIR -> act.driver().filter(TAKE_BREATH::contains).isPresent() ? ", for the blood" : "";
+                default -> "";
+            };
         }
 
         Followed together(List<Act> acts, Effect said) {

@@ -27,6 +27,11 @@ public record Followed(String world, String tank, int hour, String what, List<Ac
     private static final double FURTHER = 0.1;
     private static final int FEW_HOURS = 6;
 
+    /** Whether anything was done: to leave the water is to do nothing. */
+    boolean isDone() {
+        return acts.stream().noneMatch(act -> act.kind() == Act.Kind.LEAVE_WATER);
+    }
+
     boolean isNewlyBeyond() {
         return with.isBeyond() && !without.isBeyond();
     }
