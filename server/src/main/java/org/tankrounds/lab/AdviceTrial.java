@@ -62,7 +62,7 @@ public final class AdviceTrial {
             if (which >= 0) {
                 follow(new Scene(life, life.notes(), hour, seed, ""), act -> act.kind() != Act.Kind.THIOSULFATE);
                 Staged staged = Staged.next(which + (int) seed);
-                follow(after(staged, life, hour, seed), act -> act.kind() == staged.calledFor());
+                follow(after(staged, life, hour, seed), staged::tries);
             }
             life.pass(hour);
         }
@@ -103,7 +103,7 @@ public final class AdviceTrial {
         Case played = new Case(world, scene, ahead, new Morning(scene.life, scene.hour, holdC, scene.seed));
         advice.remedies().stream().filter(remedy -> acts.contains(remedy.act()))
                 .forEach(remedy -> all.add(played.alone(remedy.act(), remedy.effect().orElseThrow())));
-        advice.together().filter(effect -> acts.size() > 1)
+        advice.together().filter(effect -> acts.size() > 1 && scene.staged.isEmpty())
                 .ifPresent(effect -> all.add(played.together(acts, effect)));
         left.ifPresent(act -> all.add(played.left(act)));
     }

@@ -3,6 +3,7 @@ package org.tankrounds.lab;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.tankrounds.advice.Act;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.tankmodel.TankState;
@@ -13,7 +14,7 @@ import org.tankrounds.tankmodel.TankState;
  */
 enum Staged {
 
-    UNTREATED_WATER(Act.Kind.THIOSULFATE) {
+    UNTREATED_WATER(Set.of(Act.Kind.THIOSULFATE)) {
         @Override
         void on(TankWater water, Luck luck) {
             water.changeUntreated(luck);
@@ -24,13 +25,13 @@ enum Staged {
             return List.of(reader.testChlorine(at));
         }
     },
-    AIR_CLOGGED(Act.Kind.MORE_AIR) {
+    AIR_CLOGGED(Set.of(Act.Kind.MORE_AIR)) {
         @Override
         void on(TankWater water, Luck luck) {
             water.clogAir(luck.between(0.2, 0.6));
         }
     },
-    AIR_CLOGGED_WITH_AMMONIA(Act.Kind.MORE_AIR) {
+    AIR_CLOGGED_WITH_AMMONIA(Set.of(Act.Kind.MORE_AIR)) {
         @Override
         void on(TankWater water, Luck luck) {
             water.clogAir(luck.between(0.2, 0.6));
@@ -38,34 +39,40 @@ enum Staged {
             water.dissolve(luck.between(0.5, 4.0), held.nitriteMgPerL(), held.alkalinityMgPerL());
         }
     },
-    ALKALINITY_USED_UP(Act.Kind.BICARBONATE) {
+    ALKALINITY_USED_UP(Set.of(Act.Kind.BICARBONATE, Act.Kind.WATER_CHANGE)) {
         @Override
         void on(TankWater water, Luck luck) {
             water.dissolve(luck.between(0, 0.2), luck.between(0, 0.04), luck.between(2.0, 15.0));
         }
     },
-    ALKALINITY_USED_UP_WITH_NITROGEN(Act.Kind.BICARBONATE) {
+    ALKALINITY_USED_UP_WITH_NITROGEN(Set.of(Act.Kind.BICARBONATE, Act.Kind.WATER_CHANGE)) {
         @Override
         void on(TankWater water, Luck luck) {
             water.dissolve(luck.between(0.2, 1.0), luck.between(0.02, 0.2), luck.between(2.0, 15.0));
         }
     },
-    SOUR_WITH_MUCH_AMMONIA(Act.Kind.LEAVE_WATER) {
+    NITRITE_WITH_LITTLE_ALKALINITY(Set.of(Act.Kind.SALT, Act.Kind.WATER_CHANGE)) {
+        @Override
+        void on(TankWater water, Luck luck) {
+            water.dissolve(luck.between(0.1, 1.0), luck.between(0.05, 0.3), luck.between(5.0, 30.0));
+        }
+    },
+    SOUR_WITH_MUCH_AMMONIA(Set.of(Act.Kind.LEAVE_WATER, Act.Kind.WATER_CHANGE)) {
         @Override
         void on(TankWater water, Luck luck) {
             water.dissolve(luck.between(4.5, 10.0), water.state().nitriteMgPerL(), luck.between(1.0, 6.0));
         }
     };
 
-    private final Act.Kind calledFor;
+    private final Set<Act.Kind> tried;
 
-    Staged(Act.Kind calledFor) {
-        this.calledFor = calledFor;
+    Staged(Set<Act.Kind> tried) {
+        this.tried = tried;
     }
 
-    /** What it is staged to try. */
-    Act.Kind calledFor() {
-        return calledFor;
+    /** Whether it is staged to try that: what is called for, and what may do harm there. */
+    boolean tries(Act act) {
+        return tried.contains(act.kind());
     }
 
     abstract void on(TankWater water, Luck luck);

@@ -136,8 +136,8 @@ class AdviceTrialTest {
     /** What is rarely met by itself is staged often enough to judge. */
     @Test
     void everyStagedTrouble_isAdvisedOn() {
-        assertThat(Staged.values()).allSatisfy(staged -> assertThat(BY_ACT).containsKey(
-                staged.calledFor() + ", " + staged.words()));
+        assertThat(Staged.values()).allSatisfy(staged ->
+                assertThat(BY_ACT.keySet()).anyMatch(act -> act.endsWith(", " + staged.words())));
     }
 
     /** Alkalinity given back at a stroke wakes nitrifiers, and nitrite with them. */
