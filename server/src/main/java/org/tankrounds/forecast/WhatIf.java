@@ -25,10 +25,11 @@ final class WhatIf {
     private static final int HOURS = Forecast.HORIZON_HOURS;
     private static final double HOUR = 1 / 24.0;
     private static final double HALF_SUBSTRATE_MG_PER_L = Nitrifiers.AMMONIA_OXIDISERS.halfSubstrateMgPerL();
-    /** The choice of {@link org.tankrounds.tankmodel.TankParameters}. */
-    private static final double HALF_ALKALINITY_MG_PER_L = 10;
-    /** The most that such guilds want for half their speed (from memory: 1 to 25). */
-    private static final double MOST_HALF_ALKALINITY_MG_PER_L = 25;
+    /**
+     * What a first guild wants for half its speed differs between tanks, 1 to 25 (from memory). The most of it: of
+     * less, fresh alkalinity would seem harmless where it is not.
+     */
+    private static final double HALF_ALKALINITY_MG_PER_L = 25;
     private static final double LEAST_MG_PER_L = 0.02;
     private static final double LEAST_LEFT = 0.05;
     /**
@@ -80,12 +81,10 @@ final class WhatIf {
         return new WhatIf(courses, deed, hours).paths();
     }
 
-    /** How many times as fast the first guild may work, by course, were it one that wants much alkalinity. */
+    /** How many times as fast the first guild may work with it, by course. */
     static double[] wakes(Courses courses, Deed deed) {
         WhatIf what = new WhatIf(courses, deed, 0);
-        return Arrays.stream(courses.alkalinityMgPerL())
-                .map(held -> alkalinityShare(what.alkalinityAfter(held), MOST_HALF_ALKALINITY_MG_PER_L)
-                        / alkalinityShare(held, MOST_HALF_ALKALINITY_MG_PER_L)).toArray();
+        return Arrays.stream(courses.alkalinityMgPerL()).map(what::timesAsFast).toArray();
     }
 
     private Paths paths() {
@@ -172,13 +171,15 @@ final class WhatIf {
      * N/L/d.
      */
     private double wokenPerDay(double alkalinityMgPerL) {
-        double faster = alkalinityShare(alkalinityAfter(alkalinityMgPerL), HALF_ALKALINITY_MG_PER_L)
-                / alkalinityShare(alkalinityMgPerL, HALF_ALKALINITY_MG_PER_L);
-        return Math.max(0, faster - 1) * supplyMgPerLPerDay;
+        return Math.max(0, timesAsFast(alkalinityMgPerL) - 1) * supplyMgPerLPerDay;
     }
 
-    private static double alkalinityShare(double mgPerL, double halfMgPerL) {
-        return mgPerL / (halfMgPerL + mgPerL);
+    private double timesAsFast(double alkalinityMgPerL) {
+        return alkalinityShare(alkalinityAfter(alkalinityMgPerL)) / alkalinityShare(alkalinityMgPerL);
+    }
+
+    private static double alkalinityShare(double mgPerL) {
+        return mgPerL / (HALF_ALKALINITY_MG_PER_L + mgPerL);
     }
 
     private void moveNitrogen(int k, double[][] unIonised, double[][] nitrite) {
