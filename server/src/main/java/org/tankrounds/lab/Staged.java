@@ -1,6 +1,7 @@
 package org.tankrounds.lab;
 
 import java.time.Instant;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -14,7 +15,7 @@ import org.tankrounds.tankmodel.TankState;
  */
 enum Staged {
 
-    UNTREATED_WATER(Set.of(Act.Kind.THIOSULFATE)) {
+    UNTREATED_WATER(EnumSet.of(Act.Kind.THIOSULFATE)) {
         @Override
         void on(TankWater water, Luck luck) {
             water.changeUntreated(luck);
@@ -25,13 +26,13 @@ enum Staged {
             return List.of(reader.testChlorine(at));
         }
     },
-    AIR_CLOGGED(Set.of(Act.Kind.MORE_AIR)) {
+    AIR_CLOGGED(EnumSet.of(Act.Kind.MORE_AIR)) {
         @Override
         void on(TankWater water, Luck luck) {
             water.clogAir(luck.between(0.2, 0.6));
         }
     },
-    AIR_CLOGGED_WITH_AMMONIA(Set.of(Act.Kind.MORE_AIR)) {
+    AIR_CLOGGED_WITH_AMMONIA(EnumSet.of(Act.Kind.MORE_AIR)) {
         @Override
         void on(TankWater water, Luck luck) {
             water.clogAir(luck.between(0.2, 0.6));
@@ -39,25 +40,25 @@ enum Staged {
             water.dissolve(luck.between(0.5, 4.0), held.nitriteMgPerL(), held.alkalinityMgPerL());
         }
     },
-    ALKALINITY_USED_UP(Set.of(Act.Kind.BICARBONATE, Act.Kind.WATER_CHANGE)) {
+    ALKALINITY_USED_UP(EnumSet.of(Act.Kind.BICARBONATE, Act.Kind.WATER_CHANGE)) {
         @Override
         void on(TankWater water, Luck luck) {
             water.dissolve(luck.between(0, 0.2), luck.between(0, 0.04), luck.between(2.0, 15.0));
         }
     },
-    ALKALINITY_USED_UP_WITH_NITROGEN(Set.of(Act.Kind.BICARBONATE, Act.Kind.WATER_CHANGE)) {
+    ALKALINITY_USED_UP_WITH_NITROGEN(EnumSet.of(Act.Kind.BICARBONATE, Act.Kind.WATER_CHANGE)) {
         @Override
         void on(TankWater water, Luck luck) {
             water.dissolve(luck.between(0.2, 1.0), luck.between(0.02, 0.2), luck.between(2.0, 15.0));
         }
     },
-    NITRITE_WITH_LITTLE_ALKALINITY(Set.of(Act.Kind.SALT, Act.Kind.WATER_CHANGE)) {
+    NITRITE_WITH_LITTLE_ALKALINITY(EnumSet.of(Act.Kind.SALT, Act.Kind.WATER_CHANGE)) {
         @Override
         void on(TankWater water, Luck luck) {
             water.dissolve(luck.between(0.1, 1.0), luck.between(0.05, 0.3), luck.between(5.0, 30.0));
         }
     },
-    SOUR_WITH_MUCH_AMMONIA(Set.of(Act.Kind.LEAVE_WATER, Act.Kind.WATER_CHANGE)) {
+    SOUR_WITH_MUCH_AMMONIA(EnumSet.of(Act.Kind.LEAVE_WATER, Act.Kind.WATER_CHANGE)) {
         @Override
         void on(TankWater water, Luck luck) {
             water.dissolve(luck.between(4.5, 10.0), water.state().nitriteMgPerL(), luck.between(1.0, 6.0));

@@ -52,11 +52,12 @@ class WhatIfTest {
 
     /**
      * The filter has less to do, and what fish give off goes on: what was taken out comes back, never all of
-     * it.
+     * it where alkalinity is as in the source.
      */
     @Test
     void waterTakenOut_comesBackInPart() {
-        Courses courses = courses(feedingFish(), FINE.withNitriteMgPerL(0.3).lastRead(0.1));
+        Courses courses = courses(feedingFish().sourceAlkalinityMgPerL(75), with(
+                FINE.withNitriteMgPerL(0.3).lastRead(0.1), read(0.1, Analyte.ALKALINITY, 75, 1)));
         Paths changed = WhatIf.of(courses, Deed.waterChange(0.5), 72);
         double[] left = IntStream.of(1, 24, 72)
                 .mapToDouble(h -> changed.nitriteMgPerL()[h][0] / courses.paths().nitriteMgPerL()[h][0]).toArray();

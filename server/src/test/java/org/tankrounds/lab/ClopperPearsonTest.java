@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class ClopperPearsonTest {
 
-    /** Of none seen in n it is 1 − 0.025^(1/n); with one of ten the table of the interval has 0.4450 (from memory). */
+    /** Of none seen in n it is 1 − 0.025^(1/n); of one in ten the table has 0.4450 (from memory). */
     @ParameterizedTest(name = "{0} of {1}")
     @CsvSource({"0, 10, 0.3085", "1, 10, 0.4450", "0, 100, 0.0362", "10, 10, 1", "0, 0, 1"})
     void upper_isThatOfTheExactInterval(long hits, long trials, double upper) {
