@@ -121,8 +121,13 @@ final class Signs {
 
     /** Without the newest one where that is set aside, and with what cannot be where it is believed. */
     private ReadSeries of(Analyte analyte, SeriesBelief series) {
-        return read(analyte, o -> series.setAside().filter(o::equals).isEmpty()
-                && (canBe(o) || series.readings().contains(o)));
+        return read(analyte, o -> !isSetAside(o, series) && (canBe(o) || series.readings().contains(o)));
+    }
+
+    /** Or was sent again since. */
+    private static boolean isSetAside(Observation reading, SeriesBelief series) {
+        return series.setAside().filter(setAside -> reading.value() == setAside.value()
+                && !reading.at().isBefore(setAside.at())).isPresent();
     }
 
     private ReadSeries read(Analyte analyte, Predicate<Observation> counts) {
