@@ -4,27 +4,15 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** What the paths come to: hours beyond limits, by path and by limit. */
+/** What the paths come to, each as much as readings, deaths and experience make it count. */
 final class Outcome {
 
-    /** Hours beyond any limit from which the tank counts as having been beyond. */
-    private static final int BEYOND_HOURS = 2;
     private static final int HOURS = Forecast.HORIZON_HOURS;
-    private static final Driver[] LIMITS = {Driver.TEMPERATURE, Driver.UN_IONISED_AMMONIA,
-        Driver.NITRITE, Driver.DISSOLVED_OXYGEN, Driver.PH, Driver.CHLORINE};
-    private static final int NEVER = HOURS + 1;
     /** What unseen trouble comes to, see {@link DeathsFound}. */
     private static final double UNSEEN_EXCESS_HOURS = 6;
 
-    private final Paths course;
-    private final Limits limits;
+    private final Crossings crossings;
     private final int paths;
-    private final double[][] excess;
-    private final int[][] firstHour;
-    private final int[] firstAny;
-    private final int[] hoursBeyond;
-    private final double[] excessNow;
-    private int chlorineHours;
     /** Paths as the deaths found lately make them likely: all equally likely after picking. */
     private int[] picked;
     /** What experience makes of it; NaN before that, then the paths speak. */
@@ -33,55 +21,10 @@ final class Outcome {
     private double unseenChance;
 
     Outcome(Paths course, Limits limits) {
-        this.course = course;
-        this.limits = limits;
-        paths = course.count();
-        excess = new double[LIMITS.length][paths];
-        firstHour = new int[LIMITS.length][paths];
-        for (int[] first : firstHour) {
-            Arrays.fill(first, NEVER);
-        }
-        firstAny = new int[paths];
-        Arrays.fill(firstAny, NEVER);
-        hoursBeyond = new int[paths];
+        crossings = new Crossings(course, limits);
+        paths = crossings.paths();
         picked = new int[paths];
         Arrays.setAll(picked, i -> i);
-        hour(0);
-        excessNow = excessNow();
-        for (int h = 1; h < HOURS; h++) {
-            hour(h);
-        }
-    }
-
-    private double[] excessNow() {
-        double[] now = new double[paths];
-        for (double[] ofLimit : excess) {
-            for (int i = 0; i < paths; i++) {
-                now[i] += ofLimit[i];
-            }
-        }
-        return now;
-    }
-
-    private void hour(int h) {
-        chlorineHours += limits.ofChlorine(course.chlorineMgPerL()[h]) > 1 ? 1 : 0;
-        boolean[] beyond = new boolean[paths];
-        for (int k = 0; k < LIMITS.length; k++) {
-            double[] u = course.u(LIMITS[k], h, limits);
-            for (int i = 0; i < paths; i++) {
-                if (u[i] > 1) {
-                    beyond[i] = true;
-                    excess[k][i] += u[i] - 1;
-                    firstHour[k][i] = Math.min(firstHour[k][i], h);
-                }
-            }
-        }
-        for (int i = 0; i < paths; i++) {
-            if (beyond[i]) {
-                hoursBeyond[i]++;
-                firstAny[i] = Math.min(firstAny[i], h);
-            }
-        }
     }
 
     /**
@@ -92,7 +35,7 @@ final class Outcome {
         if (!found.deaths().isCounted()) {
             return;
         }
-        double[] weight = Arrays.stream(excessNow).map(found::likelihood).toArray();
+        double[] weight = Arrays.stream(crossings.excessNow()).map(found::likelihood).toArray();
         double total = 0;
         for (double each : weight) {
             total += each;
@@ -139,27 +82,13 @@ final class Outcome {
         return picked;
     }
 
-    /** Whether a path is beyond any limit for two hours or more. */
     boolean goesBeyond(int path) {
-        return hoursBeyond[path] >= BEYOND_HOURS;
+        return crossings.goesBeyond(path);
     }
 
     /** Of the paths that count, every one that goes beyond: when first, and which limit it passes then. */
     List<Way> waysBeyond() {
-        return Arrays.stream(picked).filter(this::goesBeyond)
-                .mapToObj(i -> Way.of(firstAny[i], firstLimit(i))).toList();
-    }
-
-    /** Of limits that are passed in the same hour, the one that comes to more. */
-    private Driver firstLimit(int path) {
-        int first = 0;
-        for (int k = 1; k < LIMITS.length; k++) {
-            int sooner = firstHour[first][path] - firstHour[k][path];
-            if (sooner > 0 || sooner == 0 && excess[k][path] > excess[first][path]) {
-                first = k;
-            }
-        }
-        return LIMITS[first];
+        return Arrays.stream(picked).filter(this::goesBeyond).mapToObj(crossings::way).toList();
     }
 
     /** Of the courses beyond a limit, the share that still is in another outcome of the same courses; 1 of none. */
@@ -203,7 +132,7 @@ final class Outcome {
 
     /** Share of paths beyond any limit now. */
     double beyondNowChance() {
-        return (double) Arrays.stream(picked).filter(i -> excessNow[i] > 0).count() / paths;
+        return (double) Arrays.stream(picked).filter(i -> crossings.excessNow()[i] > 0).count() / paths;
     }
 
     /** By the paths; or as stated, and what experience does not know. Then the trouble that only deaths tell of. */
@@ -218,7 +147,7 @@ final class Outcome {
 
     /** Chlorine is the same on every path; off certainty by half a path as all chances are. */
     private double chlorineChance() {
-        return chlorineHours >= BEYOND_HOURS ? (paths + 0.5) / (paths + 1) : 0;
+        return crossings.isChlorineBeyond() ? (paths + 0.5) / (paths + 1) : 0;
     }
 
     /** Hours beyond a limit, each by how far beyond, of what experience does not know; per fish. */
@@ -228,17 +157,16 @@ final class Outcome {
 
     /** Mean hours beyond a limit, each by how far beyond; per fish. */
     double excess(Driver limit) {
-        int k = index(limit);
         double sum = 0;
         for (int i : picked) {
-            sum += excess[k][i];
+            sum += crossings.excess(limit, i);
         }
         return sum / paths;
     }
 
     double excess() {
         double sum = 0;
-        for (Driver limit : LIMITS) {
+        for (Driver limit : limits()) {
             sum += excess(limit);
         }
         return sum + unseenExcess();
@@ -246,17 +174,16 @@ final class Outcome {
 
     /** Share of paths on which a limit is passed at all. */
     double chanceOf(Driver limit) {
-        int k = index(limit);
         int hits = 0;
         for (int i : picked) {
-            hits += firstHour[k][i] < HOURS ? 1 : 0;
+            hits += crossings.passes(limit, i) ? 1 : 0;
         }
         return (double) hits / paths;
     }
 
     /** The level, as a share of the limit, that 1 path in 20 reaches or passes. */
     double highPeak(Driver limit) {
-        double[] peak = peak(limit);
+        double[] peak = crossings.peak(limit);
         double[] sorted = new double[paths];
         for (int i = 0; i < paths; i++) {
             sorted[i] = peak[picked[i]];
@@ -265,27 +192,16 @@ final class Outcome {
         return sorted[(int) (0.95 * paths)];
     }
 
-    private double[] peak(Driver limit) {
-        double[] peak = new double[paths];
-        for (int h = 0; h < HOURS; h++) {
-            double[] u = course.u(limit, h, limits);
-            for (int i = 0; i < paths; i++) {
-                peak[i] = Math.max(peak[i], u[i]);
-            }
-        }
-        return peak;
-    }
-
     OptionalDouble hoursToLimit() {
-        return median(firstAny);
+        return median(crossings.firstHours());
     }
 
     OptionalDouble hoursToLimit(Driver limit) {
-        return median(firstHour[index(limit)]);
+        return median(crossings.firstHours(limit));
     }
 
     static Driver[] limits() {
-        return LIMITS.clone();
+        return Crossings.limits();
     }
 
     private OptionalDouble median(int[] first) {
@@ -296,14 +212,5 @@ final class Outcome {
         Arrays.sort(sorted);
         int middle = sorted[(paths - 1) / 2];
         return middle >= HOURS ? OptionalDouble.empty() : OptionalDouble.of(middle);
-    }
-
-    private static int index(Driver limit) {
-        for (int k = 0; k < LIMITS.length; k++) {
-            if (LIMITS[k] == limit) {
-                return k;
-            }
-        }
-        throw new IllegalArgumentException("not a limit: " + limit);
     }
 }

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.lab.LabSeason;
 import org.tankrounds.lab.World;
@@ -16,7 +17,7 @@ import org.tankrounds.lab.World;
  */
 class EngineInWorldsTest {
     private static final long SEED = 2027;
-    private static final int TANKS = 24;
+    private static final int TANKS = 60;
     private static final int EVERY_NTH_MORNING = 18;
 
     private static Examination examination;
@@ -53,6 +54,18 @@ class EngineInWorldsTest {
         assertThat(score(examination, Measure.AUC, Examiner.ENGINE)).isGreaterThan(0.86);
         assertThat(brier.skill()).isGreaterThan(0.4);
         assertThat(brier.reliability()).isLessThan(0.008);
+    }
+
+    /** Two tenths at a time, since some have less than a hundred cases here: the large report looks at every one. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 2, 4, 6, 8})
+    void chances_comeTrueAsOftenAsTheySay(int tenth) {
+        List<Reliability> two = Reliability.of(examination.answered(examination.voice(Examiner.ENGINE)))
+                .subList(tenth, tenth + 2);
+        int cases = two.stream().mapToInt(Reliability::cases).sum();
+        double missed = two.stream().mapToDouble(one -> one.cases() * one.miss().value()).sum();
+        assertThat(cases).isGreaterThan(50);
+        assertThat(missed / cases).as(two.toString()).isBetween(-0.1, 0.1);
     }
 
     private static double gain(Measure measure, Reference over) {
