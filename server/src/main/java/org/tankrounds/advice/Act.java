@@ -12,9 +12,11 @@ import org.tankrounds.water.Analyte;
  * @param driver what it is against; empty where it serves all
  * @param amount how much, in {@code unit}; empty where no amount applies or the volume is unknown
  * @param unit {@code %}, {@code g}, {@code kg}, {@code mg/L}, {@code h} or empty
- * @param secondAmount the same in another measure: litres of a water change
- * @param secondUnit {@code L} or empty
- * @param asks for a reading: the analyte's public code; else empty
+ * @param secondAmount litres of a water change; kilograms of ice that half a day takes, where that is more than
+ *     one load; how many times as much as usual was fed, where feed is withheld
+ * @param secondUnit {@code L}, {@code kg}, {@code times} or empty
+ * @param asks for a reading: the analyte's public code; of a water change that is not enough, the one to read
+ *     before the next; else empty
  * @param basis the class and method whose formula gave the amount; empty for plain common practice
  */
 public record Act(
@@ -33,10 +35,14 @@ public record Act(
         WATER_CHANGE,
         /** Change none for now: the source water's higher pH would make more of the ammonia harmful. */
         LEAVE_WATER,
+        /** Change none until chlorine is read: fish die after a change, and the water may have been untreated. */
+        TEST_WATER_FIRST,
         /** Plain salt against nitrite, dissolved first and added over hours: g. */
         SALT,
         /** Baking soda against falling pH, not while ammonia is high: g. */
         BICARBONATE,
+        /** Bring no alkalinity back for now: the ammonia and nitrite held would harm more by it. */
+        LEAVE_ALKALINITY,
         /** Sealed bottles of ice to hold the water for 12 h: kg. */
         ICE,
         /** Is the chiller powered, running and set right? */
@@ -50,7 +56,9 @@ public record Act(
         /** Read something that nobody has read for long. */
         ASK_FOR_READING,
         /** Look at the fish and count the dead. */
-        LOOK_AT_FISH
+        LOOK_AT_FISH,
+        /** Call those who know fish diseases. */
+        CALL_FOR_HELP
     }
 
     static Act plain(Kind kind, Driver driver) {
@@ -68,14 +76,24 @@ public record Act(
                 OptionalDouble.empty(), "", analyte.code(), "");
     }
 
-    static Act waterChange(Driver driver, double percent, OptionalDouble volumeL, String basis) {
+    /** @param next what to read before it is changed again; empty where once is enough */
+    static Act waterChange(Driver driver, double percent, OptionalDouble volumeL, Optional<Analyte> next) {
         OptionalDouble litres = volumeL.isEmpty() ? OptionalDouble.empty()
                 : OptionalDouble.of(volumeL.getAsDouble() * percent / 100);
         return new Act(Kind.WATER_CHANGE, Optional.of(driver), OptionalDouble.of(percent), "%", litres, "L",
-                "", basis);
+                next.map(Analyte::code).orElse(""), "WaterChange.after");
     }
 
-    static Act skipFeed(Driver driver, double hours) {
-        return amount(Kind.SKIP_FEED, driver, hours, "h", "");
+    /** @param times as much as usual was fed lately; empty where no more than usual */
+    static Act skipFeed(Driver driver, double hours, OptionalDouble times) {
+        return amount(Kind.SKIP_FEED, driver, hours, "h", "").withSecond(times, "times");
+    }
+
+    Act withSecond(OptionalDouble second, String itsUnit) {
+        return new Act(kind, driver, amount, unit, second, second.isPresent() ? itsUnit : "", asks, basis);
+    }
+
+    boolean isAgainst(Driver limit) {
+        return driver.equals(Optional.of(limit));
     }
 }

@@ -1,14 +1,17 @@
 package org.tankrounds.advice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.LookAhead;
+import org.tankrounds.forecast.MassDeaths;
 import org.tankrounds.forecast.Prospect;
 import org.tankrounds.forecast.Reason;
 
@@ -20,6 +23,9 @@ import org.tankrounds.forecast.Reason;
 public final class Advisor {
 
     private static final double MATTERS = 0.1;
+    /** From this share of a limit on it is near; water is hauled only against what is beyond it. */
+    private static final double NEAR = 0.9;
+    private static final double EASES_TO = 0.9;
     /** From this chance on a tank is gone to within the week. */
     private static final double WORRYING_CHANCE = 0.2;
 
@@ -36,12 +42,41 @@ public final class Advisor {
 
     /** The acts that the forecast calls for; empty for a tank that needs nothing. */
     public Advice advise(LookAhead ahead, List<Observation> observations) {
-        Forecast forecast = ahead.forecast();
-        List<Tried> kept = worthDoing(ahead, inHarmony(withoutRepeats(proposals(ahead, observations))));
-        if (kept.isEmpty() && isWorrying(forecast)) {
-            kept = worthDoing(ahead, LastResort.against(troubleOf(forecast), ahead, observations));
-        }
+        List<Tried> kept = breathFirst(ahead.withoutChlorine()
+                .map(without -> againstChlorine(ahead, without, observations))
+                .orElseGet(() -> calledFor(ahead, observations)));
         return new Advice(kept.stream().map(Tried::remedy).toList(), together(ahead, kept));
+    }
+
+    private List<Tried> calledFor(LookAhead ahead, List<Observation> observations) {
+        List<Tried> kept = worthDoing(ahead, inHarmony(withoutRepeats(proposals(ahead, observations))));
+        if (isAnswered(ahead.forecast(), kept)) {
+            return kept;
+        }
+        List<Proposal> left = LastResort.against(troubleOf(ahead.forecast()), ahead, observations);
+        return worthDoing(ahead, withoutRepeats(
+                Stream.concat(kept.stream().map(Tried::proposal), left.stream()).toList()));
+    }
+
+    /** To withhold feed alone is no answer; and alkalinity that is used up asks for one of its own. */
+    private static boolean isAnswered(Forecast forecast, List<Tried> kept) {
+        boolean isLow = forecast.reasons().stream().anyMatch(Advisor::isAlkalinityLow);
+        return !isWorrying(forecast) || kept.stream().map(each -> each.proposal().act())
+                .anyMatch(act -> act.kind() != Act.Kind.SKIP_FEED && (!isLow || act.isAgainst(Driver.PH)));
+    }
+
+    /** Chlorine is beyond on every course; so what else is called for is judged on those without it. */
+    private List<Tried> againstChlorine(LookAhead ahead, LookAhead without, List<Observation> observations) {
+        List<Proposal> against = proposals(ahead, observations).stream()
+                .filter(each -> each.act().isAgainst(Driver.CHLORINE)).toList();
+        Stream<Tried> beside = calledFor(without, observations).stream()
+                .map(kept -> tried(ahead, kept.proposal()));
+        return Stream.concat(worthDoing(ahead, against).stream(), beside).toList();
+    }
+
+    /** Fish that cannot breathe die within the hour. */
+    private static List<Tried> breathFirst(List<Tried> kept) {
+        return kept.stream().sorted(Comparator.comparing(each -> !each.proposal().isForBreath())).toList();
     }
 
     /** A proposal with what the model expects of it, as far as that is to be trusted. */
@@ -55,9 +90,21 @@ public final class Advisor {
     private List<Tried> worthDoing(LookAhead ahead, List<Proposal> proposals) {
         Forecast forecast = ahead.forecast();
         return proposals.stream().map(proposal -> tried(ahead, proposal)).filter(Tried::isSafe)
-                .filter(tried -> Worth.isWorthDoing(tried.proposal().act(), tried.effect(), forecast.driver(),
-                        isWorrying(forecast)))
+                .filter(tried -> tried.proposal().isForesight() || easesItsLimit(ahead, tried.proposal())
+                        || Worth.isWorthDoing(tried.proposal().act(), tried.effect(), forecast.driver(),
+                                isWorrying(forecast)))
                 .toList();
+    }
+
+    /** What helps against a limit that is near or passed, where another is so far beyond that all else looks small. */
+    private static boolean easesItsLimit(LookAhead ahead, Proposal proposal) {
+        Driver limit = driverOf(proposal);
+        if (proposal.deed().isEmpty() || limit == Driver.DEATHS || limit == Driver.SILENCE) {
+            return false;
+        }
+        double without = ahead.highU(Deed.NOTHING, limit);
+        double from = proposal.act().kind() == Act.Kind.WATER_CHANGE ? 1 : NEAR;
+        return without > from && ahead.highU(proposal.deed().get(), limit) <= EASES_TO * without;
     }
 
     private Tried tried(LookAhead ahead, Proposal proposal) {
@@ -70,6 +117,7 @@ public final class Advisor {
 
     private static List<Proposal> proposals(LookAhead ahead, List<Observation> observations) {
         Proposals proposals = new Proposals(ahead, observations);
+        proposals.addWhatPresses();
         for (Reason reason : ahead.forecast().reasons()) {
             if (reason.driver().isPresent() && (reason.share() >= MATTERS || isAlkalinityLow(reason))) {
                 proposals.add(reason);
@@ -81,7 +129,7 @@ public final class Advisor {
     /** Nobody is sent to such a tank with nothing to do. */
     private static boolean isWorrying(Forecast forecast) {
         return forecast.chance() >= WORRYING_CHANCE || forecast.hoursToLimit().orElse(1) == 0
-                || forecast.reasons().stream().anyMatch(Advisor::isAlkalinityLow);
+                || MassDeaths.in(forecast) || forecast.reasons().stream().anyMatch(Advisor::isAlkalinityLow);
     }
 
     private static Driver troubleOf(Forecast forecast) {
@@ -107,7 +155,8 @@ public final class Advisor {
 
     /** Where water is better left as it is, it is not changed against something else. */
     private static List<Proposal> inHarmony(List<Proposal> proposals) {
-        boolean isLeft = proposals.stream().anyMatch(each -> each.act().kind() == Act.Kind.LEAVE_WATER);
+        boolean isLeft = proposals.stream().anyMatch(each -> each.act().kind() == Act.Kind.LEAVE_WATER
+                || each.act().kind() == Act.Kind.TEST_WATER_FIRST);
         return proposals.stream()
                 .filter(each -> !isLeft || each.act().kind() != Act.Kind.WATER_CHANGE).toList();
     }

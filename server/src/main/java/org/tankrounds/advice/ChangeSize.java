@@ -96,7 +96,9 @@ final class ChangeSize {
         return ahead.highU(Deed.waterChange(percent / 100.0), driver);
     }
 
+    /** Where it does not reach the aim, another is to follow. */
     private Proposal change(int percent) {
-        return Proposal.waterChange(driver, percent, volumeL);
+        return Proposal.waterChange(driver, percent, volumeL,
+                after(percent) > AIM ? Optional.of(Asked.of(driver)) : Optional.empty());
     }
 }

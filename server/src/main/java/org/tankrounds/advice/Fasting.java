@@ -1,5 +1,8 @@
 package org.tankrounds.advice;
 
+import java.util.List;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.TankFacts;
 import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.LookAhead;
@@ -13,16 +16,27 @@ import org.tankrounds.forecast.LookAhead;
 final class Fasting {
 
     private static final double HOURS = 24;
+    /** Fish digest badly in water so warm, and breathe hard (common practice, no source). */
+    private static final double TOO_WARM_TO_FEED_C = 20;
 
     private Fasting() {
     }
 
-    static Proposal against(Driver driver) {
-        return Proposal.of(Act.skipFeed(driver, HOURS), Deed.fast(HOURS));
+    /** The fast, where they may be fed; none for fish on their yolk. */
+    static List<Proposal> against(Driver driver, LookAhead ahead, List<Observation> observations) {
+        return isPossible(ahead) ? List.of(Proposal.of(
+                Act.skipFeed(driver, HOURS, FeedGiven.timesTheUsual(observations, ahead.forecast().asOf())),
+                Deed.fast(HOURS))) : List.of();
     }
 
-    /** Fish on their yolk are not fed. */
-    static boolean isPossible(LookAhead ahead) {
-        return !ahead.forecast().stage().isBeforeFirstFeeding();
+    static boolean isTooWarmToFeed(LookAhead ahead) {
+        return ahead.belief().temperature().medianC() >= TOO_WARM_TO_FEED_C;
+    }
+
+    /** Where nobody has said when eggs came, they may be fed by now. */
+    private static boolean isPossible(LookAhead ahead) {
+        TankFacts facts = ahead.belief().facts();
+        boolean isStageTold = facts.eggsReceivedAt().isPresent() || facts.firstFeedingAt().isPresent();
+        return !isStageTold || !ahead.forecast().stage().isBeforeFirstFeeding();
     }
 }

@@ -2,6 +2,7 @@ package org.tankrounds.advice;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.LookAhead;
@@ -9,7 +10,8 @@ import org.tankrounds.water.Analyte;
 
 /**
  * What is left for a tank in trouble that nothing known would help: to read what is missing; and where all
- * has just been read, to spare the fish their feed and to look at them.
+ * has just been read, to spare the fish their feed and to look at them. Of a sour tank it is said why nothing is
+ * done against that, and whom to ask.
  */
 final class LastResort {
 
@@ -21,7 +23,12 @@ final class LastResort {
         if (missing.isPresent()) {
             return List.of(Proposal.of(Act.ask(driver, missing.get())));
         }
-        Proposal look = Proposal.of(Act.plain(Act.Kind.LOOK_AT_FISH, driver));
-        return Fasting.isPossible(ahead) ? List.of(Fasting.against(driver), look) : List.of(look);
+        Act.Kind rest = isSour(driver, ahead) ? Act.Kind.LEAVE_ALKALINITY : Act.Kind.LOOK_AT_FISH;
+        return Stream.concat(Fasting.against(driver, ahead, observations).stream(),
+                Stream.of(Proposal.of(Act.plain(rest, driver)))).toList();
+    }
+
+    private static boolean isSour(Driver driver, LookAhead ahead) {
+        return driver == Driver.PH && ahead.belief().ph().valueNow() < PhAdvice.MIDDLE_PH;
     }
 }

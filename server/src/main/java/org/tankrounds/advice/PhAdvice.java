@@ -6,25 +6,28 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.forecast.Alkalinity;
 import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.LookAhead;
+import org.tankrounds.forecast.Reason;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.Carbonate;
 
 /**
  * What a pH too low or too high calls for, of each the most that the model finds no harm in. Baking soda only
- * against a lack of alkalinity, and never while ammonia is high: a higher pH makes more of it harmful. Nor
- * where what ammonia there is could bring nitrite near its limit: alkalinity wakes the guild that makes it
- * first.
+ * against a lack of alkalinity, and never while ammonia is high: a higher pH makes more of it harmful. Where
+ * what ammonia there is could bring nitrite near its limit, only after salt has raised that, and little:
+ * alkalinity wakes the guild that makes it first. Where nothing is safe, it is said so.
  */
 final class PhAdvice {
 
     /** A trouble with pH is one of too low below, of too high above. */
-    private static final double MIDDLE_PH = 7.5;
+    static final double MIDDLE_PH = 7.5;
     private static final double ALKALINITY_AIM_MG_PER_L = 50;
     /** Below the 20 to 30 mg/L a day of common practice, which in soft water wakes nitrifiers at a stroke. */
     private static final List<Double> RAISES_MG_PER_L = List.of(10.0, 5.0);
@@ -36,6 +39,9 @@ final class PhAdvice {
     private static final double NITRITE_SHARE_FOR_BICARBONATE = 0.7;
     /** The most moves the pH by less than a fish minds (common practice, no source). */
     private static final List<Double> CHANGES_PERCENT = List.of(20.0, 15.0, 10.0, 5.0);
+    /** Where nitrite may rise. */
+    private static final List<Double> SMALL_CHANGES_PERCENT = List.of(10.0, 5.0);
+    private static final List<Double> SMALL_RAISE_MG_PER_L = List.of(5.0);
 
     private final LookAhead ahead;
     private final Forecast forecast;
@@ -53,10 +59,10 @@ final class PhAdvice {
         double held = forecast.series().stream().filter(s -> s.series() == Driver.PH).findFirst()
                 .map(s -> s.fan().get(0).q50()).orElse(MIDDLE_PH);
         double read = newest(Analyte.PH).map(Observation::value).orElse(held);
-        if (read < MIDDLE_PH) {
+        boolean isBeyond = held > ahead.limits().highestPh();
+        if (read < MIDDLE_PH || isAlkalinityUsedUp() && !isBeyond) {
             return againstLow();
         }
-        boolean isBeyond = held > ahead.limits().highestPh();
         List<Proposal> proposals = new ArrayList<>(isBeyond ? changes() : List.of());
         if (isBeyond || !Asked.isReadLately(Analyte.PH, observations, forecast)) {
             proposals.add(0, Proposal.of(Act.ask(Driver.PH, Analyte.PH)));
@@ -70,10 +76,10 @@ final class PhAdvice {
      */
     private List<Proposal> againstLow() {
         if (isAmmoniaHigh()) {
-            return changes();
+            boolean isBeyond = ahead.highU(Deed.NOTHING, Driver.PH) > 1;
+            return withCare(isBeyond ? changes() : foreseeing(SMALL_CHANGES_PERCENT));
         }
-        Optional<Observation> alkalinity =
-                newest(Analyte.ALKALINITY).filter(o -> isWithin(o, Alkalinity.READING_COUNTS));
+        Optional<Observation> alkalinity = alkalinity();
         if (alkalinity.isEmpty()) {
             return List.of(Proposal.of(Act.ask(Driver.PH, Analyte.ALKALINITY)));
         }
@@ -84,13 +90,42 @@ final class PhAdvice {
         return missing > 0 ? enriching(missing) : airAndChanges();
     }
 
+    private boolean isAlkalinityUsedUp() {
+        return alkalinity().filter(read -> read.value() < Reason.LEAST_ALKALINITY_MG_PER_L).isPresent();
+    }
+
+    private Optional<Observation> alkalinity() {
+        return newest(Analyte.ALKALINITY).filter(o -> isWithin(o, Alkalinity.READING_COUNTS));
+    }
+
     private List<Proposal> enriching(double missingMgPerL) {
         if (isUnread(Analyte.NITRITE)) {
             return List.of(Proposal.of(Act.ask(Driver.PH, Analyte.NITRITE)));
         }
-        List<Proposal> soda = mayNitriteRise() ? List.of() : largestHarmless(RAISES_MG_PER_L.stream()
-                .map(raise -> Math.min(raise, missingMgPerL)).toList(), this::bicarbonate);
-        return soda.isEmpty() ? changes() : soda;
+        List<Proposal> soda = mayNitriteRise(ahead.belief().chlorideMgPerL()) ? List.of()
+                : soda(RAISES_MG_PER_L, missingMgPerL);
+        return soda.isEmpty() ? withCare(littleAtATime(missingMgPerL)) : soda;
+    }
+
+    /** At the nitrite limit that salt has raised by then. */
+    private List<Proposal> littleAtATime(double missingMgPerL) {
+        double chloride = Math.max(Salting.TARGET_MG_PER_L, ahead.belief().chlorideMgPerL());
+        List<Proposal> soda = mayNitriteRise(chloride) ? List.of() : soda(SMALL_RAISE_MG_PER_L, missingMgPerL);
+        return soda.isEmpty() ? foreseeing(SMALL_CHANGES_PERCENT) : soda;
+    }
+
+    /** First salt, for a woken filter makes nitrite; then what brings alkalinity, or why nothing does; and no feed. */
+    private List<Proposal> withCare(List<Proposal> raise) {
+        Stream<Proposal> salt = isAlkalinityUsedUp()
+                ? Salting.against(Driver.PH, ahead.belief()).map(Proposal::asForesight).stream() : Stream.empty();
+        List<Proposal> rest = raise.isEmpty() ? LastResort.against(Driver.PH, ahead, observations) : raise;
+        return Stream.of(salt, rest.stream(), Fasting.against(Driver.PH, ahead, observations).stream())
+                .flatMap(Function.identity()).toList();
+    }
+
+    private List<Proposal> soda(List<Double> raisesMgPerL, double missingMgPerL) {
+        return largestHarmless(
+                raisesMgPerL.stream().map(raise -> Math.min(raise, missingMgPerL)).toList(), this::bicarbonate);
     }
 
     /** The largest that the model finds no harm in; none where it finds harm in all. */
@@ -120,15 +155,15 @@ final class PhAdvice {
 
     /**
      * Whether nitrite, at its highest of the week and with all the ammonia turned into it before anything
-     * takes it up, would come near its limit.
+     * takes it up, would come near its limit at so much chloride.
      */
-    private boolean mayNitriteRise() {
+    private boolean mayNitriteRise(double chlorideMgPerL) {
         double highest = observations.stream()
                 .filter(o -> o.analyte() == Analyte.NITRITE && isWithin(o, NITROGEN_AGE))
                 .filter(o -> !o.at().isAfter(forecast.asOf()))
                 .mapToDouble(Observation::value).reduce(ahead.belief().nitrite().valueNow(), Math::max);
         return ahead.limits().ofNitrite(highest + ahead.belief().totalAmmonia().valueNow(),
-                ahead.belief().chlorideMgPerL()) > NITRITE_SHARE_FOR_BICARBONATE;
+                chlorideMgPerL) > NITRITE_SHARE_FOR_BICARBONATE;
     }
 
     private Proposal bicarbonate(double raiseMgPerL) {
@@ -140,23 +175,38 @@ final class PhAdvice {
 
     private List<Proposal> airAndChanges() {
         List<Proposal> both = new ArrayList<>(changes());
-        both.add(0, Proposal.of(Act.plain(Act.Kind.MORE_AIR, Driver.PH), Deed.moreAir()));
+        both.add(0, Proposal.moreAir(Driver.PH));
         return both;
     }
 
     /** Where there is much ammonia, a pH that comes back makes it harmful, and woken nitrifiers nitrite of it. */
     private List<Proposal> changes() {
+        return changesUpTo(CHANGES_PERCENT);
+    }
+
+    private List<Proposal> changesUpTo(List<Double> percents) {
         if (ammonia() >= AMMONIA_TOO_HIGH_FOR_CHANGE) {
             return List.of(Proposal.of(Act.plain(Act.Kind.LEAVE_WATER, Driver.PH)),
                     Proposal.of(Act.plain(Act.Kind.LOOK_AT_FISH, Driver.PH)));
         }
         Optional<Analyte> unread = Asked.beforeChange(Driver.PH, observations, forecast);
         return unread.isPresent() ? List.of(Proposal.of(Act.ask(Driver.PH, unread.get())))
-                : largestHarmless(CHANGES_PERCENT, this::change);
+                : largestHarmless(percents, this::change);
+    }
+
+    /** Alkalinity that is used up is brought back before three days show the good of it. */
+    private List<Proposal> foreseeing(List<Double> percents) {
+        return isAlkalinityUsedUp() && isSourceHarder()
+                ? changesUpTo(percents).stream().map(Proposal::asForesight).toList() : changesUpTo(percents);
+    }
+
+    private boolean isSourceHarder() {
+        return ahead.belief().facts().sourceAlkalinityMgPerL().orElse(Double.MAX_VALUE)
+                > alkalinity().map(Observation::value).orElse(0.0);
     }
 
     private Proposal change(double percent) {
-        return Proposal.waterChange(Driver.PH, percent, volumeL);
+        return Proposal.waterChange(Driver.PH, percent, volumeL, Optional.empty());
     }
 
     private Optional<Observation> newest(Analyte analyte) {

@@ -4,28 +4,29 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.LookAhead;
+import org.tankrounds.forecast.MassDeaths;
 import org.tankrounds.forecast.Reason;
 import org.tankrounds.tankmodel.TankParameters;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.Chlorine;
 import org.tankrounds.water.HeatBalance;
-import org.tankrounds.water.Salt;
 
 /** What the reasons behind a forecast call for, with amounts. */
 final class Proposals {
 
-    private static final double SALT_TARGET_MG_PER_L = 60;
-    private static final double ENOUGH_CHLORIDE_MG_PER_L = 50;
     private static final double ROOM_C = 21;
     /** Ice is much work; it is for water too warm already, or with a chiller that likely stands. */
     private static final double STANDS = 0.5;
-    /** One load of ice is meant to last half a day. */
+    /** What an adult carries in, and a bucket or two hold in bottles (common practice, no source). */
+    private static final double MOST_ICE_KG = 10;
+    /** Ice is meant to last half a day. */
     private static final double ICE_HOURS = 12;
     private static final Duration AMMONIA_COUNTS = Duration.ofDays(7);
     /** A label's double dose (common practice, no source). */
@@ -50,6 +51,13 @@ final class Proposals {
         return all;
     }
 
+    /** What presses before any reason: fish that die en masse. */
+    void addWhatPresses() {
+        if (MassDeaths.in(forecast)) {
+            all.addAll(new Losses(ahead, observations).proposals());
+        }
+    }
+
     void add(Reason reason) {
         Driver driver = reason.driver().orElseThrow();
         if (reason.kind() == Reason.Kind.READING_SET_ASIDE) {
@@ -63,20 +71,22 @@ final class Proposals {
         switch (driver) {
             case TEMPERATURE -> warm(reason);
             case UN_IONISED_AMMONIA -> ammonia();
-            case NITRITE -> nitrite();
+            case NITRITE -> nitrite(reason);
             case DISSOLVED_OXYGEN -> oxygen();
             case PH -> all.addAll(new PhAdvice(ahead, observations).proposals());
             case CHLORINE -> chlorine(reason);
-            case DEATHS -> {
-                all.add(Proposal.of(Act.plain(Act.Kind.LOOK_AT_FISH, driver)));
-                Asked.missing(driver, observations, forecast)
-                        .ifPresent(analyte -> all.add(Proposal.of(Act.ask(driver, analyte))));
-            }
+            case DEATHS -> deaths();
             case SILENCE -> {
                 ask(driver, Analyte.TEMPERATURE);
                 ask(driver, Analyte.NITRITE);
             }
         }
+    }
+
+    private void deaths() {
+        all.add(Proposal.of(Act.plain(Act.Kind.LOOK_AT_FISH, Driver.DEATHS)));
+        Asked.missing(Driver.DEATHS, observations, forecast)
+                .ifPresent(analyte -> all.add(Proposal.of(Act.ask(Driver.DEATHS, analyte))));
     }
 
     /** What was read within a day is known. */
@@ -86,22 +96,34 @@ final class Proposals {
         }
     }
 
+    /** In water that is too warm already, all that cools it is done, however little it can do by itself. */
     private void warm(Reason reason) {
-        all.add(Proposal.of(Act.plain(Act.Kind.CHECK_CHILLER, Driver.TEMPERATURE), Deed.mendedChiller()));
+        Proposal chiller = Proposal.of(Act.plain(Act.Kind.CHECK_CHILLER, Driver.TEMPERATURE), Deed.mendedChiller());
         boolean isWarm = reason.hoursToLimit().orElse(forecast.hoursToLimit().orElse(1)) == 0;
+        all.add(isWarm ? chiller.asForesight() : chiller);
         boolean stands = forecast.hoursToLimit().isPresent()
                 && ahead.belief().temperature().stoppedChance() > STANDS;
         if ((isWarm || stands) && reason.limit().isPresent()) {
             double holdC = reason.limit().getAsDouble() - 1;
-            all.add(ice(holdC, Math.max(0, reason.value().orElse(holdC) - holdC)));
+            Proposal ice = ice(holdC, Math.max(0, reason.value().orElse(holdC) - holdC));
+            all.add(isWarm ? ice.asForesight() : ice);
+        }
+        if (isWarm) {
+            all.add(Proposal.moreAir(Driver.TEMPERATURE).asForesight());
+        }
+        if (Fasting.isTooWarmToFeed(ahead)) {
+            skipFeed(Driver.TEMPERATURE);
         }
     }
 
+    /** A load that is carried at once; what half a day takes is told beside it, where that is more. */
     private Proposal ice(double holdC, double tooWarmK) {
         double volumeL = facts.volumeL().orElse(USUAL_VOLUME_L);
-        double kg = iceKg(volumeL, tooWarmK, holdC);
+        double neededKg = iceKg(volumeL, tooWarmK, holdC);
+        double kg = Math.min(MOST_ICE_KG, neededKg);
         Act act = facts.volumeL().isEmpty() ? Act.plain(Act.Kind.ICE, Driver.TEMPERATURE)
-                : Act.amount(Act.Kind.ICE, Driver.TEMPERATURE, kg, "kg", "HeatBalance.iceToHoldKg");
+                : Act.amount(Act.Kind.ICE, Driver.TEMPERATURE, kg, "kg", "HeatBalance.iceToHoldKg").withSecond(
+                        neededKg > kg ? OptionalDouble.of(neededKg) : OptionalDouble.empty(), "kg");
         return Proposal.of(act, Deed.ice(kg / HeatBalance.iceToCoolKg(volumeL, 1, holdC), holdC));
     }
 
@@ -133,26 +155,18 @@ final class Proposals {
                 : Optional.of(Proposal.of(Act.ask(driver, Analyte.ALKALINITY)));
     }
 
-    private void nitrite() {
+    /** Blood that nitrite has made brown carries less oxygen, so there had best be more (common practice). */
+    private void nitrite(Reason reason) {
         changeWater(Driver.NITRITE);
-        double chloride = ahead.belief().chlorideMgPerL();
-        if (chloride < ENOUGH_CHLORIDE_MG_PER_L) {
-            all.add(salt(chloride));
-        }
+        Salting.against(Driver.NITRITE, ahead.belief()).ifPresent(all::add);
         skipFeed(Driver.NITRITE);
-    }
-
-    private Proposal salt(double chlorideMgPerL) {
-        Act act = facts.volumeL().isEmpty() ? Act.plain(Act.Kind.SALT, Driver.NITRITE)
-                : Act.amount(Act.Kind.SALT, Driver.NITRITE, Salt.grams(chlorideMgPerL, SALT_TARGET_MG_PER_L,
-                        facts.volumeL().getAsDouble()), "g", "Salt.grams");
-        return Proposal.of(act, Deed.salt(SALT_TARGET_MG_PER_L - chlorideMgPerL));
+        if (reason.hoursToLimit().orElse(1) == 0) {
+            all.add(Proposal.moreAir(Driver.NITRITE).asForesight());
+        }
     }
 
     private void skipFeed(Driver driver) {
-        if (Fasting.isPossible(ahead)) {
-            all.add(Fasting.against(driver));
-        }
+        all.addAll(Fasting.against(driver, ahead, observations));
     }
 
     /**
@@ -160,16 +174,12 @@ final class Proposals {
      * read.
      */
     private void oxygen() {
-        air(Driver.DISSOLVED_OXYGEN);
+        all.add(Proposal.moreAir(Driver.DISSOLVED_OXYGEN));
         skipFeed(Driver.DISSOLVED_OXYGEN);
         if (Asked.newest(observations, Analyte.TOTAL_AMMONIA, forecast)
                 .filter(read -> read.at().isAfter(forecast.asOf().minus(AMMONIA_COUNTS))).isEmpty()) {
             ask(Driver.DISSOLVED_OXYGEN, Analyte.TOTAL_AMMONIA);
         }
-    }
-
-    private void air(Driver driver) {
-        all.add(Proposal.of(Act.plain(Act.Kind.MORE_AIR, driver), Deed.moreAir()));
     }
 
     /**

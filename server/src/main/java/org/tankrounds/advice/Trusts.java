@@ -38,7 +38,7 @@ public record Trusts(Map<Sort, Trust> bySort) {
                 case ICE -> ICE;
                 case MORE_AIR -> MORE_AIR;
                 case THIOSULFATE -> THIOSULFATE;
-                case LEAVE_WATER, ASK_FOR_READING, LOOK_AT_FISH ->
+                case LEAVE_WATER, TEST_WATER_FIRST, LEAVE_ALKALINITY, ASK_FOR_READING, LOOK_AT_FISH, CALL_FOR_HELP ->
                     throw new IllegalArgumentException("the water feels nothing of " + act.kind());
             };
         }

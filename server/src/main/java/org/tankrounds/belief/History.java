@@ -97,6 +97,13 @@ final class History {
         }
         double hours = before == null || last == null ? RecentDeaths.WINDOW_HOURS
                 : Math.min(336, Math.max(12, TemperatureFilter.hours(before, last)));
-        return new RecentDeaths(counted, count, hours, newestDead);
+        return new RecentDeaths(counted, count, mostDeathsInADay(since), hours, newestDead);
+    }
+
+    private int mostDeathsInADay(Instant since) {
+        List<Observation> deaths = of(Analyte.DEATHS).stream().filter(o -> o.at().isAfter(since)).toList();
+        return deaths.stream().mapToInt(last -> deaths.stream()
+                .filter(o -> !o.at().isAfter(last.at()) && o.at().isAfter(last.at().minus(Duration.ofDays(1))))
+                .mapToInt(o -> (int) o.value()).sum()).max().orElse(0);
     }
 }

@@ -67,7 +67,7 @@ public final class Forecaster {
                 belief.fishAlive(), Reasons.of(belief, outcome, judgement, limits, stage),
                 Fans.of(course, outcome.picked(), belief, limits));
         return new LookAhead(forecast, belief, course, outcome, limits,
-                () -> forecast(facts, noChlorineFound(observations), asOf));
+                () -> lookAhead(facts, noChlorineFound(observations), asOf));
     }
 
     private static List<Observation> noChlorineFound(List<Observation> observations) {

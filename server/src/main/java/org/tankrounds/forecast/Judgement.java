@@ -102,6 +102,12 @@ record Judgement(Driver driver, Map<Driver, Double> shares, double deathsShare, 
         return shares.getOrDefault(limit, 0.0);
     }
 
+    /** Of what is left beside chlorine, which is far beyond its limit where it is found at all, and hides the rest. */
+    double shareBesideChlorine(Driver limit) {
+        double rest = 1 - share(Driver.CHLORINE);
+        return limit == Driver.CHLORINE || rest <= 0 ? share(limit) : share(limit) / rest;
+    }
+
     OptionalDouble ageIfAny() {
         return Double.isInfinite(ageHours) ? OptionalDouble.empty() : OptionalDouble.of(ageHours);
     }

@@ -1,6 +1,7 @@
 package org.tankrounds.forecast;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.tankrounds.belief.TankBelief;
 
@@ -18,16 +19,16 @@ public final class LookAhead {
     private final Paths course;
     private final Outcome outcome;
     private final Limits limits;
-    private final Supplier<Forecast> withoutChlorine;
+    private final Supplier<LookAhead> withoutChlorine;
     /** Made when first asked for: most tanks need no advice. */
     private Courses shown;
     private Outcome without;
     private Courses tried;
-    private Forecast clean;
+    private LookAhead clean;
 
-    /** @param withoutChlorine the forecast, had the same tests found none */
+    /** @param withoutChlorine the look ahead, had the same tests found none */
     LookAhead(Forecast forecast, TankBelief belief, Paths course, Outcome outcome, Limits limits,
-            Supplier<Forecast> withoutChlorine) {
+            Supplier<LookAhead> withoutChlorine) {
         this.forecast = forecast;
         this.belief = belief;
         this.course = course;
@@ -83,13 +84,19 @@ public final class LookAhead {
 
     /** Chlorine is beyond on every course, so that they say nothing of what else may go wrong. */
     private Effect noBetterThanWithoutChlorine(Effect effect) {
+        return withoutChlorine().map(LookAhead::forecast)
+                .map(found -> effect.atLeast(found.chance(), found.exposure())).orElse(effect);
+    }
+
+    /** The same tank, had the same tests found no chlorine; empty where they found none. */
+    public Optional<LookAhead> withoutChlorine() {
         if (outcome.excess(Driver.CHLORINE) == 0) {
-            return effect;
+            return Optional.empty();
         }
         if (clean == null) {
             clean = withoutChlorine.get();
         }
-        return effect.atLeast(clean.chance(), clean.exposure());
+        return Optional.of(clean);
     }
 
     /**

@@ -66,7 +66,7 @@ public record Reason(
         HIGH_PH_MAKES_AMMONIA_HARMFUL,
         /** Alkalinity is nearly used up, pH may fall: value (mg/L as CaCO3), at. */
         ALKALINITY_LOW,
-        /** Fish found dead: count, overHours (in how many hours), at (newest). */
+        /** Fish found dead: count, overHours (in how many hours), value (most within a day), at (newest). */
         DEATHS,
         /** Nobody has read the tank: overHours (age of the newest reading), at, oneIn. */
         SILENCE,

@@ -1,12 +1,13 @@
 package org.tankrounds.forecast;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankBelief;
 import org.tankrounds.fish.Stage;
@@ -23,6 +24,8 @@ final class Reasons {
     /** Later nobody can say any more what was in the tube. */
     private static final double WORTH_CONFIRMING_HOURS = 24.0 * 7;
     private static final double CHILLER_STANDS = 0.5;
+    /** Among the first that are read. */
+    private static final double MASS_DEATHS_SHARE = 0.5;
 
     private final TankBelief belief;
     private final Outcome outcome;
@@ -45,13 +48,11 @@ final class Reasons {
     }
 
     private List<Reason> list() {
-        for (Driver limit : Outcome.limits()) {
-            if (judgement.share(limit) >= WORTH_NAMING && outcome.chanceOf(limit) >= LIKELY_ENOUGH) {
-                reasons.add(main(limit));
-                Circumstances.of(limit, judgement.share(limit), belief, limits).stream()
-                        .filter(reason -> !has(reason.kind())).forEach(reasons::add);
-            }
-        }
+        byShare().filter(this::isWorthNaming).forEach(limit -> {
+            reasons.add(main(limit));
+            Circumstances.of(limit, judgement.share(limit), belief, limits).stream()
+                    .filter(reason -> !has(reason.kind())).forEach(reasons::add);
+        });
         alkalinityUsedUp();
         deaths();
         silence();
@@ -59,16 +60,30 @@ final class Reasons {
         if (reasons.isEmpty()) {
             steady();
         }
-        stageAhead();
+        reasons.addAll(StageReasons.of(belief, stage));
         reasons.sort(Comparator.comparingDouble(Reason::share).reversed());
         return reasons;
+    }
+
+    private Stream<Driver> byShare() {
+        return Arrays.stream(Outcome.limits()).sorted(Comparator.comparingDouble(judgement::share).reversed());
+    }
+
+    /** What is passed as likely as not is named, however much worse another limit is. */
+    private boolean isWorthNaming(Driver limit) {
+        return isOpen(limit) || outcome.chanceOf(limit) >= LIKELY_ENOUGH
+                && judgement.shareBesideChlorine(limit) >= WORTH_NAMING;
+    }
+
+    private double shareToName(Driver limit) {
+        double share = judgement.share(limit) * (driver() == Driver.SILENCE ? 0.5 : 1);
+        return isOpen(limit) ? Math.max(WORTH_NAMING, share) : share;
     }
 
     private Reason main(Driver limit) {
         OptionalDouble hours = outcome.hoursToLimit(limit);
         LastRead read = told(limit);
-        double share = judgement.share(limit) * (driver() == Driver.SILENCE ? 0.5 : 1);
-        Reason reason = Reason.of(kind(limit, read, hours), limit, share)
+        Reason reason = Reason.of(kind(limit, read, hours), limit, shareToName(limit))
                 .withLimit(limitLevel(limit))
                 .withHoursToLimit(hours);
         if (read.reading().isEmpty()) {
@@ -138,9 +153,12 @@ final class Reasons {
         if (belief.deaths().count() < 1 || belief.deaths().count() < 2 && judgement.deathsShare() < 0.05) {
             return;
         }
-        double share = driver() == Driver.DEATHS ? 0.95 : Math.max(0.15, judgement.deathsShare());
+        boolean areMany = MassDeaths.are(belief.deaths().mostInADay(), belief.fishAlive());
+        double share = driver() == Driver.DEATHS ? 0.95
+                : Math.max(areMany ? MASS_DEATHS_SHARE : 0.15, judgement.deathsShare());
         reasons.add(Reason.of(Reason.Kind.DEATHS, Driver.DEATHS, share)
                 .withCount(belief.deaths().count())
+                .withValue(belief.deaths().mostInADay(), "1")
                 .withOverHours(belief.deaths().overHours())
                 .withAt(belief.deaths().newest().orElse(null)));
     }
@@ -176,32 +194,6 @@ final class Reasons {
         reading.filter(o -> hoursSince(o.at()) <= WORTH_CONFIRMING_HOURS).ifPresent(o -> reasons.add(
                 Reason.of(Reason.Kind.READING_SET_ASIDE, limit, WORTH_NAMING)
                         .withValue(o.value(), o.analyte().unitLabel()).withAt(o.at())));
-    }
-
-    private void stageAhead() {
-        Instant feeding = belief.development().firstFeedingAt();
-        if (stage == Stage.FEEDING) {
-            reasons.add(Reason.of(Reason.Kind.FEEDING_SINCE, null, 0)
-                    .withSince(feeding).withOverHours(hoursSince(feeding)));
-            return;
-        }
-        if (belief.facts().eggsReceivedAt().isEmpty()) {
-            return;
-        }
-        if (stage == Stage.EGG) {
-            reasons.add(expected(Reason.Kind.HATCH_EXPECTED, belief.development().hatchAt()));
-        }
-        reasons.add(expected(Reason.Kind.FIRST_FEEDING_EXPECTED, feeding));
-    }
-
-    /** A tenth of the time left to either side, a day at least. */
-    private Reason expected(Reason.Kind kind, Instant at) {
-        Duration left = Duration.between(belief.asOf(), at);
-        Duration margin = left.dividedBy(10).compareTo(Duration.ofDays(1)) > 0
-                ? left.dividedBy(10) : Duration.ofDays(1);
-        Instant earliest = at.minus(margin);
-        return Reason.of(kind, null, 0).withWindow(
-                earliest.isBefore(belief.asOf()) ? belief.asOf() : earliest, at.plus(margin));
     }
 
     private boolean has(Reason.Kind kind) {

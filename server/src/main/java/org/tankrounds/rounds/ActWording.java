@@ -1,6 +1,8 @@
 package org.tankrounds.rounds;
 
+import java.util.Optional;
 import org.tankrounds.advice.Act;
+import org.tankrounds.forecast.Driver;
 import org.tankrounds.pages.TankPage.Advice;
 import org.tankrounds.web.Formats;
 
@@ -15,6 +17,9 @@ final class ActWording {
 
     private static final String AMMONIA_FREED = " Breaking chloramine frees ammonia: read it the next day.";
 
+    private static final String TOMORROW = "Read alkalinity, pH, ammonia and nitrite again tomorrow, and chloride "
+            + "where salt was given. Call your coordinator or mentor today.";
+
     private ActWording() {}
 
     /**
@@ -27,36 +32,79 @@ final class ActWording {
                     "Treat fresh water against " + disinfectant(chloramine)
                             + " and bring it to the tank's temperature first."
                             + (chloramine ? AMMONIA_FREED : "")
-                            + (early ? " Pour it slowly, away from eggs and sac fry." : ""), REACHING_IN);
+                            + (early ? " Pour it slowly, away from eggs and sac fry." : "") + again(act), REACHING_IN);
             case LEAVE_WATER -> new Advice("Change no water for now.",
-                    "The source water would lift the pH, and with it the harmful share of the ammonia.", "");
-            case SALT -> new Advice("Add" + amountOf(act) + "plain salt.",
-                    "Read chloride first if salt was given since it was last read. Without iodine or other "
+                    "The source water would lift the pH, and with it the harmful share of the ammonia."
+                            + (isAgainstPh(act) ? " " + TOMORROW : ""), "");
+            case TEST_WATER_FIRST -> new Advice("Change no more water before chlorine is read.",
+                    "Fish died soon after a change: if that water was not treated, more of it kills the rest.", "");
+            case SALT -> new Advice("Add" + amountOf(act) + "plain salt.", beforeAlkalinity(act)
+                    + "Read chloride first if salt was given since it was last read. Without iodine or other "
                             + "additives. Dissolve it in tank water and add it over some hours.",
                     "Write it down: it leaves only with the water, and twice is too much.");
             case BICARBONATE -> new Advice("Add" + amountOf(act) + "baking soda, once.",
                     "Dissolve it first. Read pH, alkalinity and ammonia again the next day before you add more.",
                     "Not while ammonia is high: a higher pH makes more of it harmful.");
+            case LEAVE_ALKALINITY -> new Advice("Add nothing now that lifts alkalinity or pH.",
+                    "So much ammonia and nitrite is held that it would harm: the filter wakes and makes more "
+                            + "nitrite, and a higher pH makes more of the ammonia harmful. " + TOMORROW, "");
             case ICE -> new Advice("Hold the water cool with" + amountOf(act) + "ice in sealed bottles.",
-                    "That lasts about 12 hours; put them in one after the other, and watch the thermometer"
+                    lasts(act) + "Put them in one after the other, and watch the thermometer"
                             + (early ? ": not more than 1 °C an hour." : "."),
                     "Never let tap ice melt into the tank: it may carry chlorine.");
             case CHECK_CHILLER -> new Advice("Ask or look: does the chiller hum, and is it set right?",
                     "Is it plugged in, is air let through, does its pump run?", MAINS);
-            case MORE_AIR -> new Advice("More air.", "A second stone or pump, and a moving surface.", MAINS);
-            case SKIP_FEED -> new Advice("No feed" + span(act) + ".", "Fish bear it well; the filter catches up.", "");
+            case MORE_AIR -> new Advice("More air.",
+                    "A second stone or pump, and a moving surface." + CareWording.moreAir(act), MAINS);
+            case SKIP_FEED -> new Advice("No feed" + span(act) + (early ? ", if they feed already." : "."),
+                    leftovers(act) + "Fish bear it well. " + CareWording.noFeed(act), "");
             case THIOSULFATE -> new Advice(
                     "Neutralise the " + disinfectant(chloramine) + " with" + amountOf(act)
                             + "sodium thiosulfate pentahydrate.",
-                    "Dissolve it in tank water and spread it over the surface."
+                    "If the water was treated since chlorine was read, read it again first."
+                            + " Dissolve it in tank water and spread it over the surface."
                             + " Read chlorine again an hour later."
                             + (chloramine ? AMMONIA_FREED : ""),
                     "By an adult, as its label says. Never mix chlorine products with acids or ammonia.");
-            case ASK_FOR_READING -> new Advice("Ask for a reading: " + Analytes.inSentence(act.asks()) + ".", "", "");
+            case ASK_FOR_READING -> new Advice("Ask for a reading: " + Analytes.inSentence(act.asks()) + ".",
+                    AskWording.why(act), "");
             case LOOK_AT_FISH -> new Advice("Look at the fish and count the dead.",
                     "Take them out and write the number down. If others gasp or lie down, call for help.",
                     "Wash hands before and after. Dead fish go where the permit says.");
+            case CALL_FOR_HELP -> new Advice(
+                    "Call for help: the agency's fish health contact, or a local vet who sees fish.",
+                    "Tell what was read, what was done last and how many died when. Keep the dead cold in a closed "
+                            + "bag until you are told what to do with them.",
+                    "It may be a disease: no fish, water or nets to other tanks, wash hands; nothing is eaten, "
+                            + "flushed or released.");
         };
+    }
+
+    /** Half is the most at once. */
+    private static String again(Act act) {
+        return act.asks().isEmpty() ? "" : " Once is not enough: change again tomorrow, after another reading of "
+                + Analytes.inSentence(act.asks()) + ".";
+    }
+
+    private static String beforeAlkalinity(Act act) {
+        return isAgainstPh(act)
+                ? "Before anything that brings alkalinity back: that wakes the filter, which makes nitrite, and salt "
+                        + "keeps nitrite out of the gills. " : "";
+    }
+
+    private static boolean isAgainstPh(Act act) {
+        return act.driver().equals(Optional.of(Driver.PH));
+    }
+
+    private static String lasts(Act act) {
+        return act.secondAmount().isEmpty() ? "That lasts about 12 hours. "
+                : "That is one load; half a day takes about " + Formats.significant(act.secondAmount().getAsDouble(), 2)
+                        + " kg, so freeze bottles in turn and replace them through the day. ";
+    }
+
+    private static String leftovers(Act act) {
+        return act.secondAmount().isEmpty() ? "" : "They were given up to " + Math.round(
+                act.secondAmount().getAsDouble()) + " times as much as usual: take leftovers out. ";
     }
 
     private static String disinfectant(boolean chloramine) {

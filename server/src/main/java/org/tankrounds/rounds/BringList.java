@@ -19,6 +19,9 @@ final class BringList {
         if (parts.size() < MOST && !asked(acts).isEmpty()) {
             parts.add(asked(acts));
         }
+        if (parts.size() < MOST && callsForHelp(acts)) {
+            parts.add("call for help");
+        }
         return capital(mostOf(parts.isEmpty() ? care(acts) : parts));
     }
 
@@ -48,9 +51,14 @@ final class BringList {
     private static List<String> care(List<Act> acts) {
         return acts.stream().flatMap(act -> switch (act.kind()) {
             case SKIP_FEED -> Stream.of("no feed");
+            case LEAVE_ALKALINITY -> Stream.of("read alkalinity, ammonia and nitrite again tomorrow");
             case LOOK_AT_FISH -> Stream.of("look at the fish");
             default -> Stream.<String>empty();
         }).toList();
+    }
+
+    private static boolean callsForHelp(List<Act> acts) {
+        return acts.stream().anyMatch(act -> act.kind() == Act.Kind.CALL_FOR_HELP);
     }
 
     private static String asked(List<Act> acts) {
@@ -74,7 +82,8 @@ final class BringList {
             case THIOSULFATE -> "thiosulfate" + amount(act);
             case CHECK_CHILLER -> "spare chiller";
             case MORE_AIR -> "air pump and stone";
-            case LEAVE_WATER, SKIP_FEED, ASK_FOR_READING, LOOK_AT_FISH -> "";
+            case LEAVE_WATER, TEST_WATER_FIRST, LEAVE_ALKALINITY, SKIP_FEED, ASK_FOR_READING, LOOK_AT_FISH,
+                    CALL_FOR_HELP -> "";
         };
     }
 

@@ -36,7 +36,12 @@ final class EffectWording {
                     + " in 10 of the bad hours; the odds hardly change.";
         }
         return switch (remedy.act().kind()) {
-            case SKIP_FEED -> "Does little by itself within three days.";
+            case ICE -> "One load does little by itself; go on until the chiller cools again.";
+            case SKIP_FEED -> effect.harms()
+                    ? "May do a little harm within three days, for it lifts the pH; but what is not fed cannot rot."
+                    : "Does little by itself within three days.";
+            case MORE_AIR -> effect.harms() ? "May do a little harm, for it lifts the pH and with it the harmful share "
+                    + "of the ammonia; but fish without oxygen die first." : "";
             case BICARBONATE -> "Keeps the pH from falling later; within three days the odds hardly change.";
             default -> "";
         };

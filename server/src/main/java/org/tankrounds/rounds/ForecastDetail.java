@@ -64,7 +64,7 @@ record ForecastDetail(
     }
 
     Advice advice() {
-        return new Advice(acts.stream().map(ActRow::remedy).toList(),
+        return new Advice(acts.stream().filter(ActRow::isKnown).map(ActRow::remedy).toList(),
                 Optional.ofNullable(together).map(EffectRow::effect));
     }
 
@@ -126,6 +126,11 @@ record ForecastDetail(
             return new ActRow(act.kind().name(), act.driver().map(Driver::code).orElse(null), bare(act.amount()),
                     act.unit(), bare(act.secondAmount()), act.secondUnit(), act.asks(), act.basis(),
                     remedy.effect().map(EffectRow::of).orElse(null));
+        }
+
+        /** A newer version may advise what this one has no words for. */
+        boolean isKnown() {
+            return Stream.of(Act.Kind.values()).anyMatch(known -> known.name().equals(kind));
         }
 
         Remedy remedy() {

@@ -7,6 +7,8 @@ import org.tankrounds.web.Formats;
 
 /** What was not read, or what was counted instead: silence, deaths, doubtful readings. */
 final class SilenceWording {
+    private static final double HOURS_OF_A_DAY = 24;
+
     private final Formats formats;
 
     SilenceWording(Formats formats) {
@@ -46,8 +48,15 @@ final class SilenceWording {
         String within = reason.overHours().isPresent()
                 ? " in " + Formats.span(reason.overHours().getAsDouble())
                 : "";
-        return new Phrase(lead + within + ".",
+        return new Phrase(lead + within + mostOfThem(reason) + ".",
                 reason.at().map(at -> "Last counted " + formats.moment(at) + ".").orElse(""));
+    }
+
+    private static String mostOfThem(Reason reason) {
+        long inADay = Math.round(reason.value().orElse(0));
+        int count = reason.count().orElse(0);
+        boolean isMore = inADay >= 2 && inADay < count && reason.overHours().orElse(0) > HOURS_OF_A_DAY;
+        return isMore ? ", " + inADay + " of them within a day" : "";
     }
 
     /** What was read, in the reading's own unit: total ammonia stands for un-ionised ammonia. */

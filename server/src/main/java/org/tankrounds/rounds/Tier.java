@@ -2,6 +2,7 @@ package org.tankrounds.rounds;
 
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
+import org.tankrounds.forecast.MassDeaths;
 import org.tankrounds.forecast.Reason;
 
 /** What the volunteer does about a tank. */
@@ -34,6 +35,9 @@ enum Tier {
     static Tier of(Forecast forecast) {
         boolean silent = forecast.readingAgeHours().isEmpty()
                 || forecast.readingAgeHours().getAsDouble() >= SILENT_HOURS;
+        if (MassDeaths.pressIn(forecast)) {
+            return GO_TODAY;
+        }
         if (forecast.driver() == Driver.SILENCE) {
             return silent || forecast.chance() >= THIS_WEEK_CHANCE ? ASK_FOR_A_READING : NOTHING_NEEDED;
         }

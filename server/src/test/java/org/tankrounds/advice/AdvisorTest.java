@@ -126,12 +126,12 @@ class AdvisorTest {
     /**
      * Bare glass, 18.028 W/K, to hold 17 °C for 12 h: 18.028 × 4 K × 43 200 s / (334 000 + 4186 × 17) J/kg =
      * 7.69 kg; from 19.5 °C, as of its last reading, first down to it: 190 × 4186 × 2.5 / 405 162 = 4.91 kg
-     * more.
+     * more. Of that one load is carried.
      */
     @Test
     void ice_meltsForTheRoomsHeatAndForWhatTheWaterHasTooMuch() {
         List<Act> acts = advise(feedingFish(), FINE.withTemperatureC(19.5).lastRead(0.1));
-        assertThat(only(acts, Act.Kind.ICE).amount().getAsDouble()).isCloseTo(7.69 + 4.91, within(0.01));
+        assertThat(only(acts, Act.Kind.ICE).secondAmount().getAsDouble()).isCloseTo(7.69 + 4.91, within(0.01));
         assertThat(acts.get(0).kind()).isEqualTo(Act.Kind.CHECK_CHILLER);
     }
 
@@ -139,14 +139,14 @@ class AdvisorTest {
     @Test
     void ice_forEggs_holdsThemColder() {
         List<Act> acts = advise(eggs(), FINE.withTemperatureC(14).lastRead(0.1));
-        assertThat(only(acts, Act.Kind.ICE).amount().getAsDouble()).isCloseTo(18.24 + 4.14, within(0.01));
+        assertThat(only(acts, Act.Kind.ICE).secondAmount().getAsDouble()).isCloseTo(18.24 + 4.14, within(0.01));
     }
 
     /** A smaller tank has the surface of its size: 18.028 × (95 / 190)^(2/3) W/K. */
     @Test
     void ice_forHalfTheVolume_isMoreThanHalf() {
         double whole = only(advise(feedingFish(), FINE.withTemperatureC(19.5).lastRead(0.1)), Act.Kind.ICE)
-                .amount().getAsDouble();
+                .secondAmount().getAsDouble();
         double half = only(advise(feedingFish().volumeL(95), FINE.withTemperatureC(19.5).lastRead(0.1)),
                 Act.Kind.ICE).amount().getAsDouble();
         assertThat(half).isCloseTo(7.69 * 0.63 + 4.91 / 2, within(0.01));
@@ -352,8 +352,7 @@ class AdvisorTest {
     @Test
     void deaths_callForALookAtTheFish() {
         List<Act> acts = advise(feedingFish(), with(FINE.lastRead(0.1), read(0.1, Analyte.DEATHS, 12, 0.5)));
-        assertThat(acts.get(0).kind()).isEqualTo(Act.Kind.LOOK_AT_FISH);
-        assertThat(acts.get(0).driver()).isEqualTo(Optional.of(Driver.DEATHS));
+        assertThat(only(acts, Act.Kind.LOOK_AT_FISH).driver()).isEqualTo(Optional.of(Driver.DEATHS));
     }
 
     private static Act only(List<Act> acts, Act.Kind kind) {

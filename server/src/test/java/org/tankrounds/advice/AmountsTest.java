@@ -15,6 +15,7 @@ import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Driver;
+import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.LookAhead;
 import org.tankrounds.testing.Water;
 import org.tankrounds.water.Analyte;
@@ -45,6 +46,45 @@ class AmountsTest {
     void thiosulfate_for100LitresAtTwice0point75() {
         assertThat(grams(tank().volumeL(100), with(FINE.lastRead(0.1), read(0, Analyte.CHLORINE, 0.75, 0.1)),
                 Act.Kind.THIOSULFATE)).isCloseTo(1.05006, within(1e-5));
+    }
+
+    /** Half a day takes more (computed in AdvisorTest); what an adult carries in: common practice, no source. */
+    @ParameterizedTest(name = "{0} °C")
+    @CsvSource({"19.5", "21", "24"})
+    void ice_isNoMoreThanOneLoadOf10Kg_andThatIsWhatIsTried(double temperatureC) {
+        List<Observation> readings = FINE.withTemperatureC(temperatureC).lastRead(0.1);
+        LookAhead ahead = Water.lookAhead(tank(), readings);
+        Remedy ice = new Advisor().advise(ahead, readings).remedies().stream()
+                .filter(remedy -> remedy.act().kind() == Act.Kind.ICE).findFirst().orElseThrow();
+        assertThat(ice.act().amount()).hasValue(10);
+        assertThat(ice.act().secondAmount().orElseThrow()).isGreaterThan(10);
+        assertThat(ice.act().secondUnit()).isEqualTo("kg");
+        // 10 kg · (334 000 + 4186 · 17) J/kg over 208.198 L · 4186 J/(kg K) is 4.6488 K.
+        Effect tried = ahead.effect(Deed.ice(4.6488, 17), Driver.TEMPERATURE);
+        assertThat(ice.effect().orElseThrow().levelWith().orElseThrow())
+                .isCloseTo(tried.levelWith().orElseThrow(), within(1e-3));
+    }
+
+    /** 5 mg/L · 1.678673 · 208.198 L / 1000 = 1.74748 g; the salt first: (60 − 14) · 1.648458 · 0.208198 g. */
+    @Test
+    void bakingSoda_whereNitriteMayRise_is5MgPerLAfterSalt() {
+        List<Observation> readings = with(
+                FINE.withPh(6.8).withTotalAmmoniaMgPerL(0.2).withNitriteMgPerL(0.05).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, 15, 2));
+        TankFacts.Builder soft = tank().sourceAlkalinityMgPerL(28).chlorideMgPerL(14);
+        assertThat(grams(soft, readings, Act.Kind.BICARBONATE)).isCloseTo(1.74748, within(1e-5));
+        assertThat(grams(soft, readings, Act.Kind.SALT)).isCloseTo(15.7875, within(1e-4));
+    }
+
+    /** 5 to 10 % with harder water (common practice, no source); a tenth of 208.198 L is 20.8198 L. */
+    @Test
+    void waterChange_whereNitriteMayRise_isATenthAtMost() {
+        List<Observation> readings = with(FINE.withPh(6.8).withTotalAmmoniaMgPerL(0.4).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, 5, 5));
+        LookAhead ahead = Water.lookAhead(tank().sourceAlkalinityMgPerL(28).chlorideMgPerL(14), readings);
+        Act change = act(ahead, readings, Act.Kind.WATER_CHANGE);
+        assertThat(change.amount()).hasValue(10);
+        assertThat(change.secondAmount().orElseThrow()).isCloseTo(20.8198, within(1e-4));
     }
 
     /** The least of 10, 15 … % after which three of four courses keep under 0.9 of the limit for a day. */

@@ -130,6 +130,40 @@ class ReasonsTest {
         assertThat(deaths.at()).hasValue(AS_OF.minus(Duration.ofHours(12)));
     }
 
+    /** Chlorine is forty times beyond; what else the fish meet is named all the same. */
+    @Test
+    void troubleBesideChlorine_isNamed() {
+        for (Water water : List.of(FINE.withNitriteMgPerL(0.5), FINE.withTemperatureC(19.5),
+                FINE.withOxygenMgPerL(5), FINE.withTotalAmmoniaMgPerL(3).withPh(7.6))) {
+            Forecast alone = forecast(feedingFish(), water.lastRead(0.1));
+            Forecast beside = forecast(feedingFish(),
+                    with(water.lastRead(0.1), read(0.05, Analyte.CHLORINE, 0.5, 0.1)));
+            assertThat(beside.reasons().get(0).driver()).hasValue(Driver.CHLORINE);
+            assertThat(beside.reasons()).extracting(Reason::driver).contains(alone.reasons().get(0).driver());
+        }
+    }
+
+    /** Un-ionised ammonia is 28 times beyond, which leaves the others a share of a fortieth. */
+    @Test
+    void everyLimitThatIsPassed_isNamed_howeverMuchWorseAnotherIs() {
+        Forecast forecast = forecast(feedingFish(), FINE.withTotalAmmoniaMgPerL(8).withPh(8)
+                .withNitriteMgPerL(0.5).withTemperatureC(19.5).lastRead(0.1));
+        assertThat(forecast.driver()).isEqualTo(Driver.UN_IONISED_AMMONIA);
+        only(forecast, Driver.NITRITE, Reason.Kind.BEYOND_LIMIT);
+        only(forecast, Driver.TEMPERATURE, Reason.Kind.BEYOND_LIMIT);
+    }
+
+    @Test
+    void deathsEnMasse_areNamedAmongTheFirst_withTheMostOfADay() {
+        Forecast forecast = forecast(feedingFish(), with(FINE.withTotalAmmoniaMgPerL(6).withPh(7.8).lastRead(0.1),
+                read(1.5, Analyte.DEATHS, 4, 0.5), read(0.3, Analyte.DEATHS, 9, 0.5),
+                read(0.1, Analyte.DEATHS, 6, 0.5)));
+        Reason deaths = only(forecast, Driver.DEATHS, Reason.Kind.DEATHS);
+        assertThat(deaths.count()).hasValue(19);
+        assertThat(deaths.value()).hasValue(15);
+        assertThat(forecast.reasons().indexOf(deaths)).isLessThan(3);
+    }
+
     @Test
     void silence_isToldWithItsAgeAndTheOddsThatItMeans() {
         Forecast forecast = forecast(feedingFish(), FINE.lastRead(14));

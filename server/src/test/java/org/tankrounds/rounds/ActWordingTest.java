@@ -42,6 +42,62 @@ class ActWordingTest {
         assertThat(words(chlorine, Act.Kind.THIOSULFATE, false)).doesNotContain("chloramine");
     }
 
+    @Test
+    void halfTheWater_whereItIsNotEnough_isToBeChangedAgainAfterAReading() {
+        assertThat(words(Water.FINE.withNitriteMgPerL(2).lastRead(0.1), Act.Kind.WATER_CHANGE, false))
+                .contains("change again tomorrow, after another reading of nitrite");
+        assertThat(words(Water.FINE.withNitriteMgPerL(0.26).lastRead(0.1), Act.Kind.WATER_CHANGE, false))
+                .doesNotContain("tomorrow");
+    }
+
+    @Test
+    void ice_isOneLoad_andSaidToBeReplaced() {
+        assertThat(words(Water.FINE.withTemperatureC(19.5).lastRead(0.1), Act.Kind.ICE, false))
+                .contains("with 10 kg of ice").contains("half a day takes about 13 kg").contains("through the day");
+    }
+
+    /** The service hears nothing of what was treated. */
+    @Test
+    void thiosulfate_isGivenAfterAnotherReading_whereItWasGivenBefore() {
+        assertThat(words(Water.with(Water.FINE.lastRead(0.1), Water.read(0.05, Analyte.CHLORINE, 0.5, 0.1)),
+                Act.Kind.THIOSULFATE, false)).contains("treated since chlorine was read, read it again first");
+    }
+
+    @Test
+    void noFeed_saysWhy_andWhatToDoWithLeftovers() {
+        List<Observation> readings = Water.FINE.withTotalAmmoniaMgPerL(8).lastRead(0.1);
+        assertThat(words(readings, Act.Kind.SKIP_FEED, false)).contains("more ammonia").doesNotContain("leftovers");
+        for (int day = 1; day < 16; day++) {
+            readings.add(Water.read(day, Analyte.FEED, 1, 0.1));
+        }
+        readings.add(Water.read(0.1, Analyte.FEED, 4, 0.1));
+        assertThat(words(readings, Act.Kind.SKIP_FEED, false)).contains("4 times as much as usual: take leftovers out");
+    }
+
+    @Test
+    void nothingSafe_isSaidWithTheReason_andWhomToCall() {
+        List<Observation> readings = Water.with(Water.FINE.withPh(6.6).withTotalAmmoniaMgPerL(0.4)
+                .withNitriteMgPerL(0.2).lastRead(0.1), Water.read(0.1, Analyte.ALKALINITY, 5, 5));
+        assertThat(words(readings, Act.Kind.LEAVE_ALKALINITY, false)).contains("the filter wakes")
+                .contains("again tomorrow").contains("Call your coordinator or mentor");
+        assertThat(words(readings, Act.Kind.SALT, false)).contains("Before anything that brings alkalinity back");
+    }
+
+    /** Whatever they die of may be catching. */
+    @Test
+    void massDeaths_callForHelp_andKeepWhatMayBeCatchingWhereItIs() {
+        List<Observation> readings =
+                Water.with(Water.FINE.lastRead(0.1), Water.read(0.1, Analyte.DEATHS, 12, 0.5));
+        assertThat(words(readings, Act.Kind.CALL_FOR_HELP, false)).contains("fish health contact").contains("vet")
+                .contains("to other tanks").contains("wash hands").contains("eaten, flushed or released");
+    }
+
+    @Test
+    void readingAskedFor_isToldWithItsReason() {
+        List<Observation> one = List.of(Water.read(0.1, Analyte.TOTAL_AMMONIA, 4, 0.5));
+        assertThat(words(one, Act.Kind.ASK_FOR_READING, false)).contains("how much of the ammonia harms");
+    }
+
     private static String words(List<Observation> readings, Act.Kind kind, boolean chloramine) {
         Act act = new Advisor().advise(Water.lookAhead(Water.feedingFish(), readings), readings).acts().stream()
                 .filter(one -> one.kind() == kind).findFirst().orElseThrow();

@@ -31,6 +31,25 @@ class BringListTest {
     }
 
     @Test
+    void row_whereFishDieEnMasse_namesWhoHelps() {
+        Act air = act(Act.Kind.MORE_AIR, OptionalDouble.empty(), "", "");
+        Act chlorine = act(Act.Kind.ASK_FOR_READING, OptionalDouble.empty(), "", "chlorine");
+        Act help = act(Act.Kind.CALL_FOR_HELP, OptionalDouble.empty(), "", "");
+
+        assertThat(BringList.of(List.of(air, chlorine, ASK_FOR_PH, help)))
+                .isEqualTo("Air pump and stone, ask for chlorine and pH, call for help");
+    }
+
+    @Test
+    void row_whereNothingIsSafeToAdd_namesTheReadingsOfTomorrow() {
+        Act leave = act(Act.Kind.LEAVE_ALKALINITY, OptionalDouble.empty(), "", "");
+        Act fast = act(Act.Kind.SKIP_FEED, OptionalDouble.of(24), "h", "");
+
+        assertThat(BringList.of(List.of(fast, leave)))
+                .isEqualTo("No feed, read alkalinity, ammonia and nitrite again tomorrow");
+    }
+
+    @Test
     void sentences_bringThings_andAskForReadings() {
         assertThat(BringList.sentences(List.of(ASK_FOR_PH))).isEqualTo("Ask for pH.");
         assertThat(BringList.sentences(List.of(SALT))).isEqualTo("Bring: salt 15\u00a0g.");

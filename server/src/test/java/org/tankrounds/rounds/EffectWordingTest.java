@@ -51,6 +51,16 @@ class EffectWordingTest {
         assertThat(alone(Act.Kind.CHECK_CHILLER, effect(0.30, 0.29, 100, 97, NEVER, NEVER))).isEmpty();
     }
 
+    /** What is done in trouble although the courses show a little harm of it, says so. */
+    @Test
+    void careThatMayHarmALittle_saysSo() {
+        assertThat(alone(Act.Kind.SKIP_FEED, effect(0.96, 0.96, 9518, 9857, NEVER, NEVER)))
+                .contains("a little harm").contains("lifts the pH").contains("rot");
+        assertThat(alone(Act.Kind.MORE_AIR, effect(0.96, 0.96, 9518, 9857, NEVER, NEVER)))
+                .contains("a little harm").contains("without oxygen die first");
+        assertThat(alone(Act.Kind.MORE_AIR, effect(0.96, 0.96, 9518, 9518, NEVER, NEVER))).isEmpty();
+    }
+
     @Test
     void readingAskedFor_promisesNothing() {
         assertThat(wording.alone(new Remedy(act(Act.Kind.ASK_FOR_READING), Optional.empty()))).isEmpty();

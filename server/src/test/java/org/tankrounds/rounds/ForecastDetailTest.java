@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.tankrounds.advice.Act;
 import org.tankrounds.advice.Advice;
 import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.forecast.Outlook;
@@ -33,6 +34,15 @@ class ForecastDetailTest {
         assertThat(read.waysHeld()).isEmpty();
         assertThat(read.heldThen()).isEmpty();
         assertThat(read.tellingHeld()).isEmpty();
+    }
+
+    @Test
+    void actThatThisVersionDoesNotKnow_isLeftOut() throws Exception {
+        String row = "{\"stage\":\"EGG\",\"fishAlive\":1,\"reasons\":[],\"series\":[],\"recent\":{},\"acts\":["
+                + "{\"kind\":\"SING_TO_THEM\",\"unit\":\"\",\"secondUnit\":\"\",\"asks\":\"\",\"basis\":\"\"},"
+                + "{\"kind\":\"LOOK_AT_FISH\",\"unit\":\"\",\"secondUnit\":\"\",\"asks\":\"\",\"basis\":\"\"}]}";
+        assertThat(JSON.readValue(row, ForecastDetail.class).advice().acts()).extracting(Act::kind)
+                .containsExactly(Act.Kind.LOOK_AT_FISH);
     }
 
     private static Outlook outlook() {

@@ -58,6 +58,18 @@ class TierTest {
         assertThat(Tier.of(forecast(0.01, Driver.TEMPERATURE, NEVER, 2, List.of(deaths)))).isEqualTo(tier);
     }
 
+    /** One in ten of the fish within a day: nothing presses more, whatever the odds (common practice, no source). */
+    @ParameterizedTest
+    @CsvSource({"10, GO_TODAY", "9, ASK_FOR_A_READING"})
+    void fishThatDieEnMasse_areAVisitToday(int deadInADay, Tier tier) {
+        Reason deaths = Reason.of(Reason.Kind.DEATHS, Driver.DEATHS, 0.5).withCount(deadInADay)
+                .withValue(deadInADay, "1").withOverHours(24);
+
+        assertThat(Tier.of(forecast(0.01, Driver.TEMPERATURE, NEVER, 2, List.of(deaths)))).isEqualTo(tier);
+        assertThat(Tier.of(forecast(0.01, Driver.SILENCE, NEVER, 200, List.of(deaths))))
+                .isEqualTo(deadInADay >= 10 ? Tier.GO_TODAY : Tier.ASK_FOR_A_READING);
+    }
+
     @Test
     void aReadingThatFitsNoOther_isAskedForAgain() {
         Reason lone = Reason.of(Reason.Kind.READING_SET_ASIDE, Driver.UN_IONISED_AMMONIA, 0.1);

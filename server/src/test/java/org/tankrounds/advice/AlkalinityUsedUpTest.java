@@ -1,0 +1,88 @@
+package org.tankrounds.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.tankrounds.testing.Water.FINE;
+import static org.tankrounds.testing.Water.feedingFish;
+import static org.tankrounds.testing.Water.read;
+import static org.tankrounds.testing.Water.with;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.TankFacts;
+import org.tankrounds.forecast.Effect;
+import org.tankrounds.forecast.LookAhead;
+import org.tankrounds.testing.Water;
+import org.tankrounds.water.Analyte;
+
+/** Soft water whose changes have stopped: nothing holds the pH, and what ammonia there is may turn into nitrite. */
+class AlkalinityUsedUpTest {
+
+    @ParameterizedTest(name = "pH {0}, ammonia {1}, nitrite {2}")
+    @CsvSource({"6.6, 0.1, 0.1", "6.6, 0.2, 0.1", "6.8, 0.2, 0.2", "6.6, 0.4, 0.03", "6.6, 0.4, 0.2", "6.8, 0.7, 0.03",
+        "6.8, 0.7, 0.1", "6.8, 1.5, 0.03", "6.6, 1.5, 0.2"})
+    void tank_isGivenSalt_andEitherAlkalinityOrTheReasonWhyNot(double ph, double ammonia, double nitrite) {
+        List<Act> acts = new Advisor().advise(soft(ph, ammonia, nitrite), readings(ph, ammonia, nitrite)).acts();
+        assertThat(acts).as("%s", acts).extracting(Act::kind).contains(Act.Kind.SALT, Act.Kind.SKIP_FEED)
+                .containsAnyOf(Act.Kind.BICARBONATE, Act.Kind.WATER_CHANGE, Act.Kind.LEAVE_ALKALINITY)
+                .doesNotContain(Act.Kind.LOOK_AT_FISH);
+        assertThat(acts).filteredOn(act -> act.kind() == Act.Kind.WATER_CHANGE)
+                .allSatisfy(act -> assertThat(act.amount().orElseThrow()).isBetween(5.0, 10.0));
+        List<Act.Kind> kinds = acts.stream().map(Act::kind).toList();
+        if (kinds.contains(Act.Kind.BICARBONATE)) {
+            assertThat(kinds.indexOf(Act.Kind.SALT)).isLessThan(kinds.indexOf(Act.Kind.BICARBONATE));
+            assertThat(kinds).doesNotContain(Act.Kind.LEAVE_ALKALINITY);
+        }
+    }
+
+    @ParameterizedTest(name = "pH {0}, ammonia {1}, nitrite {2}")
+    @CsvSource({"6.6, 0.2, 0.1", "6.8, 0.4, 0.03", "6.8, 0.7, 0.03"})
+    void nothingThatBringsAlkalinityBack_harmsByItself(double ph, double ammonia, double nitrite) {
+        for (Remedy remedy : new Advisor().advise(soft(ph, ammonia, nitrite), readings(ph, ammonia, nitrite))
+                .remedies()) {
+            if (remedy.act().kind() != Act.Kind.SKIP_FEED) {
+                assertThat(remedy.effect().filter(Effect::harms)).as("%s", remedy).isEmpty();
+            }
+        }
+    }
+
+    /** What else may be wrong with it is no answer to what is used up. */
+    @Test
+    void doubtfulChiller_doesNotHideIt() {
+        List<Act> acts = new Advisor().advise(soft(6.6, 1.5, 0.03), readings(6.6, 1.5, 0.03)).acts();
+        assertThat(acts).extracting(Act::kind).contains(Act.Kind.CHECK_CHILLER, Act.Kind.SALT)
+                .containsAnyOf(Act.Kind.WATER_CHANGE, Act.Kind.LEAVE_ALKALINITY);
+    }
+
+    /** Water no harder than the tank's brings nothing. */
+    @Test
+    void change_fromASourceAsSoftAsTheTank_isNotHauled() {
+        List<Act> acts = new Advisor().advise(
+                Water.lookAhead(tank().sourceAlkalinityMgPerL(4), readings(6.6, 0.4, 0.03)),
+                readings(6.6, 0.4, 0.03)).acts();
+        assertThat(acts).extracting(Act::kind).doesNotContain(Act.Kind.WATER_CHANGE);
+    }
+
+    @Test
+    void sourTankWithMuchAmmonia_isLeft_withoutFeed() {
+        List<Observation> readings = with(FINE.withPh(5.8).withTotalAmmoniaMgPerL(5).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, 5, 2));
+        List<Act> acts = new Advisor().advise(Water.lookAhead(feedingFish(), readings), readings).acts();
+        assertThat(acts).extracting(Act::kind).contains(Act.Kind.LEAVE_WATER, Act.Kind.SKIP_FEED);
+    }
+
+    private static List<Observation> readings(double ph, double ammonia, double nitrite) {
+        return with(FINE.withPh(ph).withTotalAmmoniaMgPerL(ammonia).withNitriteMgPerL(nitrite).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, 5, 5));
+    }
+
+    private static LookAhead soft(double ph, double ammonia, double nitrite) {
+        return Water.lookAhead(tank(), readings(ph, ammonia, nitrite));
+    }
+
+    private static TankFacts.Builder tank() {
+        return feedingFish().volumeL(110).eggs(57).sourceAlkalinityMgPerL(28).chlorideMgPerL(14);
+    }
+}
