@@ -22,7 +22,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Simulated seasons: what the engine is judged by, and what it learns from. */
-@Command(name = "lab", hidden = true, mixinStandardHelpOptions = true,
+@Command(name = "lab", mixinStandardHelpOptions = true,
         description = "Plays seasons in worlds that differ, and judges or teaches the forecasts by them.",
         subcommands = {EvaluateCommand.class, AdviceTrialCommand.class, LabCommand.Learn.class,
                 TrustCommand.class, LabCommand.Season.class},

@@ -122,6 +122,19 @@ class RankRefusalsTest {
                 "needed are tank, measured_at, analyte, value, unit");
     }
 
+    /** As spreadsheets save it where numbers are written with a comma. */
+    @ParameterizedTest(name = "{1}")
+    @CsvSource(delimiter = '|', value = {"; | semicolons", "'	' | tabs"})
+    void columnsNotDividedByCommas_areRefusedWithWhatToDo(String divider, String called) throws IOException {
+        assertRefused(files.readings(READINGS.replace(",", divider)).rank(),
+                "readings.csv, line 1: the columns are divided by " + called,
+                "save it with commas between the columns and decimal points in the numbers");
+        assertRefused(files.readings(READINGS).tanks(TANKS.replace(",", divider)).rank(),
+                "tanks.csv, line 1: the columns are divided by " + called, "with commas");
+        assertRefused(files.tanks("tank" + divider + "eggs\nT1" + divider + "100\n").rank(),
+                "tanks.csv, line 1: the columns are divided by " + called, "with commas");
+    }
+
     @Test
     void columnTwice_isRefused() throws IOException {
         assertRefused(files.readings("tank,tank,measured_at,analyte,value,unit\n").rank(),

@@ -36,7 +36,8 @@ public final class BeliefFilter {
         this.asOf = asOf;
         this.history = new History(observations, asOf);
         this.temperatures = TemperatureReadings.looks(TemperatureReadings.setRight(
-                history.of(Analyte.TEMPERATURE), facts.chillerSetPointC().orElse(Population.HELD_C)));
+                history.of(Analyte.TEMPERATURE), facts.chillerSetPointC().orElse(Population.HELD_C),
+                history.secondLooks()));
         this.trace = TemperatureReadings.trace(temperatures);
     }
 
@@ -81,7 +82,8 @@ public final class BeliefFilter {
     }
 
     private int fishAlive() {
-        return FishAlive.of(facts.eggs().orElse(EGGS_WHERE_UNKNOWN), history.sure(Analyte.DEATHS));
+        return FishAlive.of(facts.eggs().orElse(EGGS_WHERE_UNKNOWN), history.sure(Analyte.DEATHS),
+                history.secondLooks());
     }
 
     private TemperatureBelief temperature() {
@@ -94,6 +96,9 @@ public final class BeliefFilter {
             advance(filter, at, reading.at());
             at = reading.at();
             double half = reading.halfStep() > 0 ? reading.halfStep() : USUAL_HALF_STEP_C;
+            if (isAgain(setAside, reading, filter)) {
+                continue;
+            }
             if (reading == temperatures.get(0)) {
                 filter.seeFirst(reading.value(), half, reading.doubtful());
                 fitting.add(reading);
@@ -111,6 +116,11 @@ public final class BeliefFilter {
         }
         advance(filter, at, asOf);
         return filter.belief(fitting, Optional.ofNullable(setAside));
+    }
+
+    private boolean isAgain(Observation setAside, Observation reading, TemperatureFilter filter) {
+        return setAside != null && filter.isSame(setAside, reading)
+                && !history.secondLooks().areTwo(setAside, reading);
     }
 
     private List<Observation> recentTemperatures() {
@@ -140,7 +150,7 @@ public final class BeliefFilter {
     private SeriesBelief nitrogen(Analyte analyte, TrendModel model, Development development) {
         ToDoubleFunction<Instant> population = at -> model.scale().of(
                 Population.medianMgPerL(analyte, development.daysFeedingAt(at)));
-        SeriesFilter filter = new SeriesFilter(model, population, start(analyte));
+        SeriesFilter filter = new SeriesFilter(model, population, start(analyte), history.secondLooks());
         List<Observation> changes = history.sure(Analyte.WATER_CHANGE);
         int change = 0;
         for (Observation reading : history.of(analyte)) {
@@ -169,7 +179,7 @@ public final class BeliefFilter {
 
     private SeriesBelief series(
             Analyte analyte, TrendModel model, ToDoubleFunction<Instant> population) {
-        SeriesFilter filter = new SeriesFilter(model, population, start(analyte));
+        SeriesFilter filter = new SeriesFilter(model, population, start(analyte), history.secondLooks());
         history.of(analyte).forEach(reading -> see(filter, reading, model));
         return filter.until(asOf);
     }
@@ -182,7 +192,7 @@ public final class BeliefFilter {
     private SeriesBelief oxygenShare() {
         TrendModel model = TrendModel.OXYGEN_SHARE;
         SeriesFilter filter = new SeriesFilter(
-                model, at -> Population.OXYGEN_SHARE, start(Analyte.DISSOLVED_OXYGEN));
+                model, at -> Population.OXYGEN_SHARE, start(Analyte.DISSOLVED_OXYGEN), history.secondLooks());
         for (Observation reading : history.of(Analyte.DISSOLVED_OXYGEN)) {
             double saturation = OxygenSaturation.mgPerL(
                     temperatureAt(reading.at()), facts.elevationM().orElse(0));
@@ -222,7 +232,7 @@ public final class BeliefFilter {
                 setAside = null;
             } else if (setAside == null) {
                 setAside = reading;
-            } else if (!setAside.isSameLookAs(reading)) {
+            } else if (history.secondLooks().areTwo(setAside, reading)) {
                 held = reading.value();
             }
         }

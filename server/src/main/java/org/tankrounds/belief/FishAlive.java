@@ -18,16 +18,18 @@ final class FishAlive {
     private static final Duration ABOUT_THAT_TIME = Duration.ofDays(7);
 
     private final List<Observation> counts;
+    private final SecondLooks secondLooks;
     private double alive;
 
-    private FishAlive(int eggs, List<Observation> deaths) {
+    private FishAlive(int eggs, List<Observation> deaths, SecondLooks secondLooks) {
         counts = deaths.stream().filter(count -> count.value() <= eggs).toList();
+        this.secondLooks = secondLooks;
         alive = eggs;
     }
 
     /** @param deaths oldest first */
-    static int of(int eggs, List<Observation> deaths) {
-        FishAlive fish = new FishAlive(eggs, deaths);
+    static int of(int eggs, List<Observation> deaths, SecondLooks secondLooks) {
+        FishAlive fish = new FishAlive(eggs, deaths, secondLooks);
         fish.counts.forEach(fish::take);
         return (int) Math.max(Math.ceil(eggs * LEAST_SHARE), fish.alive);
     }
@@ -38,7 +40,8 @@ final class FishAlive {
     }
 
     private boolean isBorneOut(Observation count) {
-        return counts.stream().anyMatch(other -> other.value() >= LARGE_SHARE * alive && !other.isSameLookAs(count)
+        return counts.stream().anyMatch(other -> other.value() >= LARGE_SHARE * alive
+                && secondLooks.areTwo(other, count)
                 && Duration.between(count.at(), other.at()).abs().compareTo(ABOUT_THAT_TIME) <= 0);
     }
 }

@@ -23,6 +23,7 @@ final class History {
     private final Map<Analyte, List<Observation>> byAnalyte = new EnumMap<>(Analyte.class);
     private final Optional<Instant> first;
     private final Optional<Instant> newest;
+    private final SecondLooks secondLooks;
 
     History(List<Observation> observations, Instant asOf) {
         List<Observation> known = observations.stream().filter(o -> !o.at().isAfter(asOf))
@@ -30,6 +31,7 @@ final class History {
         for (Observation observation : known) {
             byAnalyte.computeIfAbsent(observation.analyte(), a -> new ArrayList<>()).add(observation);
         }
+        secondLooks = new SecondLooks(known);
         first = known.isEmpty() ? Optional.empty() : Optional.of(known.get(0).at());
         newest = known.isEmpty() ? Optional.empty() : Optional.of(known.get(known.size() - 1).at());
     }
@@ -46,6 +48,10 @@ final class History {
     Optional<Observation> newest(Analyte analyte) {
         List<Observation> all = of(analyte);
         return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
+    }
+
+    SecondLooks secondLooks() {
+        return secondLooks;
     }
 
     Optional<Instant> first() {

@@ -32,6 +32,11 @@ public record SeriesBelief(
         return model.scale().valueOf(population.applyAsDouble(asOf) + state.level());
     }
 
+    /** A standard deviation above that, on the scale: one in six such tanks is higher. */
+    public double highNow() {
+        return model.scale().valueOf(population.applyAsDouble(asOf) + state.level() + Math.sqrt(state.levelVar()));
+    }
+
     /** The newest reading that was believed. */
     public Optional<Observation> newest() {
         return readings.isEmpty() ? Optional.empty() : Optional.of(readings.get(readings.size() - 1));

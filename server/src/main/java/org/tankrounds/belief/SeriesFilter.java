@@ -24,6 +24,7 @@ final class SeriesFilter {
 
     private final TrendModel model;
     private final ToDoubleFunction<Instant> population;
+    private final SecondLooks secondLooks;
     private final List<Observation> believed = new ArrayList<>();
     private LocalTrend state;
     private Instant at;
@@ -33,9 +34,10 @@ final class SeriesFilter {
     private record Pending(Observation reading, double distance, double variance) {
     }
 
-    SeriesFilter(TrendModel model, ToDoubleFunction<Instant> population, Instant start) {
+    SeriesFilter(TrendModel model, ToDoubleFunction<Instant> population, Instant start, SecondLooks secondLooks) {
         this.model = model;
         this.population = population;
+        this.secondLooks = secondLooks;
         this.at = start;
         this.state = new LocalTrend(0, 0, model.populationSd() * model.populationSd(), 0,
                 model.slopeSd() * model.slopeSd());
@@ -51,7 +53,7 @@ final class SeriesFilter {
         double surprise = Math.abs(state.surprise(distance, variance));
         boolean fits = believed.isEmpty() || surprise < surpriseSds(reading);
         boolean again = pending != null && agrees(distance, variance);
-        if (again && !pending.reading.isSameLookAs(reading)) {
+        if (again && secondLooks.areTwo(pending.reading, reading)) {
             state = jumped(pending).seeing(distance, variance);
             believed.add(pending.reading);
             believed.add(reading);

@@ -23,14 +23,16 @@ final class TemperatureReadings {
     }
 
     /** The readings in the same order, mixed-up ones replaced and marked doubtful. */
-    static List<Observation> setRight(List<Observation> readings, double usualC) {
+    static List<Observation> setRight(List<Observation> readings, double usualC, SecondLooks secondLooks) {
         List<Observation> right = new ArrayList<>(readings.size());
         double[] recent = {usualC, usualC, usualC, usualC, usualC};
         int seen = 0;
         for (int i = 0; i < readings.size(); i++) {
             double expected = median(recent);
-            Observation taken = (isBorneOut(readings, i) ? readings.get(i) : setRight(readings.get(i), expected))
-                    .asFarAsLikely();
+            Observation reading = readings.get(i);
+            Observation inOtherScale = setRight(reading, expected);
+            Observation taken = (inOtherScale == reading || isBorneOut(readings, i, secondLooks) ? reading
+                    : inOtherScale).asFarAsLikely();
             right.add(taken);
             if (Math.abs(taken.value() - expected) < 2 * FAR_C) {
                 recent[seen++ % RECENT] = taken.value();
@@ -71,11 +73,21 @@ final class TemperatureReadings {
     }
 
     /** Of what a tank can show, two looks in agreement are right, however odd. */
-    private static boolean isBorneOut(List<Observation> readings, int i) {
+    private static boolean isBorneOut(List<Observation> readings, int i, SecondLooks secondLooks) {
         Observation reading = readings.get(i);
-        return i > 0 && reading.analyte().isLikely(reading.value())
-                && !readings.get(i - 1).isSameLookAs(reading)
-                && Math.abs(readings.get(i - 1).value() - reading.value()) <= SAME_LEVEL_C;
+        if (!reading.analyte().isLikely(reading.value())) {
+            return false;
+        }
+        for (int j = i - 1; j >= 0 && isSameLevel(readings.get(j), reading); j--) {
+            if (secondLooks.areTwo(readings.get(j), reading)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isSameLevel(Observation one, Observation other) {
+        return Math.abs(one.value() - other.value()) <= SAME_LEVEL_C;
     }
 
     private static Observation setRight(Observation reading, double expectedC) {

@@ -23,8 +23,13 @@ public enum Sign {
     ACIDITY(1),
     /** Its movement, per day on the model's scale. */
     AMMONIA_SLOPE(1), NITRITE_SLOPE(1),
-    /** How much is open about it, standard deviation on the model's scale. */
-    AMMONIA_SD(0), NITRITE_SD(0), PH_SD(0),
+    /**
+     * As high as it may well be: a standard deviation above what is held. The standard deviation itself is widest about
+     * a reading of next to nothing, and would make that the more risk.
+     */
+    AMMONIA_HIGH_MG_PER_L(1), NITRITE_HIGH_U(1),
+    /** How much is open about it, standard deviation. */
+    PH_SD(0),
 
     /** The newest readings that can be, as they were read; ages in days. */
     TEMPERATURE_READ_U(1), AMMONIA_READ_MG_PER_L(1), UN_IONISED_READ_U(1), NITRITE_READ_U(1), ACIDITY_READ(1),

@@ -91,14 +91,11 @@ final class Signs {
         put(Sign.NITRITE_U, nitriteU(belief.nitrite().valueNow()));
         put(Sign.ACIDITY, acidity(ph));
         put(Sign.OXYGEN_SHARE, belief.oxygenShare().valueNow());
-        movement(belief.totalAmmonia(), Sign.AMMONIA_SLOPE, Sign.AMMONIA_SD);
-        movement(belief.nitrite(), Sign.NITRITE_SLOPE, Sign.NITRITE_SD);
+        put(Sign.AMMONIA_SLOPE, belief.totalAmmonia().state().slope());
+        put(Sign.NITRITE_SLOPE, belief.nitrite().state().slope());
+        put(Sign.AMMONIA_HIGH_MG_PER_L, belief.totalAmmonia().highNow());
+        put(Sign.NITRITE_HIGH_U, nitriteU(belief.nitrite().highNow()));
         put(Sign.PH_SD, Math.sqrt(belief.ph().state().levelVar()));
-    }
-
-    private void movement(SeriesBelief series, Sign slope, Sign sd) {
-        put(slope, series.state().slope());
-        put(sd, Math.sqrt(series.state().levelVar()));
     }
 
     private double unIonisedU(double totalMgPerL, double ph) {
@@ -121,8 +118,13 @@ final class Signs {
 
     /** Without the newest one where that is set aside, and with what cannot be where it is believed. */
     private ReadSeries of(Analyte analyte, SeriesBelief series) {
-        return read(analyte, o -> series.setAside().filter(o::equals).isEmpty()
-                && (canBe(o) || series.readings().contains(o)));
+        return read(analyte, o -> !isSetAside(o, series) && (canBe(o) || series.readings().contains(o)));
+    }
+
+    /** Or was sent again since. */
+    private static boolean isSetAside(Observation reading, SeriesBelief series) {
+        return series.setAside().filter(setAside -> reading.value() == setAside.value()
+                && !reading.at().isBefore(setAside.at())).isPresent();
     }
 
     private ReadSeries read(Analyte analyte, Predicate<Observation> counts) {

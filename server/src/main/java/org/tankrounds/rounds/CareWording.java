@@ -13,6 +13,7 @@ final class CareWording {
             case TEMPERATURE -> "In water so warm they digest badly and breathe hard.";
             case DISSOLVED_OXYGEN -> "Digesting takes oxygen.";
             case PH -> "Feed turns into ammonia, and that uses up alkalinity.";
+            case DEATHS -> "What is not fed does not spoil the water.";
             default -> "The filter catches up.";
         };
     }

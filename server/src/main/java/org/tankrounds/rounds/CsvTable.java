@@ -97,10 +97,20 @@ final class CsvTable {
         }
         for (String name : required) {
             if (!columns.containsKey(name)) {
+                checkDividedByCommas(row);
                 throw CommandException.wrongCall(file + ", line " + row.getStartingLineNumber()
                         + ": the column " + name + " is missing; needed are "
                         + String.join(", ", required) + ".");
             }
+        }
+    }
+
+    private void checkDividedByCommas(CsvRecord header) {
+        String only = header.getField(0);
+        if (header.getFieldCount() == 1 && (only.contains(";") || only.contains("\t"))) {
+            throw CommandException.wrongCall(file + ", line " + header.getStartingLineNumber()
+                    + ": the columns are divided by " + (only.contains(";") ? "semicolons" : "tabs")
+                    + "; save it with commas between the columns and decimal points in the numbers.");
         }
     }
 

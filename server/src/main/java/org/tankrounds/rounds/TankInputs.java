@@ -29,7 +29,7 @@ public final class TankInputs {
 
     TankInput load(DSLContext tx, int chapterId, Tank tank, Instant asOf) {
         Optional<Lot> lot = lots.findHeldBy(tx, chapterId, tank.tankId(), asOf).map(eggs -> knownBy(eggs, tank, asOf));
-        TankFacts facts = FactsOfTank.of(tank, lot);
+        TankFacts facts = FactsOfTank.of(tank, lot.or(() -> toCome(tx, chapterId, tank, asOf)));
         List<Observation> all = observations.list(
                 tx, chapterId, tank.tankId(), facts.seasonFrom(asOf), asOf.plus(CLOCKS_DIFFER_BY));
         List<Observation> counted = all.stream().filter(o -> !o.at().isAfter(asOf)).toList();
@@ -41,6 +41,11 @@ public final class TankInputs {
     List<Observation> after(DSLContext tx, int chapterId, Tank tank, Instant asOf, Instant until) {
         return observations.list(tx, chapterId, tank.tankId(), asOf, until).stream()
                 .filter(seen -> seen.at().isAfter(asOf)).toList();
+    }
+
+    /** Eggs that are ordered tell how a tank without any will be stocked. */
+    private Optional<Lot> toCome(DSLContext tx, int chapterId, Tank tank, Instant asOf) {
+        return lots.findToCome(tx, chapterId, tank.tankId(), asOf).map(Lot::withoutFirstFeeding);
     }
 
     /** A first feeding that has yet to come is not known. */

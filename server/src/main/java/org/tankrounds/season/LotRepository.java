@@ -22,6 +22,15 @@ public final class LotRepository {
                 .fetchOptional(LotRepository::lot);
     }
 
+    /** The next lot that a tank is to get after a time. */
+    public Optional<Lot> findToCome(DSLContext tx, int chapterId, int tankId, Instant at) {
+        return tx.selectFrom(LOTS)
+                .where(LOTS.CHAPTER_ID.eq(chapterId)).and(LOTS.TANK_ID.eq(tankId)).and(LOTS.RECEIVED_AT.gt(at))
+                .orderBy(LOTS.RECEIVED_AT, LOTS.LOT_ID.desc())
+                .limit(1)
+                .fetchOptional(LotRepository::lot);
+    }
+
     public List<Lot> listOfSeason(DSLContext tx, int chapterId, int seasonId) {
         return tx.selectFrom(LOTS)
                 .where(LOTS.CHAPTER_ID.eq(chapterId)).and(LOTS.SEASON_ID.eq(seasonId))

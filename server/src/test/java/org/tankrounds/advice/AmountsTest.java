@@ -76,6 +76,17 @@ class AmountsTest {
         assertThat(grams(soft, readings, Act.Kind.SALT)).isCloseTo(15.7875, within(1e-4));
     }
 
+    /** 5 to 10 % with harder water (common practice, no source); a tenth of 208.198 L is 20.8198 L. */
+    @Test
+    void waterChange_whereNitriteMayRise_isATenthAtMost() {
+        List<Observation> readings = with(FINE.withPh(6.8).withTotalAmmoniaMgPerL(0.4).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, 5, 5));
+        LookAhead ahead = Water.lookAhead(tank().sourceAlkalinityMgPerL(28).chlorideMgPerL(14), readings);
+        Act change = act(ahead, readings, Act.Kind.WATER_CHANGE);
+        assertThat(change.amount()).hasValue(10);
+        assertThat(change.secondAmount().orElseThrow()).isCloseTo(20.8198, within(1e-4));
+    }
+
     /** The least of 10, 15 … % after which three of four courses keep under 0.9 of the limit for a day. */
     @ParameterizedTest(name = "nitrite {0} mg N/L")
     @CsvSource({"0.26", "0.27", "0.28"})

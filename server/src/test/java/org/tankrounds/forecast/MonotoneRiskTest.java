@@ -22,7 +22,7 @@ class MonotoneRiskTest {
     @ValueSource(longs = {11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
     void moreAmmonia_isNeverLessRisk(long seed) {
         Water water = generated(seed);
-        assertRises(seed, water::withTotalAmmoniaMgPerL, 0.25, 0.5, 1, 2, 4);
+        assertRises(seed, water::withTotalAmmoniaMgPerL, 0, 0.05, 0.1, 0.25, 0.5, 1, 2, 4);
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -39,12 +39,11 @@ class MonotoneRiskTest {
         assertRises(seed, water::withTemperatureC, 9, 12, 15, 17, 19, 21);
     }
 
-    /** From 0.1 mg N/L on: a lone reading of next to nothing leaves more open than that, and open counts as risk. */
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {41, 42, 43, 44, 45})
     void moreNitrite_isNeverLessRisk(long seed) {
         Water water = generated(seed);
-        assertRises(seed, water::withNitriteMgPerL, 0.1, 0.3, 0.6, 1.2);
+        assertRises(seed, water::withNitriteMgPerL, 0, 0.02, 0.05, 0.1, 0.3, 0.6, 1.2);
     }
 
     @ParameterizedTest(name = "seed {0}")

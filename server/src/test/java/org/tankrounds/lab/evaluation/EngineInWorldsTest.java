@@ -17,7 +17,7 @@ import org.tankrounds.lab.World;
  */
 class EngineInWorldsTest {
     private static final long SEED = 2027;
-    private static final int TANKS = 24;
+    private static final int TANKS = 60;
     private static final int EVERY_NTH_MORNING = 18;
 
     private static Examination examination;
@@ -56,7 +56,7 @@ class EngineInWorldsTest {
         assertThat(brier.reliability()).isLessThan(0.008);
     }
 
-    /** Two tenths at a time, since each has some thirty cases here: the large report looks at every one. */
+    /** Two tenths at a time, since some have less than a hundred cases here: the large report looks at every one. */
     @ParameterizedTest
     @ValueSource(ints = {0, 2, 4, 6, 8})
     void chances_comeTrueAsOftenAsTheySay(int tenth) {
