@@ -90,10 +90,11 @@ class SeveralTroublesTest {
 
     @Test
     void changeThatIsNotEnough_isToBeFollowedByAnotherReading() {
-        Act change = change(with(FINE.withNitriteMgPerL(2).lastRead(0.1), read(0.1, Analyte.ALKALINITY, 75, 5)));
+        Observation alkalinity = read(0.1, Analyte.ALKALINITY, 75, 5);
+        Act change = change(with(FINE.withNitriteMgPerL(2).lastRead(0.1), alkalinity));
         assertThat(change.amount()).hasValue(50);
         assertThat(change.asks()).isEqualTo("nitrite");
-        assertThat(change(FINE.withNitriteMgPerL(0.26).lastRead(0.1)).asks()).isEmpty();
+        assertThat(change(with(FINE.withNitriteMgPerL(0.26).lastRead(0.1), alkalinity)).asks()).isEmpty();
     }
 
     private static Act change(List<Observation> readings) {

@@ -10,7 +10,6 @@ import static org.tankrounds.testing.Water.read;
 import static org.tankrounds.testing.Water.with;
 
 import java.util.Arrays;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
