@@ -75,11 +75,6 @@ final class EffectRow {
         return mean(one -> one.isNewlyBeyond() ? 1 : 0);
     }
 
-    /** The same, had the class done what it would have done without. */
-    public double newlyBeyondOfItself() {
-        return mean(one -> one.isNewlyBeyondOfItself() ? 1 : 0);
-    }
-
     /** Mornings on which what was done took a tank beyond a limit. */
     long broughtBeyond() {
         return count(Followed::isNewlyBeyondOfItself);

@@ -44,10 +44,11 @@ class ActWordingTest {
 
     @Test
     void halfTheWater_whereItIsNotEnough_isToBeChangedAgainAfterAReading() {
-        assertThat(words(Water.FINE.withNitriteMgPerL(2).lastRead(0.1), Act.Kind.WATER_CHANGE, false))
-                .contains("change again tomorrow, after another reading of nitrite");
-        assertThat(words(Water.FINE.withNitriteMgPerL(0.26).lastRead(0.1), Act.Kind.WATER_CHANGE, false))
-                .doesNotContain("tomorrow");
+        Observation alkalinity = Water.read(0.1, Analyte.ALKALINITY, 75, 5);
+        assertThat(words(Water.with(Water.FINE.withNitriteMgPerL(2).lastRead(0.1), alkalinity),
+                Act.Kind.WATER_CHANGE, false)).contains("change again tomorrow, after another reading of nitrite");
+        assertThat(words(Water.with(Water.FINE.withNitriteMgPerL(0.26).lastRead(0.1), alkalinity),
+                Act.Kind.WATER_CHANGE, false)).doesNotContain("tomorrow");
     }
 
     @Test
