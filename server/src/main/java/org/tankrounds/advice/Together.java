@@ -24,7 +24,8 @@ record Together(List<Tried> acts, Optional<Effect> shown) {
 
     /**
      * What one does may spoil what another does, so that all of them come to more trouble than the best alone. What
-     * spoils is left out; never air where fish lack it, and nothing where they die en masse of who knows what.
+     * spoils is left out; never what is needed in trouble anyhow or is for later than three days, and nothing where
+     * fish die en masse of who knows what.
      */
     static Together inConcert(LookAhead ahead, List<Tried> acts) {
         Together all = of(ahead, acts);
@@ -44,9 +45,14 @@ record Together(List<Tried> acts, Optional<Effect> shown) {
     }
 
     private Optional<Together> bestWithoutOne(LookAhead ahead) {
-        return felt().stream().filter(one -> !one.proposal().isForBreath())
+        return felt().stream().filter(one -> !isNeededAnyhow(one.proposal()))
                 .map(one -> of(ahead, acts.stream().filter(other -> other != one).toList()))
+                .filter(fewer -> fewer.exposureLeft() < exposureLeft())
                 .min(Comparator.comparingDouble(Together::exposureLeft));
+    }
+
+    private static boolean isNeededAnyhow(Proposal proposal) {
+        return proposal.isForBreath() || proposal.isForesight() || Worth.isNeededInTrouble(proposal.act());
     }
 
     private double exposureLeft() {

@@ -37,7 +37,7 @@ public final class Worth {
     }
 
     /** Whatever the model makes of the pH: fish without oxygen die first. */
-    private static boolean isNeededInTrouble(Act act) {
+    static boolean isNeededInTrouble(Act act) {
         return act.kind() == Act.Kind.SKIP_FEED
                 || act.kind() == Act.Kind.MORE_AIR && act.driver().equals(Optional.of(Driver.DISSOLVED_OXYGEN));
     }

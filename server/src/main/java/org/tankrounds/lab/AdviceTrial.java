@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.tankrounds.advice.Act;
 import org.tankrounds.advice.Advice;
 import org.tankrounds.advice.Advisor;
@@ -102,10 +103,19 @@ public final class AdviceTrial {
         double holdC = Limits.DEFAULT.temperatureC(ahead.forecast().stage()) - 1;
         Case played = new Case(world, scene, ahead, new Morning(scene.life, scene.hour, holdC, scene.seed));
         advice.remedies().stream().filter(remedy -> acts.contains(remedy.act()))
-                .forEach(remedy -> all.add(played.alone(remedy.act(), remedy.effect().orElseThrow())));
+                .forEach(remedy -> all.add(played.alone(withSaltFirst(remedy.act(), advice.acts()),
+                        remedy.effect().orElseThrow())));
         advice.together().filter(effect -> acts.size() > 1 && scene.staged.isEmpty())
                 .ifPresent(effect -> all.add(played.together(acts, effect)));
         left.ifPresent(act -> all.add(played.left(act)));
+    }
+
+    /** Where alkalinity is used up, what brings it back is told to come after the salt. */
+    private static List<Act> withSaltFirst(Act act, List<Act> advised) {
+        boolean bringsItBack = act.kind() == Act.Kind.BICARBONATE || act.kind() == Act.Kind.WATER_CHANGE;
+        Stream<Act> salt = advised.stream().filter(other -> other.kind() == Act.Kind.SALT && isTold(other))
+                .filter(other -> bringsItBack && act.driver().equals(Optional.of(Driver.PH)));
+        return Stream.concat(Stream.of(act), salt).toList();
     }
 
     /** Nobody can follow an amount that is missing because the tank's volume is. */
@@ -118,10 +128,12 @@ public final class AdviceTrial {
 
     private record Case(String world, Scene scene, LookAhead ahead, Morning morning) {
 
-        Followed alone(Act act, Effect said) {
+        /** @param acts one, and what is told to come before it */
+        Followed alone(List<Act> acts, Effect said) {
+            Act act = acts.get(0);
             double standsChance = ahead.belief().temperature().stoppedChance();
             return followed(act.kind() + meant(act), Optional.of(Trusts.Sort.of(act, standsChance)), said,
-                    List.of(act));
+                    acts);
         }
 
         /**
