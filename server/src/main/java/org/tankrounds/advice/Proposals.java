@@ -140,12 +140,18 @@ final class Proposals {
 
     private void changeWater(Driver driver) {
         ChangeSize size = new ChangeSize(ahead, driver);
-        if (size.isCalledFor()) {
-            Asked.beforeChange(driver, observations, forecast)
-                    .map(analyte -> Proposal.of(Act.ask(driver, analyte)))
-                    .or(size::proposal)
-                    .or(() -> alkalinityFirst(driver))
-                    .ifPresent(all::add);
+        Optional<Analyte> unread = Asked.beforeChange(driver, observations, forecast);
+        if (!size.isCalledFor()) {
+            return;
+        }
+        if (unread.isPresent()) {
+            all.add(Proposal.of(Act.ask(driver, unread.get())));
+            return;
+        }
+        Optional<Proposal> change = size.proposal();
+        change.ifPresent(all::add);
+        if (change.filter(each -> each.act().kind() == Act.Kind.WATER_CHANGE).isEmpty()) {
+            alkalinityFirst(driver).ifPresent(all::add);
         }
     }
 

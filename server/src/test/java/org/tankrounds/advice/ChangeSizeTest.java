@@ -53,9 +53,23 @@ class ChangeSizeTest {
         assertThat(ahead.wakes(Deed.salt(50))).isEqualTo(1);
     }
 
+    /** As much alkalinity as the source, and a change helps; so nobody is left with a guess for an answer. */
+    @Test
+    void ammonia_whereFreshWaterMayHarmAndAlkalinityIsUnread_isLeftUntilThatIsRead() {
+        List<Observation> unread = FINE.withTotalAmmoniaMgPerL(1.2).withPh(7.7).lastRead(0.1);
+        assertThat(acts(250, unread)).extracting(Act::kind).contains(Act.Kind.LEAVE_WATER);
+        assertThat(acts(250, unread)).extracting(Act::asks).contains("alkalinity");
+        assertThat(acts(250, with(unread, read(0.1, Analyte.ALKALINITY, 250, 9)))).extracting(Act::kind)
+                .contains(Act.Kind.WATER_CHANGE).doesNotContain(Act.Kind.LEAVE_WATER, Act.Kind.ASK_FOR_READING);
+    }
+
+    private static List<Act> acts(double sourceMgPerL, List<Observation> readings) {
+        LookAhead ahead = Water.lookAhead(feedingFish().sourceAlkalinityMgPerL(sourceMgPerL), readings);
+        return new Advisor().advise(ahead, readings).acts();
+    }
+
     private static List<Act> acts(Water water, double alkalinityMgPerL) {
         List<Observation> readings = with(water.lastRead(0.1), read(0.1, Analyte.ALKALINITY, alkalinityMgPerL, 4));
-        LookAhead ahead = Water.lookAhead(feedingFish().sourceAlkalinityMgPerL(SOURCE_MG_PER_L), readings);
-        return new Advisor().advise(ahead, readings).acts();
+        return acts(SOURCE_MG_PER_L, readings);
     }
 }

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.tankrounds.advice.Act;
 import org.tankrounds.advice.Advisor;
 import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.TankFacts;
 import org.tankrounds.testing.Water;
 import org.tankrounds.water.Analyte;
 
@@ -49,6 +50,14 @@ class ActWordingTest {
                 Act.Kind.WATER_CHANGE, false)).contains("change again tomorrow, after another reading of nitrite");
         assertThat(words(Water.with(Water.FINE.withNitriteMgPerL(0.26).lastRead(0.1), alkalinity),
                 Act.Kind.WATER_CHANGE, false)).doesNotContain("tomorrow");
+    }
+
+    /** Where nobody knows what fresh water would do to the pH, the person is told why there is no amount yet. */
+    @Test
+    void alkalinityAskedForBeforeAChange_isSaidToDecideHowMuchToChange() {
+        List<Observation> readings = Water.FINE.withPh(7.8).withTotalAmmoniaMgPerL(0.8).lastRead(0.1);
+        assertThat(words(Water.feedingFish().sourceAlkalinityMgPerL(150), readings, Act.Kind.ASK_FOR_READING, false))
+                .contains("alkalinity").contains("how much water to change");
     }
 
     @Test
@@ -100,7 +109,11 @@ class ActWordingTest {
     }
 
     private static String words(List<Observation> readings, Act.Kind kind, boolean chloramine) {
-        Act act = new Advisor().advise(Water.lookAhead(Water.feedingFish(), readings), readings).acts().stream()
+        return words(Water.feedingFish(), readings, kind, chloramine);
+    }
+
+    private static String words(TankFacts.Builder facts, List<Observation> readings, Act.Kind kind, boolean chloramine) {
+        Act act = new Advisor().advise(Water.lookAhead(facts, readings), readings).acts().stream()
                 .filter(one -> one.kind() == kind).findFirst().orElseThrow();
         return ActWording.of(act, false, chloramine).toString();
     }
