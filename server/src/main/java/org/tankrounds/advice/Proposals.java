@@ -72,7 +72,7 @@ final class Proposals {
             case TEMPERATURE -> warm(reason);
             case UN_IONISED_AMMONIA -> ammonia();
             case NITRITE -> nitrite(reason);
-            case DISSOLVED_OXYGEN -> oxygen();
+            case DISSOLVED_OXYGEN -> oxygen(reason);
             case PH -> all.addAll(new PhAdvice(ahead, observations).proposals());
             case CHLORINE -> chlorine(reason);
             case DEATHS -> deaths();
@@ -176,11 +176,15 @@ final class Proposals {
     }
 
     /**
-     * A tank short of oxygen is often crowded: air lifts the pH, and with it the harm of ammonia that nobody
-     * read.
+     * Air, whatever it does, where oxygen is as likely short as not; else where it harms nothing. A tank short of
+     * oxygen is often crowded: air lifts the pH, and with it the harm of ammonia that nobody read.
      */
-    private void oxygen() {
-        all.add(Proposal.moreAir(Driver.DISSOLVED_OXYGEN));
+    private void oxygen(Reason reason) {
+        Proposal air = Proposal.moreAir(Driver.DISSOLVED_OXYGEN);
+        boolean isLikelyShort = reason.hoursToLimit().isPresent();
+        if (isLikelyShort || Worth.isSafe(ahead.prospect(Deed.moreAir(), Driver.DISSOLVED_OXYGEN))) {
+            all.add(air);
+        }
         skipFeed(Driver.DISSOLVED_OXYGEN);
         if (Asked.newest(observations, Analyte.TOTAL_AMMONIA, forecast)
                 .filter(read -> read.at().isAfter(forecast.asOf().minus(AMMONIA_COUNTS))).isEmpty()) {
