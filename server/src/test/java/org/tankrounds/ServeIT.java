@@ -8,8 +8,8 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.OutputStream;
-import java.net.ConnectException;
 import java.net.Socket;
+import java.net.SocketException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -90,13 +90,13 @@ class ServeIT {
         }
     }
 
-    /** New callers are turned away as soon as the stop has begun. */
+    /** New callers are turned away as soon as the stop has begun; one that came as it began is cut off. */
     private static void awaitRefusal(int port) throws IOException {
         long deadline = System.nanoTime() + 8_000_000_000L;
         while (System.nanoTime() < deadline) {
             try (Socket probe = new Socket("127.0.0.1", port)) {
                 probe.setSoTimeout(1_000);
-            } catch (ConnectException refused) {
+            } catch (SocketException refused) {
                 return;
             }
         }
