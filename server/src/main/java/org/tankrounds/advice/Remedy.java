@@ -2,17 +2,24 @@ package org.tankrounds.advice;
 
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.tankrounds.forecast.Effect;
 
 /**
  * An act with what it is expected to do.
  *
- * @param effect of this act alone; empty where there is nothing to compute, as of a reading asked for
+ * @param effect of this act, with what it leans on; empty where there is nothing to compute, as of a reading asked for
+ * @param leansOn the acts of the same advice without which it may harm; empty where it is good by itself
  */
-public record Remedy(Act act, Optional<Effect> effect) {
+public record Remedy(Act act, Optional<Effect> effect, Set<Act.Kind> leansOn) {
+
+    public Remedy(Act act, Optional<Effect> effect) {
+        this(act, effect, Set.of());
+    }
 
     public Remedy {
         Objects.requireNonNull(act, "act");
         Objects.requireNonNull(effect, "effect");
+        leansOn = Set.copyOf(leansOn);
     }
 }

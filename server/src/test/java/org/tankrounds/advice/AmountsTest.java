@@ -65,26 +65,26 @@ class AmountsTest {
                 .isCloseTo(tried.levelWith().orElseThrow(), within(1e-3));
     }
 
-    /** 5 mg/L · 1.678673 · 208.198 L / 1000 = 1.74748 g; the salt first: (60 − 14) · 1.648458 · 0.208198 g. */
+    /** 10 mg/L · 1.678673 · 208.198 L / 1000 = 3.49496 g; the salt first: (60 − 14) · 1.648458 · 0.208198 g. */
     @Test
-    void bakingSoda_whereNitriteMayRise_is5MgPerLAfterSalt() {
+    void bakingSoda_whereNitriteMayRise_isGivenAfterSalt() {
         List<Observation> readings = with(
                 FINE.withPh(6.8).withTotalAmmoniaMgPerL(0.2).withNitriteMgPerL(0.05).lastRead(0.1),
                 read(0.1, Analyte.ALKALINITY, 15, 2));
         TankFacts.Builder soft = tank().sourceAlkalinityMgPerL(28).chlorideMgPerL(14);
-        assertThat(grams(soft, readings, Act.Kind.BICARBONATE)).isCloseTo(1.74748, within(1e-5));
+        assertThat(grams(soft, readings, Act.Kind.BICARBONATE)).isCloseTo(3.49496, within(1e-5));
         assertThat(grams(soft, readings, Act.Kind.SALT)).isCloseTo(15.7875, within(1e-4));
     }
 
-    /** 5 to 10 % with harder water (common practice, no source); a tenth of 208.198 L is 20.8198 L. */
+    /** 5 to 20 % with harder water (common practice, no source); a fifth of 208.198 L is 41.6396 L. */
     @Test
-    void waterChange_whereNitriteMayRise_isATenthAtMost() {
+    void waterChange_whereNitriteMayRise_isAFifthAtMost() {
         List<Observation> readings = with(FINE.withPh(6.8).withTotalAmmoniaMgPerL(0.4).lastRead(0.1),
                 read(0.1, Analyte.ALKALINITY, 5, 5));
         LookAhead ahead = Water.lookAhead(tank().sourceAlkalinityMgPerL(28).chlorideMgPerL(14), readings);
         Act change = act(ahead, readings, Act.Kind.WATER_CHANGE);
-        assertThat(change.amount()).hasValue(10);
-        assertThat(change.secondAmount().orElseThrow()).isCloseTo(20.8198, within(1e-4));
+        assertThat(change.amount()).hasValue(20);
+        assertThat(change.secondAmount().orElseThrow()).isCloseTo(41.6396, within(1e-4));
     }
 
     /** The least of 10, 15 … % after which three of four courses keep under 0.9 of the limit for a day. */
