@@ -27,6 +27,9 @@ final class Harmony {
         if (hasAny(kept, NO_CHANGE)) {
             kept = without(kept, each -> kind(each) == Act.Kind.WATER_CHANGE);
         }
+        if (hasAny(kept, EnumSet.of(Act.Kind.LEAVE_WATER))) {
+            kept = without(kept, each -> kind(each) == Act.Kind.BICARBONATE);
+        }
         Set<Act.Kind> kinds = kinds(kept);
         kept = without(kept, each -> !kinds.containsAll(each.proposal().leansOn()));
         if (hasAny(kept, BRING_ALKALINITY)) {

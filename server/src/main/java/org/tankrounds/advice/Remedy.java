@@ -1,8 +1,11 @@
 package org.tankrounds.advice;
 
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.tankrounds.forecast.Effect;
 
 /**
@@ -14,12 +17,12 @@ import org.tankrounds.forecast.Effect;
 public record Remedy(Act act, Optional<Effect> effect, Set<Act.Kind> leansOn) {
 
     public Remedy(Act act, Optional<Effect> effect) {
-        this(act, effect, Set.of());
+        this(act, effect, EnumSet.noneOf(Act.Kind.class));
     }
 
     public Remedy {
         Objects.requireNonNull(act, "act");
         Objects.requireNonNull(effect, "effect");
-        leansOn = Set.copyOf(leansOn);
+        leansOn = Collections.unmodifiableSet(new TreeSet<>(leansOn));
     }
 }

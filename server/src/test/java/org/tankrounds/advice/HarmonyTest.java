@@ -48,6 +48,12 @@ class HarmonyTest {
                 FINE.withPh(ph).withTotalAmmoniaMgPerL(ammonia).withNitriteMgPerL(nitrite), alkalinity));
     }
 
+    /** Soda lifts the pH as the source water would. */
+    @Test
+    void waterLeftForThePh_isNotGivenSodaInstead() {
+        assertInHarmony(acts(feedingFish().sourceAlkalinityMgPerL(150), new Water(21, 0.11, 0.01, 8.4, 6.7), 3));
+    }
+
     /** Salt before alkalinity is no answer where none follows. */
     @Test
     void saltBeforeAlkalinity_whereNoneFollows_isToldWithTheReason() {
@@ -63,7 +69,7 @@ class HarmonyTest {
                     act -> assertThat(act.driver().orElseThrow()).isIn(Driver.DISSOLVED_OXYGEN, Driver.DEATHS));
         }
         if (kinds.contains(Act.Kind.LEAVE_WATER)) {
-            assertThat(kinds).as("%s", acts).doesNotContain(Act.Kind.WATER_CHANGE);
+            assertThat(kinds).as("%s", acts).doesNotContain(Act.Kind.WATER_CHANGE, Act.Kind.BICARBONATE);
         }
         if (acts.stream().anyMatch(act -> act.kind() == Act.Kind.SALT && act.isAgainst(Driver.PH))) {
             assertThat(kinds).as("%s", acts).containsAnyOf(Act.Kind.WATER_CHANGE, Act.Kind.BICARBONATE,
