@@ -106,7 +106,7 @@ final class PhAdvice {
 
     /** At the nitrite limit that salt has raised by then. */
     private List<Proposal> littleAtATime(double missingMgPerL) {
-        double chloride = Math.max(Salting.TARGET_MG_PER_L, ahead.belief().chlorideMgPerL());
+        double chloride = Math.max(Salting.targetMgPerL(ahead.belief()), ahead.belief().chlorideMgPerL());
         List<Proposal> soda = mayNitriteRise(chloride) ? List.of() : soda(missingMgPerL, care());
         return soda.isEmpty() ? foreseeing() : soda;
     }
@@ -174,10 +174,9 @@ final class PhAdvice {
     }
 
     private Proposal bicarbonate(double raiseMgPerL) {
-        Act act = volumeL.isEmpty() ? Act.plain(Act.Kind.BICARBONATE, Driver.PH)
-                : Act.amount(Act.Kind.BICARBONATE, Driver.PH,
-                        Carbonate.bicarbonateG(raiseMgPerL, volumeL.getAsDouble()), "g", "Carbonate.bicarbonateG");
-        return Proposal.of(act, Deed.bakingSoda(raiseMgPerL));
+        return Proposal.of(Act.dose(Act.Kind.BICARBONATE, Driver.PH,
+                litres -> Carbonate.bicarbonateG(raiseMgPerL, litres), volumeL, "Carbonate.bicarbonateG"),
+                Deed.bakingSoda(raiseMgPerL));
     }
 
     private List<Proposal> airAndChanges() {

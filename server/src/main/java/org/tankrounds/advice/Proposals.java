@@ -206,10 +206,9 @@ final class Proposals {
      */
     private void chlorine(Reason reason) {
         double held = HIDDEN_CHLORINE_TIMES * reason.value().orElse(ahead.belief().chlorineMgPerL());
-        Act act = facts.volumeL().isPresent() && reason.value().isPresent()
-                ? Act.amount(Act.Kind.THIOSULFATE, Driver.CHLORINE,
-                        Chlorine.thiosulfateG(held, facts.volumeL().getAsDouble()), "g",
-                        "Chlorine.thiosulfateG")
+        Act act = reason.value().isPresent()
+                ? Act.dose(Act.Kind.THIOSULFATE, Driver.CHLORINE,
+                        litres -> Chlorine.thiosulfateG(held, litres), facts.volumeL(), "Chlorine.thiosulfateG")
                 : Act.plain(Act.Kind.THIOSULFATE, Driver.CHLORINE);
         all.add(Proposal.of(act, Deed.thiosulfate(held)));
     }

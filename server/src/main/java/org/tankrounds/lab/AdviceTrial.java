@@ -119,7 +119,8 @@ public final class AdviceTrial {
     /** Nobody can follow an amount that is missing because the tank's volume is. */
     private static boolean isTold(Act act) {
         return switch (act.kind()) {
-            case SALT, BICARBONATE, ICE, THIOSULFATE -> act.amount().isPresent();
+            case SALT, BICARBONATE, ICE, THIOSULFATE ->
+                act.amount().isPresent() && !act.unit().equals(Act.G_PER_100_L);
             default -> true;
         };
     }

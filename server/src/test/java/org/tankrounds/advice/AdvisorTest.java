@@ -336,10 +336,10 @@ class AdvisorTest {
     }
 
     @Test
-    void unknownVolume_givesTheActWithoutAnAmount() {
+    void unknownVolume_givesTheDoseFor100Litres_andTheChangeWithoutLitres() {
         Act salt = only(advise(feedingFish().volumeL(null), FINE.withNitriteMgPerL(0.4).lastRead(0.1)),
                 Act.Kind.SALT);
-        assertThat(salt.amount()).isEmpty();
+        assertThat(salt.unit()).isEqualTo(Act.G_PER_100_L);
         Act change = only(advise(feedingFish().volumeL(null), FINE.withNitriteMgPerL(0.4).lastRead(0.1)),
                 Act.Kind.WATER_CHANGE);
         assertThat(change.amount()).isPresent();

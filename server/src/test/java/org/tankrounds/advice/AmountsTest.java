@@ -7,6 +7,7 @@ import static org.tankrounds.testing.Water.feedingFish;
 import static org.tankrounds.testing.Water.read;
 import static org.tankrounds.testing.Water.with;
 
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -112,6 +113,32 @@ class AmountsTest {
         assertThat(ahead.effect(Deed.waterChange(0.5), Driver.UN_IONISED_AMMONIA).harms()).isTrue();
         assertThat(new Advisor().advise(ahead, readings).acts()).extracting(Act::kind)
                 .contains(Act.Kind.LEAVE_WATER).doesNotContain(Act.Kind.WATER_CHANGE);
+    }
+
+    /** The same for 100 L: 10 · 0.1678673 g of soda, (60 − 12) · 0.1648458 g of salt, 1 mg/L · 0.70004 g. */
+    @Test
+    void doses_whereNobodySaidHowMuchWaterThereIs_areFor100Litres() {
+        TankFacts.Builder unsized = TankFacts.of("unsized").eggs(100).chlorideMgPerL(12).sourceAlkalinityMgPerL(80)
+                .eggsReceivedAt(Water.AS_OF.minus(Duration.ofDays(145))).thermalUnitsC(250);
+        List<Observation> sour = with(FINE.withPh(5.8).withTotalAmmoniaMgPerL(0.1).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, 5, 5));
+        assertDose(unsized, sour, Act.Kind.BICARBONATE, 1.678673);
+        assertDose(unsized, FINE.withNitriteMgPerL(0.4).lastRead(0.1), Act.Kind.SALT, 48 * 0.1648458);
+        assertDose(unsized, with(FINE.lastRead(0.1), read(0.05, Analyte.CHLORINE, 0.5, 0.1)), Act.Kind.THIOSULFATE,
+                0.70004);
+    }
+
+    private static void assertDose(TankFacts.Builder facts, List<Observation> readings, Act.Kind kind, double grams) {
+        Act act = act(Water.lookAhead(facts, readings), readings, kind);
+        assertThat(act.unit()).isEqualTo("g/100 L");
+        assertThat(act.amount().orElseThrow()).isCloseTo(grams, within(1e-4));
+    }
+
+    /** Ten times 8 mg N/L is more than 60 mg/L of chloride: (100 − 12) · 1.648458 · 0.208198 g. */
+    @Test
+    void salt_whereNitriteIsVeryHigh_bringsChlorideTo100() {
+        assertThat(grams(tank(), FINE.withNitriteMgPerL(8).lastRead(0.1), Act.Kind.SALT))
+                .isCloseTo(30.2019, within(1e-3));
     }
 
     private static double grams(TankFacts.Builder facts, List<Observation> readings, Act.Kind kind) {
