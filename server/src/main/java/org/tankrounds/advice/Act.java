@@ -2,6 +2,7 @@ package org.tankrounds.advice;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.water.Analyte;
 
@@ -10,8 +11,8 @@ import org.tankrounds.water.Analyte;
  *
  * @param kind what
  * @param driver what it is against; empty where it serves all
- * @param amount how much, in {@code unit}; empty where no amount applies or the volume is unknown
- * @param unit {@code %}, {@code g}, {@code kg}, {@code mg/L}, {@code h} or empty
+ * @param amount how much, in {@code unit}; empty where no amount applies or the volume has to be known for it
+ * @param unit {@code %}, {@code g}, {@value #G_PER_100_L}, {@code kg}, {@code mg/L}, {@code h} or empty
  * @param secondAmount litres of a water change; kilograms of ice that half a day takes, where that is more than
  *     one load; how many times as much as usual was fed, where feed is withheld
  * @param secondUnit {@code L}, {@code kg}, {@code times} or empty
@@ -28,6 +29,10 @@ public record Act(
         String secondUnit,
         String asks,
         String basis) {
+
+    /** The unit of a dose where nobody has said how much water there is. */
+    public static final String G_PER_100_L = "g/100 L";
+    private static final double SOME_L = 100;
 
     /** What can be done. */
     public enum Kind {
@@ -69,6 +74,12 @@ public record Act(
     static Act amount(Kind kind, Driver driver, double amount, String unit, String basis) {
         return new Act(kind, Optional.of(driver), OptionalDouble.of(amount), unit,
                 OptionalDouble.empty(), "", "", basis);
+    }
+
+    /** @param gramsIn what so many litres take */
+    static Act dose(Kind kind, Driver driver, DoubleUnaryOperator gramsIn, OptionalDouble volumeL, String basis) {
+        return amount(kind, driver, gramsIn.applyAsDouble(volumeL.orElse(SOME_L)),
+                volumeL.isPresent() ? "g" : G_PER_100_L, basis);
     }
 
     static Act ask(Driver driver, Analyte analyte) {

@@ -44,13 +44,13 @@ public final class Advisor {
         List<Tried> kept = breathFirst(ahead.withoutChlorine()
                 .map(without -> againstChlorine(ahead, without, observations))
                 .orElseGet(() -> calledFor(ahead, observations)));
-        Together together = Together.inConcert(ahead, kept);
+        Together together = Together.of(ahead, Harmony.of(Together.inConcert(ahead, kept).acts()));
         return new Advice(together.acts().stream().map(Tried::remedy).toList(),
                 together.promised(trusts.in(Trusts.Sort.ALL_TOGETHER)));
     }
 
     private List<Tried> calledFor(LookAhead ahead, List<Observation> observations) {
-        List<Tried> kept = worthDoing(ahead, inHarmony(withoutRepeats(proposals(ahead, observations))));
+        List<Tried> kept = Harmony.of(worthDoing(ahead, withoutRepeats(proposals(ahead, observations))));
         if (isAnswered(ahead.forecast(), kept)) {
             return kept;
         }
@@ -59,11 +59,15 @@ public final class Advisor {
                 Stream.concat(kept.stream().map(Tried::proposal), left.stream()).toList()));
     }
 
-    /** To withhold feed alone is no answer; and alkalinity that is used up asks for one of its own. */
+    /**
+     * To withhold feed alone is no answer; and alkalinity that is used up asks for one of its own, which salt before
+     * it is not.
+     */
     private static boolean isAnswered(Forecast forecast, List<Tried> kept) {
         boolean isLow = forecast.reasons().stream().anyMatch(Advisor::isAlkalinityLow);
         return !isWorrying(forecast) || kept.stream().map(each -> each.proposal().act())
-                .anyMatch(act -> act.kind() != Act.Kind.SKIP_FEED && (!isLow || act.isAgainst(Driver.PH)));
+                .filter(act -> act.kind() != Act.Kind.SKIP_FEED)
+                .anyMatch(act -> !isLow || act.isAgainst(Driver.PH) && act.kind() != Act.Kind.SALT);
     }
 
     /** Chlorine is beyond on every course; so what else is called for is judged on those without it. */
@@ -91,19 +95,20 @@ public final class Advisor {
 
     /** What helps against a limit that is near or passed, where another is so far beyond that all else looks small. */
     private static boolean easesItsLimit(LookAhead ahead, Proposal proposal) {
-        Driver limit = driverOf(proposal);
+        Driver limit = proposal.driver();
         if (proposal.deed().isEmpty() || limit == Driver.DEATHS || limit == Driver.SILENCE) {
             return false;
         }
-        double without = ahead.highU(Deed.NOTHING, limit);
+        double without = ahead.highU(proposal.beside(), limit);
         double from = proposal.act().kind() == Act.Kind.WATER_CHANGE ? 1 : NEAR;
-        return without > from && ahead.highU(proposal.deed().get(), limit) <= EASES_TO * without;
+        return without > from && ahead.highU(proposal.beside().and(proposal.deed().get()), limit) <= EASES_TO * without;
     }
 
     private Tried tried(LookAhead ahead, Proposal proposal) {
         double standsChance = ahead.belief().temperature().stoppedChance();
-        Optional<Prospect> prospect = proposal.deed().map(deed -> ahead.prospect(deed, driverOf(proposal)));
-        boolean isSafe = prospect.map(shown -> Worth.isSafe(proposal.act(), shown)).orElse(true);
+        Optional<Prospect> prospect = proposal.shown(ahead);
+        boolean isSafe = prospect.map(shown -> Worth.isSafe(proposal.act(), shown) && proposal.isBorne(shown, ahead))
+                .orElse(true);
         return new Tried(proposal, isSafe, prospect.map(Prospect::effect), prospect.map(shown ->
                 trusts.in(Trusts.Sort.of(proposal.act(), standsChance)).in(shown.effect())));
     }
@@ -132,18 +137,6 @@ public final class Advisor {
     /** It has to be brought back before it shows in the pH. */
     private static boolean isAlkalinityLow(Reason reason) {
         return reason.kind() == Reason.Kind.ALKALINITY_LOW;
-    }
-
-    private static Driver driverOf(Proposal proposal) {
-        return proposal.act().driver().orElseThrow();
-    }
-
-    /** Where water is better left as it is, it is not changed against something else. */
-    private static List<Proposal> inHarmony(List<Proposal> proposals) {
-        boolean isLeft = proposals.stream().anyMatch(each -> each.act().kind() == Act.Kind.LEAVE_WATER
-                || each.act().kind() == Act.Kind.TEST_WATER_FIRST);
-        return proposals.stream()
-                .filter(each -> !isLeft || each.act().kind() != Act.Kind.WATER_CHANGE).toList();
     }
 
     /** One act of a kind, the first and so the largest cause's; of water changes the largest. */

@@ -3,6 +3,7 @@ package org.tankrounds.advice;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.LookAhead;
@@ -12,7 +13,7 @@ import org.tankrounds.forecast.LookAhead;
  * for a day on three of four courses, and at most half. What comes in has the alkalinity of the tank's
  * source: in a tank that has little left it lifts the pH, and with it the harmful share of the ammonia, and it
  * wakes the filter's first guild, which then makes nitrite faster than the second can take it; then less, or
- * none, is better, and nitrite is met with salt.
+ * none, is better, and against nitrite it is changed after salt.
  */
 final class ChangeSize {
 
@@ -30,11 +31,14 @@ final class ChangeSize {
 
     private final LookAhead ahead;
     private final Driver driver;
+    private final Deed beside;
     private final OptionalDouble volumeL;
 
-    ChangeSize(LookAhead ahead, Driver driver) {
+    /** @param beside what makes a change harmless that is not so by itself; nothing where there is no such */
+    ChangeSize(LookAhead ahead, Driver driver, Deed beside) {
         this.ahead = ahead;
         this.driver = driver;
+        this.beside = beside;
         this.volumeL = ahead.belief().facts().volumeL();
     }
 
@@ -52,20 +56,25 @@ final class ChangeSize {
         }
         int best = best();
         double left = after(best) / ahead.highU(Deed.NOTHING, driver);
-        if (left > 1) {
-            return Optional.of(Proposal.of(Act.plain(Act.Kind.LEAVE_WATER, driver)));
+        if (left <= WORTH_IT) {
+            return harmless(best);
         }
-        return left > WORTH_IT ? Optional.empty() : harmless(best);
+        Optional<Proposal> besideOthers = harmless(MOST_PERCENT).filter(Proposal::leansOnOthers);
+        return besideOthers.isPresent() || left <= 1 ? besideOthers
+                : Optional.of(Proposal.of(Act.plain(Act.Kind.LEAVE_WATER, driver)));
     }
 
     /** So much, or the largest part of it that the model finds no harm in; empty where in all. */
     private Optional<Proposal> harmless(int percent) {
-        return IntStream.iterate(percent, size -> size >= LEAST_PERCENT, size -> size - STEP_PERCENT)
-                .mapToObj(this::change).filter(each -> isHarmless(each.deed().orElseThrow())).findFirst();
+        return IntStream.iterate(percent, size -> size >= LEAST_PERCENT, size -> size - STEP_PERCENT).boxed()
+                .flatMap(size -> Stream.of(change(size, Deed.NOTHING), change(size, beside)))
+                .filter(this::isHarmless).findFirst();
     }
 
-    private boolean isHarmless(Deed change) {
-        return ahead.wakes(change) <= MOST_WAKING && Worth.isSafe(ahead.prospect(change, driver));
+    /** After salt a woken filter makes no nitrite that harms. */
+    private boolean isHarmless(Proposal change) {
+        return (change.leansOnOthers() || ahead.wakes(change.deed().orElseThrow()) <= MOST_WAKING)
+                && change.isHarmless(ahead);
     }
 
     private int leastThatIsEnough() {
@@ -81,12 +90,16 @@ final class ChangeSize {
     }
 
     private double after(int percent) {
-        return ahead.highU(Deed.waterChange(percent / 100.0), driver);
+        return after(percent, Deed.NOTHING);
+    }
+
+    private double after(int percent, Deed others) {
+        return ahead.highU(others.and(Deed.waterChange(percent / 100.0)), driver);
     }
 
     /** Where it does not reach the aim, another is to follow. */
-    private Proposal change(int percent) {
+    private Proposal change(int percent, Deed others) {
         return Proposal.waterChange(driver, percent, volumeL,
-                after(percent) > AIM ? Optional.of(Asked.of(driver)) : Optional.empty());
+                after(percent, others) > AIM ? Optional.of(Asked.of(driver)) : Optional.empty()).with(others);
     }
 }

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.LookAhead;
+import org.tankrounds.forecast.Reason;
 import org.tankrounds.water.Analyte;
 
 /**
@@ -29,6 +30,7 @@ final class LastResort {
     }
 
     private static boolean isSour(Driver driver, LookAhead ahead) {
-        return driver == Driver.PH && ahead.belief().ph().valueNow() < PhAdvice.MIDDLE_PH;
+        return driver == Driver.PH && (ahead.belief().ph().valueNow() < PhAdvice.MIDDLE_PH
+                || ahead.forecast().reasons().stream().anyMatch(each -> each.kind() == Reason.Kind.ALKALINITY_LOW));
     }
 }

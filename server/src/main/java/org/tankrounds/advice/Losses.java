@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
@@ -64,12 +65,19 @@ final class Losses {
                         .filter(read -> newestChange().filter(read::isBefore).isPresent()).isPresent();
     }
 
+    /** Before the dead were found: a change in answer to them did not kill them. */
     private boolean isChangedLately() {
-        return newestChange().filter(at -> at.isAfter(forecast.asOf().minus(CHANGE_COUNTS))).isPresent();
+        Optional<Instant> found = noted(Analyte.DEATHS).max(Comparator.naturalOrder());
+        return noted(Analyte.WATER_CHANGE).filter(at -> found.filter(at::isBefore).isPresent())
+                .anyMatch(at -> at.isAfter(forecast.asOf().minus(CHANGE_COUNTS)));
     }
 
     private Optional<Instant> newestChange() {
-        return observations.stream().filter(o -> o.analyte() == Analyte.WATER_CHANGE && o.value() > 0)
-                .map(Observation::at).filter(at -> !at.isAfter(forecast.asOf())).max(Comparator.naturalOrder());
+        return noted(Analyte.WATER_CHANGE).max(Comparator.naturalOrder());
+    }
+
+    private Stream<Instant> noted(Analyte analyte) {
+        return observations.stream().filter(o -> o.analyte() == analyte && o.value() > 0)
+                .map(Observation::at).filter(at -> !at.isAfter(forecast.asOf()));
     }
 }

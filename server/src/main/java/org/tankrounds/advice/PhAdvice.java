@@ -21,8 +21,8 @@ import org.tankrounds.water.Carbonate;
 /**
  * What a pH too low or too high calls for, of each the most that the model finds no harm in. Baking soda only
  * against a lack of alkalinity, and never while ammonia is high: a higher pH makes more of it harmful. Where
- * what ammonia there is could bring nitrite near its limit, only after salt has raised that, and little:
- * alkalinity wakes the guild that makes it first. Where nothing is safe, it is said so.
+ * what ammonia there is could bring nitrite near its limit, only after salt has raised that and while no feed is
+ * given: alkalinity wakes the guild that makes it first. Where nothing is safe even so, it is said so.
  */
 final class PhAdvice {
 
@@ -39,9 +39,6 @@ final class PhAdvice {
     private static final double NITRITE_SHARE_FOR_BICARBONATE = 0.7;
     /** The most moves the pH by less than a fish minds (common practice, no source). */
     private static final List<Double> CHANGES_PERCENT = List.of(20.0, 15.0, 10.0, 5.0);
-    /** Where nitrite may rise. */
-    private static final List<Double> SMALL_CHANGES_PERCENT = List.of(10.0, 5.0);
-    private static final List<Double> SMALL_RAISE_MG_PER_L = List.of(5.0);
 
     private final LookAhead ahead;
     private final Forecast forecast;
@@ -77,7 +74,7 @@ final class PhAdvice {
     private List<Proposal> againstLow() {
         if (isAmmoniaHigh()) {
             boolean isBeyond = ahead.highU(Deed.NOTHING, Driver.PH) > 1;
-            return withCare(isBeyond ? changes() : foreseeing(SMALL_CHANGES_PERCENT));
+            return withCare(isBeyond ? changesWith(care()) : foreseeing());
         }
         Optional<Observation> alkalinity = alkalinity();
         if (alkalinity.isEmpty()) {
@@ -103,36 +100,46 @@ final class PhAdvice {
             return List.of(Proposal.of(Act.ask(Driver.PH, Analyte.NITRITE)));
         }
         List<Proposal> soda = mayNitriteRise(ahead.belief().chlorideMgPerL()) ? List.of()
-                : soda(RAISES_MG_PER_L, missingMgPerL);
+                : soda(missingMgPerL, Deed.NOTHING);
         return soda.isEmpty() ? withCare(littleAtATime(missingMgPerL)) : soda;
     }
 
     /** At the nitrite limit that salt has raised by then. */
     private List<Proposal> littleAtATime(double missingMgPerL) {
-        double chloride = Math.max(Salting.TARGET_MG_PER_L, ahead.belief().chlorideMgPerL());
-        List<Proposal> soda = mayNitriteRise(chloride) ? List.of() : soda(SMALL_RAISE_MG_PER_L, missingMgPerL);
-        return soda.isEmpty() ? foreseeing(SMALL_CHANGES_PERCENT) : soda;
+        double chloride = Math.max(Salting.targetMgPerL(ahead.belief()), ahead.belief().chlorideMgPerL());
+        List<Proposal> soda = mayNitriteRise(chloride) ? List.of() : soda(missingMgPerL, care());
+        return soda.isEmpty() ? foreseeing() : soda;
     }
 
     /** First salt, for a woken filter makes nitrite; then what brings alkalinity, or why nothing does; and no feed. */
     private List<Proposal> withCare(List<Proposal> raise) {
-        Stream<Proposal> salt = isAlkalinityUsedUp()
-                ? Salting.against(Driver.PH, ahead.belief()).map(Proposal::asForesight).stream() : Stream.empty();
         List<Proposal> rest = raise.isEmpty() ? LastResort.against(Driver.PH, ahead, observations) : raise;
-        return Stream.of(salt, rest.stream(), Fasting.against(Driver.PH, ahead, observations).stream())
-                .flatMap(Function.identity()).toList();
+        return Stream.of(salt(), rest.stream(), fast()).flatMap(Function.identity()).toList();
     }
 
-    private List<Proposal> soda(List<Double> raisesMgPerL, double missingMgPerL) {
-        return largestHarmless(
-                raisesMgPerL.stream().map(raise -> Math.min(raise, missingMgPerL)).toList(), this::bicarbonate);
+    private Stream<Proposal> salt() {
+        return isAlkalinityUsedUp()
+                ? Salting.against(Driver.PH, ahead.belief()).map(Proposal::asForesight).stream() : Stream.empty();
     }
 
-    /** The largest that the model finds no harm in; none where it finds harm in all. */
-    private List<Proposal> largestHarmless(List<Double> sizes, DoubleFunction<Proposal> proposal) {
-        return sizes.stream().map(proposal::apply)
-                .filter(each -> Worth.isSafe(ahead.prospect(each.deed().orElseThrow(), Driver.PH)))
-                .limit(1).toList();
+    private Stream<Proposal> fast() {
+        return Fasting.against(Driver.PH, ahead, observations).stream();
+    }
+
+    /** What stands beside whatever is to bring alkalinity back with care. */
+    private Deed care() {
+        return Stream.concat(salt(), fast()).flatMap(each -> each.deed().stream()).reduce(Deed.NOTHING, Deed::and);
+    }
+
+    private List<Proposal> soda(double missingMgPerL, Deed beside) {
+        return largestHarmless(RAISES_MG_PER_L.stream().map(raise -> Math.min(raise, missingMgPerL)).toList(),
+                this::bicarbonate, beside);
+    }
+
+    /** The largest that the model finds no harm in, with what is done beside it; none where it finds harm in all. */
+    private List<Proposal> largestHarmless(List<Double> sizes, DoubleFunction<Proposal> proposal, Deed beside) {
+        return sizes.stream().map(size -> proposal.apply(size).with(beside))
+                .filter(each -> each.isHarmless(ahead)).limit(1).toList();
     }
 
     private boolean isUnread(Analyte analyte) {
@@ -167,10 +174,9 @@ final class PhAdvice {
     }
 
     private Proposal bicarbonate(double raiseMgPerL) {
-        Act act = volumeL.isEmpty() ? Act.plain(Act.Kind.BICARBONATE, Driver.PH)
-                : Act.amount(Act.Kind.BICARBONATE, Driver.PH,
-                        Carbonate.bicarbonateG(raiseMgPerL, volumeL.getAsDouble()), "g", "Carbonate.bicarbonateG");
-        return Proposal.of(act, Deed.bakingSoda(raiseMgPerL));
+        return Proposal.of(Act.dose(Act.Kind.BICARBONATE, Driver.PH,
+                litres -> Carbonate.bicarbonateG(raiseMgPerL, litres), volumeL, "Carbonate.bicarbonateG"),
+                Deed.bakingSoda(raiseMgPerL));
     }
 
     private List<Proposal> airAndChanges() {
@@ -181,23 +187,24 @@ final class PhAdvice {
 
     /** Where there is much ammonia, a pH that comes back makes it harmful, and woken nitrifiers nitrite of it. */
     private List<Proposal> changes() {
-        return changesUpTo(CHANGES_PERCENT);
+        return changesWith(Deed.NOTHING);
     }
 
-    private List<Proposal> changesUpTo(List<Double> percents) {
+    private List<Proposal> changesWith(Deed beside) {
         if (ammonia() >= AMMONIA_TOO_HIGH_FOR_CHANGE) {
             return List.of(Proposal.of(Act.plain(Act.Kind.LEAVE_WATER, Driver.PH)),
                     Proposal.of(Act.plain(Act.Kind.LOOK_AT_FISH, Driver.PH)));
         }
         Optional<Analyte> unread = Asked.beforeChange(Driver.PH, observations, forecast);
         return unread.isPresent() ? List.of(Proposal.of(Act.ask(Driver.PH, unread.get())))
-                : largestHarmless(percents, this::change);
+                : largestHarmless(CHANGES_PERCENT, this::change, beside);
     }
 
     /** Alkalinity that is used up is brought back before three days show the good of it. */
-    private List<Proposal> foreseeing(List<Double> percents) {
+    private List<Proposal> foreseeing() {
+        List<Proposal> changes = changesWith(care());
         return isAlkalinityUsedUp() && isSourceHarder()
-                ? changesUpTo(percents).stream().map(Proposal::asForesight).toList() : changesUpTo(percents);
+                ? changes.stream().map(Proposal::asForesight).toList() : changes;
     }
 
     private boolean isSourceHarder() {

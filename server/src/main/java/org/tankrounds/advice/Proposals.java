@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.forecast.Deed;
@@ -134,12 +135,12 @@ final class Proposals {
     }
 
     private void ammonia() {
-        changeWater(Driver.UN_IONISED_AMMONIA);
+        changeWater(Driver.UN_IONISED_AMMONIA, Deed.NOTHING);
         skipFeed(Driver.UN_IONISED_AMMONIA);
     }
 
-    private void changeWater(Driver driver) {
-        ChangeSize size = new ChangeSize(ahead, driver);
+    private void changeWater(Driver driver, Deed beside) {
+        ChangeSize size = new ChangeSize(ahead, driver, beside);
         Optional<Analyte> unread = Asked.beforeChange(driver, observations, forecast);
         if (!size.isCalledFor()) {
             return;
@@ -163,12 +164,19 @@ final class Proposals {
 
     /** Blood that nitrite has made brown carries less oxygen, so there had best be more (common practice). */
     private void nitrite(Reason reason) {
-        changeWater(Driver.NITRITE);
-        Salting.against(Driver.NITRITE, ahead.belief()).ifPresent(all::add);
+        Optional<Proposal> salt = Salting.against(Driver.NITRITE, ahead.belief());
+        changeWater(Driver.NITRITE, salt.map(this::withoutFeed).orElse(Deed.NOTHING));
+        boolean isLeanedOn = all.stream().anyMatch(Proposal::leansOnOthers);
+        salt.map(each -> isLeanedOn ? each.asForesight() : each).ifPresent(all::add);
         skipFeed(Driver.NITRITE);
         if (reason.hoursToLimit().orElse(1) == 0) {
             all.add(Proposal.moreAir(Driver.NITRITE).asForesight());
         }
+    }
+
+    private Deed withoutFeed(Proposal salt) {
+        return Stream.concat(Stream.of(salt), Fasting.against(Driver.NITRITE, ahead, observations).stream())
+                .flatMap(each -> each.deed().stream()).reduce(Deed.NOTHING, Deed::and);
     }
 
     private void skipFeed(Driver driver) {
@@ -198,10 +206,9 @@ final class Proposals {
      */
     private void chlorine(Reason reason) {
         double held = HIDDEN_CHLORINE_TIMES * reason.value().orElse(ahead.belief().chlorineMgPerL());
-        Act act = facts.volumeL().isPresent() && reason.value().isPresent()
-                ? Act.amount(Act.Kind.THIOSULFATE, Driver.CHLORINE,
-                        Chlorine.thiosulfateG(held, facts.volumeL().getAsDouble()), "g",
-                        "Chlorine.thiosulfateG")
+        Act act = reason.value().isPresent()
+                ? Act.dose(Act.Kind.THIOSULFATE, Driver.CHLORINE,
+                        litres -> Chlorine.thiosulfateG(held, litres), facts.volumeL(), "Chlorine.thiosulfateG")
                 : Act.plain(Act.Kind.THIOSULFATE, Driver.CHLORINE);
         all.add(Proposal.of(act, Deed.thiosulfate(held)));
     }

@@ -1,7 +1,6 @@
 package org.tankrounds.advice;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.tankrounds.belief.TankBelief;
 import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Driver;
@@ -10,22 +9,28 @@ import org.tankrounds.water.Salt;
 /** Plain salt, whose chloride keeps nitrite out of the gills (Tomasso 1986). */
 final class Salting {
 
-    /** What it is brought to. */
-    static final double TARGET_MG_PER_L = 60;
-    private static final double ENOUGH_MG_PER_L = 50;
+    private static final double TARGET_MG_PER_L = 60;
+    /** At least ten times as much as there is nitrite nitrogen, else this (general culture; second-hand). */
+    private static final double TARGET_OF_MUCH_NITRITE_MG_PER_L = 100;
+    private static final double LEAST_TIMES_NITRITE = 10;
+    /** So near the target nobody weighs salt. */
+    private static final double NEAR_MG_PER_L = 10;
 
     private Salting() {
+    }
+
+    /** What chloride is brought to. */
+    static double targetMgPerL(TankBelief belief) {
+        return LEAST_TIMES_NITRITE * belief.nitrite().valueNow() > TARGET_MG_PER_L
+                ? TARGET_OF_MUCH_NITRITE_MG_PER_L : TARGET_MG_PER_L;
     }
 
     /** Empty where there is chloride enough. */
     static Optional<Proposal> against(Driver driver, TankBelief belief) {
         double chloride = belief.chlorideMgPerL();
-        return chloride >= ENOUGH_MG_PER_L ? Optional.empty() : Optional.of(
-                Proposal.of(act(driver, chloride, belief.facts().volumeL()), Deed.salt(TARGET_MG_PER_L - chloride)));
-    }
-
-    private static Act act(Driver driver, double chlorideMgPerL, OptionalDouble volumeL) {
-        return volumeL.isEmpty() ? Act.plain(Act.Kind.SALT, driver) : Act.amount(Act.Kind.SALT, driver,
-                Salt.grams(chlorideMgPerL, TARGET_MG_PER_L, volumeL.getAsDouble()), "g", "Salt.grams");
+        double target = targetMgPerL(belief);
+        return chloride >= target - NEAR_MG_PER_L ? Optional.empty() : Optional.of(Proposal.of(
+                Act.dose(Act.Kind.SALT, driver, litres -> Salt.grams(chloride, target, litres),
+                        belief.facts().volumeL(), "Salt.grams"), Deed.salt(target - chloride)));
     }
 }

@@ -19,6 +19,10 @@ public final class Worth {
             Act.Kind.LOOK_AT_FISH, Act.Kind.LEAVE_WATER, Act.Kind.BICARBONATE);
     /** Of a hundred courses a few may (the project's choice). */
     private static final double MOST_NEWLY_BEYOND = 0.02;
+    /** Of what the salt and the fast beside it spare (the project's choice). */
+    private static final double MOST_UNDONE = 0.1;
+    private static final double LEAST_UNDONE_CHANCE = 0.005;
+    private static final double LEAST_UNDONE_SHARE = 0.02;
     private static final double CHANCE_FALL = 0.03;
     private static final double EXPOSURE_FALL = 0.1;
     private static final double LATER_HOURS = 3;
@@ -29,6 +33,21 @@ public final class Worth {
     /** The model finds no harm in it, and hardly a course that it alone takes beyond a limit. */
     static boolean isSafe(Prospect prospect) {
         return !prospect.effect().harms() && prospect.newlyBeyond() <= MOST_NEWLY_BEYOND;
+    }
+
+    /**
+     * What is not good by itself may undo a little of what others do, for the good of it comes after three days; and
+     * a look ahead takes the filter to wake as fast as any may.
+     *
+     * @param all with the others
+     * @param others by themselves
+     */
+    static boolean isBorne(Effect all, Effect others) {
+        return all.chanceWith() - others.chanceWith()
+                        <= Math.max(LEAST_UNDONE_CHANCE, MOST_UNDONE * others.chanceFall())
+                && all.exposureWith() - others.exposureWith()
+                        <= MOST_UNDONE * Math.max(0, others.exposureWithout() - others.exposureWith())
+                                + LEAST_UNDONE_SHARE * others.exposureWithout();
     }
 
     /** The same of an act; for breath, and of {@link Fasting}, more ammonia by a higher pH is put up with. */

@@ -28,6 +28,9 @@ public record Effect(
     /** Less than any page tells apart, and than a hundred courses can. */
     private static final double SAME_CHANCE = 0.0005;
     private static final double SAME_SHARE_OF_EXPOSURE = 0.001;
+    /** Of so little, nobody would leave what may help (the project's choice). */
+    private static final double HARMLESS_CHANCE = 0.005;
+    private static final double HARMLESS_SHARE_OF_EXPOSURE = 0.02;
 
     /**
      * The same as far as it can be trusted.
@@ -68,10 +71,10 @@ public record Effect(
                 levelWithout, levelWith, hoursToLimitWithout, hoursToLimitWith);
     }
 
-    /** Whether the model expects harm of it: more chance or more exposure, by more than rounding. */
+    /** Whether the model expects harm of it: more chance or more exposure, by more than anybody would mind. */
     public boolean harms() {
-        return chanceWith > chanceWithout + SAME_CHANCE
-                || exposureWith > exposureWithout * (1 + SAME_SHARE_OF_EXPOSURE);
+        return chanceWith > chanceWithout + HARMLESS_CHANCE
+                || exposureWith > exposureWithout * (1 + HARMLESS_SHARE_OF_EXPOSURE);
     }
 
     /** By how much the chance falls. */

@@ -103,25 +103,24 @@ public final class AdviceTrial {
         double holdC = Limits.DEFAULT.temperatureC(ahead.forecast().stage()) - 1;
         Case played = new Case(world, scene, ahead, new Morning(scene.life, scene.hour, holdC, scene.seed));
         advice.remedies().stream().filter(remedy -> acts.contains(remedy.act()))
-                .forEach(remedy -> all.add(played.alone(withSaltFirst(remedy.act(), advice.acts()),
+                .forEach(remedy -> all.add(played.alone(withWhatItLeansOn(remedy, advice.acts()),
                         remedy.effect().orElseThrow())));
         advice.together().filter(effect -> acts.size() > 1 && scene.staged.isEmpty())
                 .ifPresent(effect -> all.add(played.together(acts, effect)));
         left.ifPresent(act -> all.add(played.left(act)));
     }
 
-    /** Where alkalinity is used up, what brings it back is told to come after the salt. */
-    private static List<Act> withSaltFirst(Act act, List<Act> advised) {
-        boolean bringsItBack = act.kind() == Act.Kind.BICARBONATE || act.kind() == Act.Kind.WATER_CHANGE;
-        Stream<Act> salt = advised.stream().filter(other -> other.kind() == Act.Kind.SALT && isTold(other))
-                .filter(other -> bringsItBack && act.driver().equals(Optional.of(Driver.PH)));
-        return Stream.concat(Stream.of(act), salt).toList();
+    /** What is told to be done only after salt, or without feed, is. */
+    private static List<Act> withWhatItLeansOn(Remedy remedy, List<Act> advised) {
+        return Stream.concat(Stream.of(remedy.act()), advised.stream()
+                .filter(other -> remedy.leansOn().contains(other.kind()) && isTold(other))).toList();
     }
 
     /** Nobody can follow an amount that is missing because the tank's volume is. */
     private static boolean isTold(Act act) {
         return switch (act.kind()) {
-            case SALT, BICARBONATE, ICE, THIOSULFATE -> act.amount().isPresent();
+            case SALT, BICARBONATE, ICE, THIOSULFATE ->
+                act.amount().isPresent() && !act.unit().equals(Act.G_PER_100_L);
             default -> true;
         };
     }

@@ -34,15 +34,18 @@ final class ActWording {
                             + (chloramine ? AMMONIA_FREED : "")
                             + (early ? " Pour it slowly, away from eggs and sac fry." : "") + again(act), REACHING_IN);
             case LEAVE_WATER -> new Advice("Change no water for now.",
-                    "The source water would lift the pH, and with it the harmful share of the ammonia."
+                    (act.driver().equals(Optional.of(Driver.NITRITE))
+                            ? "The alkalinity in the source water would wake the filter, which then makes more nitrite "
+                                    + "than a change takes out."
+                            : "The source water would lift the pH, and with it the harmful share of the ammonia.")
                             + (isAgainstPh(act) ? " " + TOMORROW : ""), "");
             case TEST_WATER_FIRST -> new Advice("Change no more water before chlorine is read.",
                     "Fish died soon after a change: if that water was not treated, more of it kills the rest.", "");
-            case SALT -> new Advice("Add" + amountOf(act) + "plain salt.", beforeAlkalinity(act)
+            case SALT -> new Advice("Add" + amountOf(act) + "plain salt" + forEvery(act) + ".", beforeAlkalinity(act)
                     + "Read chloride first if salt was given since it was last read. Without iodine or other "
                             + "additives. Dissolve it in tank water and add it over some hours.",
                     "Write it down: it leaves only with the water, and twice is too much.");
-            case BICARBONATE -> new Advice("Add" + amountOf(act) + "baking soda, once.",
+            case BICARBONATE -> new Advice("Add" + amountOf(act) + "baking soda" + forEvery(act) + ", once.",
                     "Dissolve it first. Read pH, alkalinity and ammonia again the next day before you add more.",
                     "Not while ammonia is high: a higher pH makes more of it harmful.");
             case LEAVE_ALKALINITY -> new Advice("Add nothing now that lifts alkalinity or pH.",
@@ -60,8 +63,8 @@ final class ActWording {
                     leftovers(act) + "Fish bear it well. " + CareWording.noFeed(act), "");
             case THIOSULFATE -> new Advice(
                     "Neutralise the " + disinfectant(chloramine) + " with" + amountOf(act)
-                            + "sodium thiosulfate pentahydrate.",
-                    "If the water was treated since chlorine was read, read it again first."
+                            + "sodium thiosulfate pentahydrate" + forEvery(act) + ".",
+                    twiceAsRead(act) + "If the water was treated since chlorine was read, read it again first."
                             + " Dissolve it in tank water and spread it over the surface."
                             + " Read chlorine again an hour later."
                             + (chloramine ? AMMONIA_FREED : ""),
@@ -97,7 +100,7 @@ final class ActWording {
     }
 
     private static String lasts(Act act) {
-        return act.secondAmount().isEmpty() ? "That lasts about 12 hours. "
+        return act.amount().isEmpty() ? "" : act.secondAmount().isEmpty() ? "That lasts about 12 hours. "
                 : "That is one load; half a day takes about " + Formats.significant(act.secondAmount().getAsDouble(), 2)
                         + " kg, so freeze bottles in turn and replace them through the day. ";
     }
@@ -105,6 +108,20 @@ final class ActWording {
     private static String leftovers(Act act) {
         return act.secondAmount().isEmpty() ? "" : "They were given up to " + Math.round(
                 act.secondAmount().getAsDouble()) + " times as much as usual: take leftovers out. ";
+    }
+
+    /** Where nobody has said how much there is. */
+    private static String forEvery(Act act) {
+        return isPer100L(act) ? " for every 100 L" : "";
+    }
+
+    private static boolean isPer100L(Act act) {
+        return act.unit().equals(Act.G_PER_100_L);
+    }
+
+    private static String twiceAsRead(Act act) {
+        return act.amount().isEmpty() ? "" : "That is for twice what was read already, because a test may hide as "
+                + "much again: do not double it. ";
     }
 
     private static String disinfectant(boolean chloramine) {
@@ -117,7 +134,7 @@ final class ActWording {
 
     private static String amount(Act act) {
         return act.amount().isEmpty() ? " part"
-                : " " + Formats.significant(act.amount().getAsDouble(), 2) + " " + act.unit();
+                : " " + Formats.significant(act.amount().getAsDouble(), 2) + " " + (isPer100L(act) ? "g" : act.unit());
     }
 
     private static String litres(Act act) {

@@ -89,7 +89,8 @@ final class BringList {
 
     private static String amount(Act act) {
         return act.amount().isPresent()
-                ? " " + Formats.significant(act.amount().getAsDouble(), 2) + Formats.NO_BREAK + act.unit()
+                ? " " + Formats.significant(act.amount().getAsDouble(), 2) + Formats.NO_BREAK
+                        + act.unit().replace("/", " per ").replace(" ", Formats.NO_BREAK)
                 : "";
     }
 }

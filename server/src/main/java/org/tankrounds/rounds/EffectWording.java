@@ -2,6 +2,7 @@ package org.tankrounds.rounds;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Set;
 import org.tankrounds.advice.Act;
 import org.tankrounds.advice.Remedy;
 import org.tankrounds.advice.Worth;
@@ -24,7 +25,7 @@ final class EffectWording {
         }
         Effect effect = remedy.effect().get();
         boolean mends = remedy.act().kind() == Act.Kind.CHECK_CHILLER;
-        String subject = mends ? "If it is set going again" : "This alone";
+        String subject = mends ? "If it is set going again" : beside(remedy.leansOn());
         if (changesOdds(effect)) {
             return subject + ": " + odds(effect) + ".";
         }
@@ -45,6 +46,12 @@ final class EffectWording {
             case BICARBONATE -> "Keeps the pH from falling later; within three days the odds hardly change.";
             default -> "";
         };
+    }
+
+    private static String beside(Set<Act.Kind> others) {
+        boolean unfed = others.contains(Act.Kind.SKIP_FEED);
+        return others.contains(Act.Kind.SALT) ? unfed ? "After the salt and without feed" : "After the salt"
+                : unfed ? "Without feed" : "This alone";
     }
 
     /** Of all of them. */

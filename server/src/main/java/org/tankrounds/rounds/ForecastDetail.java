@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -119,13 +120,14 @@ record ForecastDetail(
     @JsonInclude(JsonInclude.Include.NON_NULL)
     record ActRow(
             String kind, String driver, Double amount, String unit, Double secondAmount, String secondUnit,
-            String asks, String basis, EffectRow effect) {
+            String asks, String basis, EffectRow effect, Set<Act.Kind> leansOn) {
 
         static ActRow of(Remedy remedy) {
             Act act = remedy.act();
             return new ActRow(act.kind().name(), act.driver().map(Driver::code).orElse(null), bare(act.amount()),
                     act.unit(), bare(act.secondAmount()), act.secondUnit(), act.asks(), act.basis(),
-                    remedy.effect().map(EffectRow::of).orElse(null));
+                    remedy.effect().map(EffectRow::of).orElse(null),
+                    remedy.leansOn().isEmpty() ? null : remedy.leansOn());
         }
 
         /** A newer version may advise what this one has no words for. */
@@ -134,7 +136,8 @@ record ForecastDetail(
         }
 
         Remedy remedy() {
-            return new Remedy(act(), Optional.ofNullable(effect).map(EffectRow::effect));
+            return new Remedy(act(), Optional.ofNullable(effect).map(EffectRow::effect),
+                    leansOn == null ? Set.of() : leansOn);
         }
 
         private Act act() {

@@ -77,13 +77,15 @@ class AdvisorTest {
         assertThat(acts).extracting(Act::asks).contains("ph");
     }
 
-    /** Fresh alkalinity would wake the filter; salt does not. */
+    /** Fresh alkalinity would wake the filter; so no water is changed before the salt. */
     @Test
-    void nitriteUnderItsLimit_whereThePhTellsOfLittleAlkalinity_isMetWithSalt() {
+    void nitriteUnderItsLimit_whereThePhTellsOfLittleAlkalinity_isMetWithSaltFirst() {
         Water soft = FINE.withPh(6.8).withNitriteMgPerL(0.25).withTotalAmmoniaMgPerL(0.5);
-        List<Act> acts = advise(feedingFish(), soft.lastRead(0.1));
-        assertThat(acts).extracting(Act::kind).contains(Act.Kind.SALT).doesNotContain(Act.Kind.WATER_CHANGE);
-        assertThat(acts).extracting(Act::asks).contains("alkalinity");
+        List<Observation> readings = soft.lastRead(0.1);
+        List<Remedy> remedies = new Advisor().advise(Water.lookAhead(feedingFish(), readings), readings).remedies();
+        assertThat(remedies.get(0).act().kind()).isEqualTo(Act.Kind.SALT);
+        assertThat(remedies).filteredOn(each -> each.act().kind() == Act.Kind.WATER_CHANGE)
+                .allSatisfy(each -> assertThat(each.leansOn()).contains(Act.Kind.SALT));
     }
 
     /** Half of the water of a tank whose alkalinity nobody knows may lift the pH more than it takes ammonia out. */
@@ -334,10 +336,10 @@ class AdvisorTest {
     }
 
     @Test
-    void unknownVolume_givesTheActWithoutAnAmount() {
+    void unknownVolume_givesTheDoseFor100Litres_andTheChangeWithoutLitres() {
         Act salt = only(advise(feedingFish().volumeL(null), FINE.withNitriteMgPerL(0.4).lastRead(0.1)),
                 Act.Kind.SALT);
-        assertThat(salt.amount()).isEmpty();
+        assertThat(salt.unit()).isEqualTo(Act.G_PER_100_L);
         Act change = only(advise(feedingFish().volumeL(null), FINE.withNitriteMgPerL(0.4).lastRead(0.1)),
                 Act.Kind.WATER_CHANGE);
         assertThat(change.amount()).isPresent();

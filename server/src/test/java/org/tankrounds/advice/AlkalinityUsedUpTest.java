@@ -21,7 +21,7 @@ import org.tankrounds.water.Analyte;
 class AlkalinityUsedUpTest {
 
     @ParameterizedTest(name = "pH {0}, ammonia {1}, nitrite {2}")
-    @CsvSource({"6.6, 0.1, 0.1", "6.6, 0.2, 0.1", "6.8, 0.2, 0.2", "6.6, 0.4, 0.03", "6.6, 0.4, 0.2", "6.8, 0.7, 0.03",
+    @CsvSource({"6.6, 0.2, 0.1", "6.8, 0.2, 0.2", "6.6, 0.4, 0.03", "6.6, 0.4, 0.2", "6.8, 0.7, 0.03",
         "6.8, 0.7, 0.1", "6.8, 1.5, 0.03", "6.6, 1.5, 0.2"})
     void tank_isGivenSalt_andEitherAlkalinityOrTheReasonWhyNot(double ph, double ammonia, double nitrite) {
         List<Act> acts = new Advisor().advise(soft(ph, ammonia, nitrite), readings(ph, ammonia, nitrite)).acts();
@@ -29,12 +29,19 @@ class AlkalinityUsedUpTest {
                 .containsAnyOf(Act.Kind.BICARBONATE, Act.Kind.WATER_CHANGE, Act.Kind.LEAVE_ALKALINITY)
                 .doesNotContain(Act.Kind.LOOK_AT_FISH);
         assertThat(acts).filteredOn(act -> act.kind() == Act.Kind.WATER_CHANGE)
-                .allSatisfy(act -> assertThat(act.amount().orElseThrow()).isBetween(5.0, 10.0));
+                .allSatisfy(act -> assertThat(act.amount().orElseThrow()).isBetween(5.0, 50.0));
         List<Act.Kind> kinds = acts.stream().map(Act::kind).toList();
         if (kinds.contains(Act.Kind.BICARBONATE)) {
             assertThat(kinds.indexOf(Act.Kind.SALT)).isLessThan(kinds.indexOf(Act.Kind.BICARBONATE));
             assertThat(kinds).doesNotContain(Act.Kind.LEAVE_ALKALINITY);
         }
+    }
+
+    /** A rise in exposure of less than a hundredth is no reason to let the pH fall. */
+    @Test
+    void tank_whoseLittleAmmoniaCannotMakeMuchNitrite_isGivenAlkalinityAtOnce() {
+        assertThat(new Advisor().advise(soft(6.6, 0.1, 0.1), readings(6.6, 0.1, 0.1)).acts()).extracting(Act::kind)
+                .contains(Act.Kind.BICARBONATE).doesNotContain(Act.Kind.LEAVE_ALKALINITY);
     }
 
     @ParameterizedTest(name = "pH {0}, ammonia {1}, nitrite {2}")

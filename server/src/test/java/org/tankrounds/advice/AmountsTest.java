@@ -7,6 +7,7 @@ import static org.tankrounds.testing.Water.feedingFish;
 import static org.tankrounds.testing.Water.read;
 import static org.tankrounds.testing.Water.with;
 
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,26 +66,26 @@ class AmountsTest {
                 .isCloseTo(tried.levelWith().orElseThrow(), within(1e-3));
     }
 
-    /** 5 mg/L · 1.678673 · 208.198 L / 1000 = 1.74748 g; the salt first: (60 − 14) · 1.648458 · 0.208198 g. */
+    /** 10 mg/L · 1.678673 · 208.198 L / 1000 = 3.49496 g; the salt first: (60 − 14) · 1.648458 · 0.208198 g. */
     @Test
-    void bakingSoda_whereNitriteMayRise_is5MgPerLAfterSalt() {
+    void bakingSoda_whereNitriteMayRise_isGivenAfterSalt() {
         List<Observation> readings = with(
                 FINE.withPh(6.8).withTotalAmmoniaMgPerL(0.2).withNitriteMgPerL(0.05).lastRead(0.1),
                 read(0.1, Analyte.ALKALINITY, 15, 2));
         TankFacts.Builder soft = tank().sourceAlkalinityMgPerL(28).chlorideMgPerL(14);
-        assertThat(grams(soft, readings, Act.Kind.BICARBONATE)).isCloseTo(1.74748, within(1e-5));
+        assertThat(grams(soft, readings, Act.Kind.BICARBONATE)).isCloseTo(3.49496, within(1e-5));
         assertThat(grams(soft, readings, Act.Kind.SALT)).isCloseTo(15.7875, within(1e-4));
     }
 
-    /** 5 to 10 % with harder water (common practice, no source); a tenth of 208.198 L is 20.8198 L. */
+    /** 5 to 20 % with harder water (common practice, no source); a fifth of 208.198 L is 41.6396 L. */
     @Test
-    void waterChange_whereNitriteMayRise_isATenthAtMost() {
+    void waterChange_whereNitriteMayRise_isAFifthAtMost() {
         List<Observation> readings = with(FINE.withPh(6.8).withTotalAmmoniaMgPerL(0.4).lastRead(0.1),
                 read(0.1, Analyte.ALKALINITY, 5, 5));
         LookAhead ahead = Water.lookAhead(tank().sourceAlkalinityMgPerL(28).chlorideMgPerL(14), readings);
         Act change = act(ahead, readings, Act.Kind.WATER_CHANGE);
-        assertThat(change.amount()).hasValue(10);
-        assertThat(change.secondAmount().orElseThrow()).isCloseTo(20.8198, within(1e-4));
+        assertThat(change.amount()).hasValue(20);
+        assertThat(change.secondAmount().orElseThrow()).isCloseTo(41.6396, within(1e-4));
     }
 
     /** The least of 10, 15 … % after which three of four courses keep under 0.9 of the limit for a day. */
@@ -112,6 +113,32 @@ class AmountsTest {
         assertThat(ahead.effect(Deed.waterChange(0.5), Driver.UN_IONISED_AMMONIA).harms()).isTrue();
         assertThat(new Advisor().advise(ahead, readings).acts()).extracting(Act::kind)
                 .contains(Act.Kind.LEAVE_WATER).doesNotContain(Act.Kind.WATER_CHANGE);
+    }
+
+    /** The same for 100 L: 10 · 0.1678673 g of soda, (60 − 12) · 0.1648458 g of salt, 1 mg/L · 0.70004 g. */
+    @Test
+    void doses_whereNobodySaidHowMuchWaterThereIs_areFor100Litres() {
+        TankFacts.Builder unsized = TankFacts.of("unsized").eggs(100).chlorideMgPerL(12).sourceAlkalinityMgPerL(80)
+                .eggsReceivedAt(Water.AS_OF.minus(Duration.ofDays(145))).thermalUnitsC(250);
+        List<Observation> sour = with(FINE.withPh(5.8).withTotalAmmoniaMgPerL(0.1).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, 5, 5));
+        assertDose(unsized, sour, Act.Kind.BICARBONATE, 1.678673);
+        assertDose(unsized, FINE.withNitriteMgPerL(0.4).lastRead(0.1), Act.Kind.SALT, 48 * 0.1648458);
+        assertDose(unsized, with(FINE.lastRead(0.1), read(0.05, Analyte.CHLORINE, 0.5, 0.1)), Act.Kind.THIOSULFATE,
+                0.70004);
+    }
+
+    private static void assertDose(TankFacts.Builder facts, List<Observation> readings, Act.Kind kind, double grams) {
+        Act act = act(Water.lookAhead(facts, readings), readings, kind);
+        assertThat(act.unit()).isEqualTo("g/100 L");
+        assertThat(act.amount().orElseThrow()).isCloseTo(grams, within(1e-4));
+    }
+
+    /** Ten times 8 mg N/L is more than 60 mg/L of chloride: (100 − 12) · 1.648458 · 0.208198 g. */
+    @Test
+    void salt_whereNitriteIsVeryHigh_bringsChlorideTo100() {
+        assertThat(grams(tank(), FINE.withNitriteMgPerL(8).lastRead(0.1), Act.Kind.SALT))
+                .isCloseTo(30.2019, within(1e-3));
     }
 
     private static double grams(TankFacts.Builder facts, List<Observation> readings, Act.Kind kind) {

@@ -23,17 +23,6 @@ class ChangeSizeTest {
     private static final double SOURCE_MG_PER_L = 110;
 
     @ParameterizedTest(name = "nitrite {0} mg N/L")
-    @CsvSource({"0.2", "0.35", "0.6"})
-    void nitrite_whereAlkalinityIsUsedUp_isMetWithSaltAndNoLargeChange(double nitriteMgPerL) {
-        List<Act> acts = acts(FINE.withNitriteMgPerL(nitriteMgPerL).withPh(6.7), 12);
-        assertThat(acts).extracting(Act::kind).contains(Act.Kind.SALT);
-        assertThat(acts).filteredOn(act -> act.kind() == Act.Kind.WATER_CHANGE).allSatisfy(act -> {
-            assertThat(act.isAgainst(Driver.NITRITE)).isFalse();
-            assertThat(act.amount().orElseThrow()).isLessThanOrEqualTo(10);
-        });
-    }
-
-    @ParameterizedTest(name = "nitrite {0} mg N/L")
     @CsvSource({"0.35", "0.6"})
     void nitrite_whereAlkalinityIsAsInTheSource_isMetWithAChangeToo(double nitriteMgPerL) {
         assertThat(acts(FINE.withNitriteMgPerL(nitriteMgPerL).withPh(7.5), 90)).extracting(Act::kind)

@@ -36,6 +36,15 @@ class LossesTest {
         assertThat(acts).extracting(Act::asks).contains("chlorine").doesNotContain("ph");
     }
 
+    /** It did not kill those that were dead before. */
+    @Test
+    void massDeathsBeforeAChange_doNotForbidAnother() {
+        List<Act> acts = advise(with(FINE.withNitriteMgPerL(1).lastRead(0.2), read(0.1, Analyte.ALKALINITY, 80, 5),
+                read(0.15, Analyte.DEATHS, 30, 0.5), read(0.08, Analyte.WATER_CHANGE, 50, 0)));
+        assertThat(acts).extracting(Act::kind).contains(Act.Kind.CALL_FOR_HELP, Act.Kind.WATER_CHANGE)
+                .doesNotContain(Act.Kind.TEST_WATER_FIRST);
+    }
+
     @ParameterizedTest(name = "{0} of 100")
     @CsvSource({"2, false", "4, false", "6, true", "30, true"})
     void help_isCalledFor_fromOneInTwentyOn(int dead, boolean isCalled) {

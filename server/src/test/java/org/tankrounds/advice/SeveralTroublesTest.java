@@ -55,6 +55,14 @@ class SeveralTroublesTest {
         assertThat(kinds(FINE.withNitriteMgPerL(0.1).lastRead(0.1))).doesNotContain(Act.Kind.MORE_AIR);
     }
 
+    /** A rise of 0.13 % in exposure is no reason to withhold it. */
+    @ParameterizedTest(name = "{0} °C")
+    @ValueSource(doubles = {19, 22, 24, 25})
+    void warmWater_isGivenAirHoweverWarmItIs(double temperatureC) {
+        assertThat(kinds(FINE.withTemperatureC(temperatureC).withOxygenMgPerL(7).lastRead(0.1)))
+                .contains(Act.Kind.MORE_AIR);
+    }
+
     /** Above 20 °C (common practice, no source). */
     @Test
     void veryWarmWater_isGivenNoFeed() {

@@ -2,12 +2,16 @@ package org.tankrounds.rounds;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.tankrounds.advice.Act;
 import org.tankrounds.advice.Advisor;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
+import org.tankrounds.forecast.Driver;
 import org.tankrounds.testing.Water;
 import org.tankrounds.water.Analyte;
 
@@ -66,6 +70,37 @@ class ActWordingTest {
                 .contains("with 10 kg of ice").contains("half a day takes about 13 kg").contains("through the day");
     }
 
+    @Test
+    void doses_whereNobodySaidHowMuchWaterThereIs_areSaidForEvery100Litres() {
+        TankFacts.Builder unsized = TankFacts.of("unsized").eggs(100).chlorideMgPerL(12)
+                .eggsReceivedAt(Water.AS_OF.minus(Duration.ofDays(145))).thermalUnitsC(250);
+        assertThat(words(unsized, Water.with(Water.FINE.withPh(5.8).withTotalAmmoniaMgPerL(0.1).lastRead(0.1),
+                Water.read(0.1, Analyte.ALKALINITY, 5, 5)), Act.Kind.BICARBONATE, false))
+                .contains("Add 1.7 g of baking soda for every 100 L, once");
+        assertThat(words(unsized, Water.FINE.withNitriteMgPerL(0.4).lastRead(0.1), Act.Kind.SALT, false))
+                .contains("Add 7.9 g of plain salt for every 100 L.");
+        assertThat(words(unsized, Water.FINE.withTemperatureC(22).lastRead(0.1), Act.Kind.ICE, false))
+                .contains("with some ice").doesNotContain("lasts");
+    }
+
+    /** Whoever doubled it again would do no harm, but run out of it. */
+    @Test
+    void thiosulfate_isSaidToBeForTwiceWhatWasRead() {
+        assertThat(words(Water.with(Water.FINE.lastRead(0.1), Water.read(0.05, Analyte.CHLORINE, 0.5, 0.1)),
+                Act.Kind.THIOSULFATE, false)).contains("for twice what was read already");
+    }
+
+    @Test
+    void waterLeft_isToldWithTheReasonOfWhatItIsLeftFor() {
+        assertThat(ActWording.of(left(Driver.NITRITE), false, false).toString()).contains("wake the filter");
+        assertThat(ActWording.of(left(Driver.UN_IONISED_AMMONIA), false, false).toString()).contains("lift the pH");
+    }
+
+    private static Act left(Driver driver) {
+        OptionalDouble none = OptionalDouble.empty();
+        return new Act(Act.Kind.LEAVE_WATER, Optional.of(driver), none, "", none, "", "", "");
+    }
+
     /** The service hears nothing of what was treated. */
     @Test
     void thiosulfate_isGivenAfterAnotherReading_whereItWasGivenBefore() {
@@ -86,8 +121,8 @@ class ActWordingTest {
 
     @Test
     void nothingSafe_isSaidWithTheReason_andWhomToCall() {
-        List<Observation> readings = Water.with(Water.FINE.withPh(6.6).withTotalAmmoniaMgPerL(0.4)
-                .withNitriteMgPerL(0.2).lastRead(0.1), Water.read(0.1, Analyte.ALKALINITY, 5, 5));
+        List<Observation> readings = Water.with(Water.FINE.withPh(6.4).withTotalAmmoniaMgPerL(2)
+                .withNitriteMgPerL(0.3).lastRead(0.1), Water.read(0.1, Analyte.ALKALINITY, 5, 5));
         assertThat(words(readings, Act.Kind.LEAVE_ALKALINITY, false)).contains("the filter wakes")
                 .contains("again tomorrow").contains("Call your coordinator or mentor");
         assertThat(words(readings, Act.Kind.SALT, false)).contains("Before anything that brings alkalinity back");
@@ -112,7 +147,8 @@ class ActWordingTest {
         return words(Water.feedingFish(), readings, kind, chloramine);
     }
 
-    private static String words(TankFacts.Builder facts, List<Observation> readings, Act.Kind kind, boolean chloramine) {
+    private static String words(
+            TankFacts.Builder facts, List<Observation> readings, Act.Kind kind, boolean chloramine) {
         Act act = new Advisor().advise(Water.lookAhead(facts, readings), readings).acts().stream()
                 .filter(one -> one.kind() == kind).findFirst().orElseThrow();
         return ActWording.of(act, false, chloramine).toString();

@@ -58,6 +58,12 @@ class BringListTest {
         assertThat(BringList.sentences(List.of())).isEmpty();
     }
 
+    @Test
+    void dose_whereNobodySaidHowMuchWaterThereIs_isFor100Litres() {
+        assertThat(BringList.of(List.of(act(Act.Kind.SALT, OptionalDouble.of(7.9), Act.G_PER_100_L, ""))))
+                .isEqualTo("Salt 7.9\u00a0g\u00a0per\u00a0100\u00a0L");
+    }
+
     private static Act act(Act.Kind kind, OptionalDouble amount, String unit, String asks) {
         return new Act(kind, Optional.of(Driver.NITRITE), amount, unit, OptionalDouble.empty(), "", asks, "");
     }

@@ -9,6 +9,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.tankrounds.advice.Act;
 import org.tankrounds.advice.Advisor;
@@ -66,6 +67,17 @@ class EffectWordingTest {
         assertThat(wording.alone(new Remedy(act(Act.Kind.ASK_FOR_READING), Optional.empty()))).isEmpty();
     }
 
+    /** A promise that salt makes good must not be taken for one of the change. */
+    @Test
+    void effectThatLeansOnOthers_isSaidToComeAfterThem() {
+        Effect effect = effect(0.62, 0.1, 100, 10, NEVER, NEVER);
+        assertThat(wording.alone(new Remedy(act(Act.Kind.WATER_CHANGE), Optional.of(effect),
+                Set.of(Act.Kind.SALT, Act.Kind.SKIP_FEED))))
+                .isEqualTo("After the salt and without feed: 1 in 10 instead of 6 in 10.");
+        assertThat(wording.alone(new Remedy(act(Act.Kind.BICARBONATE), Optional.of(effect), Set.of(Act.Kind.SALT))))
+                .startsWith("After the salt: ");
+    }
+
     @Test
     void allTogether_nameTheirDay() {
         assertThat(wording.together(effect(0.62, 0.1, 100, 10, NEVER, NEVER), NOW))
@@ -74,7 +86,7 @@ class EffectWordingTest {
 
     @Test
     void effect_survivesBeingStored() {
-        List<Observation> readings = FINE.withNitriteMgPerL(0.35).lastRead(0.1);
+        List<Observation> readings = FINE.withNitriteMgPerL(0.35).withPh(6.7).lastRead(0.1);
         for (Remedy remedy : new Advisor().advise(Water.lookAhead(feedingFish(), readings), readings).remedies()) {
             assertThat(ForecastDetail.ActRow.of(remedy).remedy()).isEqualTo(remedy);
         }
