@@ -86,6 +86,23 @@ class OddReadingsTest {
         assertThat(forecast.series().get(0).fan().get(0).q50()).isCloseTo(12.2, within(1.0));
     }
 
+    /** A number that no water shows in its own scale is one in the other, whatever the tank was before. */
+    @ParameterizedTest(name = "{0} °C, noted as {1} °C")
+    @CsvSource({"17, -8.33", "19, -7.22", "20, -6.67", "25, -3.89", "5.56, 42", "7.22, 45", "11.11, 52", "16.67, 62"})
+    void scaleMixedUp_isAsInTheRightScale(double temperatureC, double notedC) {
+        List<Observation> right = FINE.withTemperatureC(temperatureC).lastRead(0.1);
+        List<Observation> mixedUp = FINE.withTemperatureC(notedC).lastRead(0.1);
+        assertThat(chance(mixedUp)).isCloseTo(chance(right), within(0.1));
+        assertThat(chance(mixedUp.subList(0, 1))).isCloseTo(chance(right.subList(0, 1)), within(0.3));
+        List<Observation> before = FINE.lastRead(6.1);
+        assertThat(chance(with(before, mixedUp.subList(0, 15).toArray(Observation[]::new))))
+                .isCloseTo(chance(with(before, right.subList(0, 15).toArray(Observation[]::new))), within(0.1));
+    }
+
+    private static double chance(List<Observation> readings) {
+        return forecast(feedingFish(), readings).chance();
+    }
+
     @Test
     void readingSetAside_isNamedAndNobodyCallsTheTankSteady() {
         Forecast forecast = forecast(feedingFish(), with(CALM, read(0.1, Analyte.NITRITE, 3, 0.05)));
