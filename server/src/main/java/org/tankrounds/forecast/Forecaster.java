@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import org.tankrounds.belief.BeliefFilter;
 import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.OxygenReadings;
 import org.tankrounds.belief.PastedLog;
 import org.tankrounds.belief.TankBelief;
 import org.tankrounds.belief.TankFacts;
@@ -92,8 +93,10 @@ public final class Forecaster {
      */
     private static List<Observation> ofTheSeason(TankFacts facts, List<Observation> noted, Instant asOf) {
         Instant from = facts.seasonFrom(asOf);
-        return PastedLog.once(noted.stream().filter(o -> !o.at().isBefore(from) && !o.at().isAfter(asOf)).distinct()
-                .map(o -> o.analyte() == Analyte.TEMPERATURE ? o : o.asFarAsLikely()).toList());
+        List<Observation> known = PastedLog.once(noted.stream()
+                .filter(o -> !o.at().isBefore(from) && !o.at().isAfter(asOf)).distinct().toList());
+        return OxygenReadings.setRight(known, facts.elevationM().orElse(0)).stream()
+                .map(o -> o.analyte() == Analyte.TEMPERATURE ? o : o.asFarAsLikely()).toList();
     }
 
     private static void weighByDeaths(Outcome outcome, TankBelief belief) {

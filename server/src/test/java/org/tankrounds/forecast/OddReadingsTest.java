@@ -18,6 +18,7 @@ import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.testing.Water;
 import org.tankrounds.water.Analyte;
+import org.tankrounds.water.OxygenSaturation;
 
 /** Slips of the pen: one odd number is not believed at once, two that agree are. */
 class OddReadingsTest {
@@ -97,6 +98,16 @@ class OddReadingsTest {
         List<Observation> before = FINE.lastRead(6.1);
         assertThat(chance(with(before, mixedUp.subList(0, 15).toArray(Observation[]::new))))
                 .isCloseTo(chance(with(before, right.subList(0, 15).toArray(Observation[]::new))), within(0.1));
+    }
+
+    /** A meter that was set to show the share of saturation. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"30", "40", "49"})
+    void oxygenInPercentUnderMgPerL_isTakenAsPercent(double percent) {
+        List<Observation> right = FINE.withOxygenMgPerL(percent / 100 * OxygenSaturation.mgPerL(11, 0)).lastRead(0.1);
+        assertThat(chance(FINE.withOxygenMgPerL(percent).lastRead(0.1))).isCloseTo(chance(right), within(0.1));
+        Observation lone = read(0.05, Analyte.DISSOLVED_OXYGEN, percent, 0.5);
+        assertThat(chance(with(FINE.lastRead(0.1), lone))).isLessThan(0.35);
     }
 
     private static double chance(List<Observation> readings) {
