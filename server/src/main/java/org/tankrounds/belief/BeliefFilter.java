@@ -58,7 +58,7 @@ public final class BeliefFilter {
                 oxygenShare(),
                 chlorine.map(this::chlorineLeft).orElse(0.0), chlorine,
                 chloride(), history.newest(Analyte.ALKALINITY), history.routine(asOf),
-                history.deaths(asOf), history.newest(), firstFeed());
+                history.deaths(asOf, eggs()), history.newest(), firstFeed());
     }
 
     private Development development() {
@@ -82,8 +82,11 @@ public final class BeliefFilter {
     }
 
     private int fishAlive() {
-        return FishAlive.of(facts.eggs().orElse(EGGS_WHERE_UNKNOWN), history.sure(Analyte.DEATHS),
-                history.secondLooks());
+        return FishAlive.of(eggs(), history.sure(Analyte.DEATHS), history.secondLooks());
+    }
+
+    private int eggs() {
+        return facts.eggs().orElse(EGGS_WHERE_UNKNOWN);
     }
 
     private TemperatureBelief temperature() {

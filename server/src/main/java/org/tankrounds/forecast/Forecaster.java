@@ -100,8 +100,8 @@ public final class Forecaster {
     }
 
     private static void weighByDeaths(Outcome outcome, TankBelief belief) {
-        outcome.weighByDeaths(new DeathsFound(belief.deaths(), belief.fishAlive(), USUAL_DEATHS_PER_FISH_DAY,
-                DEATHS_PER_FISH_DAY_AND_EXCESS));
+        outcome.weighByDeaths(new DeathsFound(
+                belief.deaths(), USUAL_DEATHS_PER_FISH_DAY, DEATHS_PER_FISH_DAY_AND_EXCESS));
     }
 
     /** To the decimals that are published, so that the order can be checked from what is printed. */
