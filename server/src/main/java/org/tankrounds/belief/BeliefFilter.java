@@ -20,6 +20,9 @@ public final class BeliefFilter {
     public static final double CHLORIDE_WHERE_UNKNOWN_MG_PER_L = 5;
     /** Chlorine is driven out by the air stones to 1/e in this time, h (common practice, no source). */
     public static final double CHLORINE_HOURS = 20;
+    /** No classroom raises more (common practice, no source). */
+    private static final double MOST_EGGS_PER_L = 20;
+    private static final double LARGE_TANK_L = 1000;
     private static final int NEWEST_TEMPERATURES = 16;
     private static final Duration TEMPERATURES_SINCE = Duration.ofDays(30);
     private static final double USUAL_HALF_STEP_C = 0.5;
@@ -85,8 +88,11 @@ public final class BeliefFilter {
         return FishAlive.of(eggs(), history.sure(Analyte.DEATHS), history.secondLooks());
     }
 
+    /** As told, unless it cannot be: more than the tank holds, or none where somebody feeds them. */
     private int eggs() {
-        return facts.eggs().orElse(EGGS_WHERE_UNKNOWN);
+        int told = facts.eggs().orElse(EGGS_WHERE_UNKNOWN);
+        double most = MOST_EGGS_PER_L * facts.volumeL().orElse(LARGE_TANK_L);
+        return told > most || told == 0 && firstFeed().isPresent() ? EGGS_WHERE_UNKNOWN : told;
     }
 
     private TemperatureBelief temperature() {

@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tankrounds.belief.BeliefFilter;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.testing.Water;
@@ -108,6 +109,22 @@ class OddReadingsTest {
         assertThat(chance(FINE.withOxygenMgPerL(percent).lastRead(0.1))).isCloseTo(chance(right), within(0.1));
         Observation lone = read(0.05, Analyte.DISSOLVED_OXYGEN, percent, 0.5);
         assertThat(chance(with(FINE.lastRead(0.1), lone))).isLessThan(0.35);
+    }
+
+    /** Fish-hours beyond a limit order the board: a slip in the stock must not head it for good. */
+    @Test
+    void stockThatTheTankCannotHold_isTakenAsTheUsual() {
+        List<Observation> bad = FINE.withNitriteMgPerL(0.4).lastRead(0.1);
+        Forecast usual = forecast(feedingFish().eggs(BeliefFilter.EGGS_WHERE_UNKNOWN), bad);
+        assertThat(forecast(feedingFish().eggs(10_000_000), bad).exposure()).isEqualTo(usual.exposure());
+        assertThat(forecast(feedingFish().eggs(2000), bad).exposure()).isGreaterThan(10 * usual.exposure());
+    }
+
+    @Test
+    void noStockWhereFishAreFed_isTakenAsTheUsual() {
+        List<Observation> fed = with(FINE.withNitriteMgPerL(0.4).lastRead(0.1), read(1, Analyte.FEED, 2, 0));
+        assertThat(forecast(feedingFish().eggs(0), fed).exposure()).isEqualTo(
+                forecast(feedingFish().eggs(BeliefFilter.EGGS_WHERE_UNKNOWN), fed).exposure());
     }
 
     private static double chance(List<Observation> readings) {
