@@ -20,6 +20,9 @@ public final class BeliefFilter {
     public static final double CHLORIDE_WHERE_UNKNOWN_MG_PER_L = 5;
     /** Chlorine is driven out by the air stones to 1/e in this time, h (common practice, no source). */
     public static final double CHLORINE_HOURS = 20;
+    /** No classroom raises more (common practice, no source). */
+    private static final double MOST_EGGS_PER_L = 20;
+    private static final double LARGE_TANK_L = 1000;
     private static final int NEWEST_TEMPERATURES = 16;
     private static final Duration TEMPERATURES_SINCE = Duration.ofDays(30);
     private static final double USUAL_HALF_STEP_C = 0.5;
@@ -58,7 +61,7 @@ public final class BeliefFilter {
                 oxygenShare(),
                 chlorine.map(this::chlorineLeft).orElse(0.0), chlorine,
                 chloride(), history.newest(Analyte.ALKALINITY), history.routine(asOf),
-                history.deaths(asOf), history.newest(), firstFeed());
+                history.deaths(asOf, eggs()), history.newest(), firstFeed());
     }
 
     private Development development() {
@@ -82,8 +85,14 @@ public final class BeliefFilter {
     }
 
     private int fishAlive() {
-        return FishAlive.of(facts.eggs().orElse(EGGS_WHERE_UNKNOWN), history.sure(Analyte.DEATHS),
-                history.secondLooks());
+        return FishAlive.of(eggs(), history.sure(Analyte.DEATHS), history.secondLooks());
+    }
+
+    /** As told, unless it cannot be: more than the tank holds, or none where somebody feeds them. */
+    private int eggs() {
+        int told = facts.eggs().orElse(EGGS_WHERE_UNKNOWN);
+        double most = MOST_EGGS_PER_L * facts.volumeL().orElse(LARGE_TANK_L);
+        return told > most || told == 0 && firstFeed().isPresent() ? EGGS_WHERE_UNKNOWN : told;
     }
 
     private TemperatureBelief temperature() {

@@ -22,16 +22,26 @@ final class FishAlive {
     private double alive;
 
     private FishAlive(int eggs, List<Observation> deaths, SecondLooks secondLooks) {
-        counts = deaths.stream().filter(count -> count.value() <= eggs).toList();
+        counts = deaths;
         this.secondLooks = secondLooks;
         alive = eggs;
     }
 
     /** @param deaths oldest first */
     static int of(int eggs, List<Observation> deaths, SecondLooks secondLooks) {
-        FishAlive fish = new FishAlive(eggs, deaths, secondLooks);
-        fish.counts.forEach(fish::take);
-        return (int) Math.max(Math.ceil(eggs * LEAST_SHARE), fish.alive);
+        return new FishAlive(eggs, deaths.stream().filter(count -> count.value() <= eggs).toList(), secondLooks)
+                .left(eggs);
+    }
+
+    /** The same where a count of more than there ever were is of all: for what the dead say of the water. */
+    static int shouldAllBeRight(int eggs, List<Observation> deaths, SecondLooks secondLooks) {
+        return new FishAlive(eggs, deaths.stream().map(count -> count.value() <= eggs ? count
+                : new Observation(count.at(), count.analyte(), eggs, 0, false, true)).toList(), secondLooks).left(eggs);
+    }
+
+    private int left(int eggs) {
+        counts.forEach(this::take);
+        return (int) Math.max(Math.ceil(eggs * LEAST_SHARE), alive);
     }
 
     private void take(Observation count) {

@@ -78,7 +78,7 @@ final class History {
         return new WaterRoutine(Math.min(1, shares.length / 20.0), Math.min(0.9, sum / shares.length));
     }
 
-    RecentDeaths deaths(Instant asOf) {
+    RecentDeaths deaths(Instant asOf, int eggs) {
         Instant since = asOf.minus(Duration.ofHours((long) RecentDeaths.WINDOW_HOURS));
         int count = 0;
         boolean counted = false;
@@ -97,7 +97,8 @@ final class History {
         }
         double hours = before == null || last == null ? RecentDeaths.WINDOW_HOURS
                 : Math.min(336, Math.max(12, TemperatureFilter.hours(before, last)));
-        return new RecentDeaths(counted, count, mostDeathsInADay(since), hours, newestDead);
+        return new RecentDeaths(counted, count, mostDeathsInADay(since),
+                FishAlive.shouldAllBeRight(eggs, of(Analyte.DEATHS), secondLooks), hours, newestDead);
     }
 
     private int mostDeathsInADay(Instant since) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import org.tankrounds.fish.DatedTemperature;
+import org.tankrounds.water.Range;
 
 /**
  * Temperature readings set right: where a number makes no sense in its own unit but fits the tank in the other
@@ -18,6 +19,9 @@ final class TemperatureReadings {
     private static final double SLIP_C = 2;
     private static final double ONE_LOOK_C = 1.5;
     private static final double SAME_LEVEL_C = 1.5;
+    /** From ice on a thermometer that is a degree off, to more than any classroom is warm. */
+    private static final Range CLASSROOM_WATER_C = new Range(-1, 35);
+    private static final Range LIQUID_WITH_FISH_C = new Range(0, 30);
 
     private TemperatureReadings() {
     }
@@ -92,7 +96,7 @@ final class TemperatureReadings {
 
     private static Observation setRight(Observation reading, double expectedC) {
         double read = reading.value();
-        if (Math.abs(read - expectedC) < FAR_C) {
+        if (CLASSROOM_WATER_C.holds(read) && Math.abs(read - expectedC) < FAR_C) {
             return reading;
         }
         double fromFahrenheit = (read - 32) / 1.8;
@@ -108,6 +112,17 @@ final class TemperatureReadings {
         }
         if (Math.abs(read * 10 - expectedC) < SLIP_C) {
             return taken(reading, read * 10, reading.halfStep());
+        }
+        return inOnlyScale(reading, fromFahrenheit, fromCelsius);
+    }
+
+    /** What no water shows in its own scale can only be meant in the other, whatever was expected. */
+    private static Observation inOnlyScale(Observation reading, double fromFahrenheit, double fromCelsius) {
+        if (reading.value() > CLASSROOM_WATER_C.max() && LIQUID_WITH_FISH_C.holds(fromFahrenheit)) {
+            return taken(reading, fromFahrenheit, reading.halfStep() / 1.8);
+        }
+        if (reading.value() < CLASSROOM_WATER_C.min() && LIQUID_WITH_FISH_C.holds(fromCelsius)) {
+            return taken(reading, fromCelsius, reading.halfStep() * 1.8);
         }
         return reading;
     }

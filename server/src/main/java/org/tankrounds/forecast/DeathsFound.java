@@ -7,11 +7,10 @@ import org.tankrounds.belief.RecentDeaths;
  * in clusters. All figures are the project's choice.
  *
  * @param deaths as counted
- * @param fishAlive those left
  * @param usualPerFishDay losses of healthy fish
  * @param perExcess added per unit of u beyond a limit, summed over the limits
  */
-record DeathsFound(RecentDeaths deaths, int fishAlive, double usualPerFishDay, double perExcess) {
+record DeathsFound(RecentDeaths deaths, double usualPerFishDay, double perExcess) {
 
     private static final int MOST_COUNTED = 30;
     private static final double MOST_EXCESS = 3;
@@ -24,14 +23,14 @@ record DeathsFound(RecentDeaths deaths, int fishAlive, double usualPerFishDay, d
 
     /** How likely so many deaths are in water so far beyond its limits. */
     double likelihood(double excess) {
-        double fishDays = Math.max(1, fishAlive) * deaths.overHours() / 24;
+        double fishDays = Math.max(1, deaths.alive()) * deaths.overHours() / 24;
         return ofExpected(fishDays * (usualPerFishDay + perExcess * Math.min(MOST_EXCESS, excess)));
     }
 
     /** How much likelier they make trouble that no reading shows. @param asRead their mean likelihood otherwise */
     double unseenChance(double asRead) {
         double seen = (1 - OTHER_CAUSE) * asRead
-                + OTHER_CAUSE * ofExpected(OTHER_CAUSE_SHARE * Math.max(1, fishAlive));
+                + OTHER_CAUSE * ofExpected(OTHER_CAUSE_SHARE * Math.max(1, deaths.alive()));
         double unseen = UNSEEN_CHANCE * likelihood(UNSEEN_EXCESS);
         return Math.max(0, unseen / (unseen + (1 - UNSEEN_CHANCE) * seen) - UNSEEN_CHANCE);
     }

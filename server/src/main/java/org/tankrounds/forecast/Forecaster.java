@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Objects;
 import org.tankrounds.belief.BeliefFilter;
 import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.OxygenReadings;
+import org.tankrounds.belief.PastedLog;
 import org.tankrounds.belief.TankBelief;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.fish.Stage;
@@ -85,18 +87,21 @@ public final class Forecaster {
     }
 
     /**
-     * What counts. The same line again, as in a file pasted twice, is no second look that bears out a slip of the pen.
+     * What counts. The same line again, as in a file pasted twice, is no second look that bears out a slip of the pen;
+     * nor is a whole log that was pasted again under other hours.
      * Temperatures are taken as far as likely by the belief, once mixed-up scales are set right.
      */
     private static List<Observation> ofTheSeason(TankFacts facts, List<Observation> noted, Instant asOf) {
         Instant from = facts.seasonFrom(asOf);
-        return noted.stream().filter(o -> !o.at().isBefore(from)).distinct()
+        List<Observation> known = PastedLog.once(noted.stream()
+                .filter(o -> !o.at().isBefore(from) && !o.at().isAfter(asOf)).distinct().toList());
+        return OxygenReadings.setRight(known, facts.elevationM().orElse(0)).stream()
                 .map(o -> o.analyte() == Analyte.TEMPERATURE ? o : o.asFarAsLikely()).toList();
     }
 
     private static void weighByDeaths(Outcome outcome, TankBelief belief) {
-        outcome.weighByDeaths(new DeathsFound(belief.deaths(), belief.fishAlive(), USUAL_DEATHS_PER_FISH_DAY,
-                DEATHS_PER_FISH_DAY_AND_EXCESS));
+        outcome.weighByDeaths(new DeathsFound(
+                belief.deaths(), USUAL_DEATHS_PER_FISH_DAY, DEATHS_PER_FISH_DAY_AND_EXCESS));
     }
 
     /** To the decimals that are published, so that the order can be checked from what is printed. */

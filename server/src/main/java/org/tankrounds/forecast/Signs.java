@@ -210,9 +210,16 @@ final class Signs {
         ReadSeries feed = of(Analyte.FEED);
         put(Sign.FEED_G_PER_100_L,
                 feed.isEmpty() ? Double.NaN : 100 * feed.sumOf(7) / belief.facts().volumeL().orElse(150));
-        ReadSeries deaths = of(Analyte.DEATHS);
-        put(Sign.DEAD_OF_3_DAYS, 100 * deaths.sumOf(3) / belief.fishAlive());
-        put(Sign.DEAD_OF_14_DAYS, 100 * deaths.sumOf(FORTNIGHT_DAYS) / belief.fishAlive());
+        ReadSeries deaths = deaths();
+        put(Sign.DEAD_OF_3_DAYS, 100 * deaths.sumOf(3) / belief.deaths().alive());
+        put(Sign.DEAD_OF_14_DAYS, 100 * deaths.sumOf(FORTNIGHT_DAYS) / belief.deaths().alive());
+    }
+
+    /** A count that is doubted for being large is of as many as are likely at least. */
+    private ReadSeries deaths() {
+        return new ReadSeries(readings.getOrDefault(Analyte.DEATHS, List.of()).stream()
+                .map(o -> Observation.of(o.at(), o.analyte(), o.analyte().likely().nearest(o.value()), o.halfStep()))
+                .toList(), asOf);
     }
 
     private double days(Instant at) {

@@ -14,10 +14,12 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tankrounds.belief.BeliefFilter;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.testing.Water;
 import org.tankrounds.water.Analyte;
+import org.tankrounds.water.OxygenSaturation;
 
 /** Slips of the pen: one odd number is not believed at once, two that agree are. */
 class OddReadingsTest {
@@ -84,6 +86,49 @@ class OddReadingsTest {
         Forecast forecast = forecast(feedingFish(), with(CALM, read(0.1, Analyte.TEMPERATURE, 54, 0.5)));
         assertThat(forecast.chance()).isLessThan(0.1);
         assertThat(forecast.series().get(0).fan().get(0).q50()).isCloseTo(12.2, within(1.0));
+    }
+
+    /** A number that no water shows in its own scale is one in the other, whatever the tank was before. */
+    @ParameterizedTest(name = "{0} °C, noted as {1} °C")
+    @CsvSource({"17, -8.33", "19, -7.22", "20, -6.67", "25, -3.89", "5.56, 42", "7.22, 45", "11.11, 52", "16.67, 62"})
+    void scaleMixedUp_isAsInTheRightScale(double temperatureC, double notedC) {
+        List<Observation> right = FINE.withTemperatureC(temperatureC).lastRead(0.1);
+        List<Observation> mixedUp = FINE.withTemperatureC(notedC).lastRead(0.1);
+        assertThat(chance(mixedUp)).isCloseTo(chance(right), within(0.1));
+        assertThat(chance(mixedUp.subList(0, 1))).isCloseTo(chance(right.subList(0, 1)), within(0.3));
+        List<Observation> before = FINE.lastRead(6.1);
+        assertThat(chance(with(before, mixedUp.subList(0, 15).toArray(Observation[]::new))))
+                .isCloseTo(chance(with(before, right.subList(0, 15).toArray(Observation[]::new))), within(0.1));
+    }
+
+    /** A meter that was set to show the share of saturation. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"30", "40", "49"})
+    void oxygenInPercentUnderMgPerL_isTakenAsPercent(double percent) {
+        List<Observation> right = FINE.withOxygenMgPerL(percent / 100 * OxygenSaturation.mgPerL(11, 0)).lastRead(0.1);
+        assertThat(chance(FINE.withOxygenMgPerL(percent).lastRead(0.1))).isCloseTo(chance(right), within(0.1));
+        Observation lone = read(0.05, Analyte.DISSOLVED_OXYGEN, percent, 0.5);
+        assertThat(chance(with(FINE.lastRead(0.1), lone))).isLessThan(0.35);
+    }
+
+    /** Fish-hours beyond a limit order the board: a slip in the stock must not head it for good. */
+    @Test
+    void stockThatTheTankCannotHold_isTakenAsTheUsual() {
+        List<Observation> bad = FINE.withNitriteMgPerL(0.4).lastRead(0.1);
+        Forecast usual = forecast(feedingFish().eggs(BeliefFilter.EGGS_WHERE_UNKNOWN), bad);
+        assertThat(forecast(feedingFish().eggs(10_000_000), bad).exposure()).isEqualTo(usual.exposure());
+        assertThat(forecast(feedingFish().eggs(2000), bad).exposure()).isGreaterThan(10 * usual.exposure());
+    }
+
+    @Test
+    void noStockWhereFishAreFed_isTakenAsTheUsual() {
+        List<Observation> fed = with(FINE.withNitriteMgPerL(0.4).lastRead(0.1), read(1, Analyte.FEED, 2, 0));
+        assertThat(forecast(feedingFish().eggs(0), fed).exposure()).isEqualTo(
+                forecast(feedingFish().eggs(BeliefFilter.EGGS_WHERE_UNKNOWN), fed).exposure());
+    }
+
+    private static double chance(List<Observation> readings) {
+        return forecast(feedingFish(), readings).chance();
     }
 
     @Test

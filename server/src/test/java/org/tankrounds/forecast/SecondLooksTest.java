@@ -2,6 +2,7 @@ package org.tankrounds.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.tankrounds.testing.Water.FINE;
 import static org.tankrounds.testing.Water.feedingFish;
 import static org.tankrounds.testing.Water.forecast;
@@ -41,8 +42,27 @@ class SecondLooksTest {
         List<Observation> log = with(asNoted(2.1), odd);
         Forecast once = forecast(feedingFish(), log);
         Forecast pasted = forecast(feedingFish(), with(log, later(log, hours).toArray(Observation[]::new)));
-        assertThat(pasted.chance()).isLessThan(once.chance() + 0.1).isLessThan(0.5);
+        assertThat(pasted.chance()).isCloseTo(once.chance(), within(0.1)).isLessThan(0.5);
         assertThat(pasted.fishAlive()).isGreaterThan(once.fishAlive() / 2 - 5);
+    }
+
+    /** Else a tank whose fish die, or whose water is changed often, falls on the board by being noted twice. */
+    @ParameterizedTest(name = "{0} h later, nitrite {1}, {2} dead, {3} % changed")
+    @CsvSource({"1, 0.2, 30, 25", "5, 0.2, 30, 25", "20, 0.2, 30, 25", "3, 0.2, 12, 25", "1, 0.5, 0, 50",
+        "5, 0.5, 0, 50", "20, 0.5, 0, 50", "5, 0.02, 1, 25"})
+    void logPastedAgainUnderOtherHours_countsDeathsChangesAndFeedOnce(
+            double hours, double nitriteMgPerL, int dead, int changedPercent) {
+        List<Observation> log = with(FINE.withNitriteMgPerL(nitriteMgPerL).lastRead(1),
+                read(1.3, Analyte.DEATHS, dead, 0));
+        for (int day = 0; day < 35; day++) {
+            log.add(read(day + 1.1, day % 7 == 0 ? Analyte.WATER_CHANGE : Analyte.FEED,
+                    day % 7 == 0 ? changedPercent : 2, 0));
+        }
+        Forecast once = forecast(feedingFish(), log);
+        Forecast pasted = forecast(feedingFish(), with(log, later(log, hours).toArray(Observation[]::new)));
+        assertThat(pasted.chance()).isCloseTo(once.chance(), within(0.1));
+        assertThat(pasted.exposure()).isCloseTo(once.exposure(), withinPercentage(10));
+        assertThat(pasted.fishAlive()).isEqualTo(once.fishAlive());
     }
 
     /** A class that tests by the timetable, with cards that mostly show the same colour. */

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.water.Analyte;
@@ -55,6 +56,22 @@ class WorseReadingTest {
                 level -> with(FINE.lastRead(1), read(0.1, analyte, level, 0));
         assertRises(feedingFish(), lone, levels);
         assertRises(eggs(), lone, levels);
+    }
+
+    /** Not even a number that nobody can have counted, which takes no fish from those that live. */
+    @ParameterizedTest(name = "nitrite {0}")
+    @ValueSource(doubles = {0.02, 0.2})
+    void moreDead_areNeverLessRisk(double nitriteMgPerL) {
+        List<Observation> calm = FINE.withNitriteMgPerL(nitriteMgPerL).lastRead(0.1);
+        double chance = 0;
+        for (double dead : new double[] {0, 1, 2, 5, 10, 20, 30, 40, 41, 50, 60, 80, 99, 100, 101, 150, 1000}) {
+            Observation count = read(0.05, Analyte.DEATHS, dead, 0);
+            boolean isDoubtful = !Analyte.DEATHS.isLikely(dead);
+            double more = forecast(feedingFish(), with(calm, new Observation(count.at(), count.analyte(), dead, 0,
+                    false, isDoubtful))).chance();
+            assertThat(more).as(dead + " dead").isGreaterThanOrEqualTo(chance - LUCK);
+            chance = Math.max(chance, more);
+        }
     }
 
     /** So near its limit that a small step is believed and passes it. */
