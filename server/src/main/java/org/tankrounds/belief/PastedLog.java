@@ -57,8 +57,7 @@ public final class PastedLog {
         for (int i = 0; i < full.size(); i++) {
             for (Instant next : full.subList(i + 1, Math.min(full.size(), i + 1 + NEXT_LOOKS))) {
                 Duration later = Duration.between(full.get(i), next);
-                if (later.compareTo(NEAREST_TIMETABLE) < 0
-                        && looks.get(full.get(i)).stream().allMatch(o -> isThere(o, later))) {
+                if (later.compareTo(NEAREST_TIMETABLE) < 0 && isFull(firsts(looks.get(full.get(i)), later))) {
                     counts.merge(later, 1, Integer::sum);
                 }
             }
@@ -84,6 +83,10 @@ public final class PastedLog {
     private static boolean isFull(List<Observation> look) {
         return look.stream().map(Observation::analyte).filter(analyte -> !analyte.isHusbandry()).distinct().count()
                 >= TESTS;
+    }
+
+    private List<Observation> firsts(List<Observation> look, Duration later) {
+        return look.stream().filter(o -> isFirstOfTwo(o, later)).toList();
     }
 
     /** There again once, and at no regular interval. */
@@ -116,7 +119,7 @@ public final class PastedLog {
         private int odd;
 
         void take(List<Observation> look, Duration later) {
-            List<Observation> firsts = look.stream().filter(o -> isFirstOfTwo(o, later)).toList();
+            List<Observation> firsts = firsts(look, later);
             if (!firsts.isEmpty()) {
                 different.add(firsts.stream().map(o -> List.<Object>of(o.analyte(), o.value())).collect(toSet()));
             }

@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param isCounted whether anybody counted in that time, be it none
  * @param count fish or eggs found dead
  * @param mostInADay most of them that were found within 24 hours; what a long absence left counts as found then
- * @param alive those left should every count be right, that which is doubted too; a number that no lot had is most of it
+ * @param alive those left should every count be right, a doubted one too; a number that no lot had is most of it
  * @param overHours from the count before (three days at most) to the newest one
  * @param newest when the newest dead were found
  */
