@@ -2,7 +2,7 @@ package org.tankrounds.forecast;
 
 import java.util.Arrays;
 
-/** Where each path passes a limit: for how many hours, by how far, and when first. How paths count is not known here. */
+/** Where each path passes a limit: for how long, by how far, and when first. How paths count is not known here. */
 final class Crossings {
 
     /** Hours beyond any limit from which the tank counts as having been beyond. */
