@@ -8,7 +8,7 @@ import org.tankrounds.forecast.Effect;
 /**
  * What to do about a tank.
  *
- * @param remedies most useful first; empty for a tank that needs nothing
+ * @param remedies those for breath first, then by the weight of their reasons; empty for a tank that needs nothing
  * @param together what all of them are expected to do; empty where fewer than two have an effect
  */
 public record Advice(List<Remedy> remedies, Optional<Effect> together) {

@@ -15,8 +15,9 @@ import org.tankrounds.forecast.Prospect;
 import org.tankrounds.forecast.Reason;
 
 /**
- * What to bring and do for a tank, most useful first, each act tried on the courses of its forecast: what
- * does harm there is never advised, and what does next to nothing is left out. Decision support for
+ * What to bring and do for a tank, by the reasons of its forecast from the weightiest on, each act tried on its
+ * courses: what does harm there is not advised but for breath and the fast, and what does next to nothing is left
+ * out. Decision support for
  * volunteers; it is no veterinary, legal or electrical advice, and an agency's instruction outranks it.
  */
 public final class Advisor {

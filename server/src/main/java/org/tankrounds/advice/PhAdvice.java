@@ -128,7 +128,7 @@ final class PhAdvice {
 
     /** What stands beside whatever is to bring alkalinity back with care. */
     private Deed care() {
-        return Stream.concat(salt(), fast()).flatMap(each -> each.deed().stream()).reduce(Deed.NOTHING, Deed::and);
+        return Proposal.deedOf(Stream.concat(salt(), fast()));
     }
 
     private List<Proposal> soda(double missingMgPerL, Deed beside) {

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.LookAhead;
@@ -41,6 +42,11 @@ record Proposal(Act act, Optional<Deed> deed, boolean isForesight, Deed beside) 
 
     static Proposal moreAir(Driver driver) {
         return of(Act.plain(Act.Kind.MORE_AIR, driver), Deed.moreAir());
+    }
+
+    /** What the water feels of all of them. */
+    static Deed deedOf(Stream<Proposal> proposals) {
+        return proposals.flatMap(each -> each.deed.stream()).reduce(Deed.NOTHING, Deed::and);
     }
 
     Proposal asForesight() {

@@ -175,8 +175,8 @@ final class Proposals {
     }
 
     private Deed withoutFeed(Proposal salt) {
-        return Stream.concat(Stream.of(salt), Fasting.against(Driver.NITRITE, ahead, observations).stream())
-                .flatMap(each -> each.deed().stream()).reduce(Deed.NOTHING, Deed::and);
+        return Proposal.deedOf(Stream.concat(
+                Stream.of(salt), Fasting.against(Driver.NITRITE, ahead, observations).stream()));
     }
 
     private void skipFeed(Driver driver) {

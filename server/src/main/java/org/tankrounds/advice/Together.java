@@ -3,7 +3,6 @@ package org.tankrounds.advice;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.LookAhead;
 import org.tankrounds.forecast.MassDeaths;
@@ -17,9 +16,9 @@ import org.tankrounds.forecast.MassDeaths;
 record Together(List<Tried> acts, Optional<Effect> shown) {
 
     static Together of(LookAhead ahead, List<Tried> acts) {
-        List<Deed> deeds = acts.stream().flatMap(tried -> tried.proposal().deed().stream()).toList();
-        return new Together(acts, deeds.size() < 2 ? Optional.empty()
-                : Optional.of(ahead.effect(deeds.stream().reduce(Deed.NOTHING, Deed::and), ahead.forecast().driver())));
+        long felt = acts.stream().filter(tried -> tried.proposal().deed().isPresent()).count();
+        return new Together(acts, felt < 2 ? Optional.empty() : Optional.of(ahead.effect(
+                Proposal.deedOf(acts.stream().map(Tried::proposal)), ahead.forecast().driver())));
     }
 
     /**

@@ -1,7 +1,5 @@
 package org.tankrounds.belief;
 
-import static java.util.stream.Collectors.groupingBy;
-import static java.util.stream.Collectors.toList;
 import static java.util.stream.Collectors.toSet;
 
 import java.time.Duration;
@@ -10,7 +8,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
 import org.tankrounds.water.Analyte;
@@ -35,10 +32,10 @@ public final class PastedLog {
     /** A probe has many within a day, and is not what is pasted by hand. */
     private static final int NEXT_LOOKS = 24;
 
-    private final NavigableMap<Instant, List<Observation>> looks;
+    private final Looks looks;
 
     private PastedLog(List<Observation> observations) {
-        looks = observations.stream().collect(groupingBy(Observation::at, TreeMap::new, toList()));
+        looks = new Looks(observations);
     }
 
     /** The observations in the same order, without those that are there a second time. */
@@ -51,13 +48,13 @@ public final class PastedLog {
 
     /** At which enough looks come again to be a log. */
     private List<Duration> distances() {
-        List<Instant> full = looks.entrySet().stream().filter(look -> isFull(look.getValue()))
+        List<Instant> full = looks.byTime().entrySet().stream().filter(look -> isFull(look.getValue()))
                 .map(Map.Entry::getKey).toList();
         Map<Duration, Integer> counts = new TreeMap<>();
         for (int i = 0; i < full.size(); i++) {
             for (Instant next : full.subList(i + 1, Math.min(full.size(), i + 1 + NEXT_LOOKS))) {
                 Duration later = Duration.between(full.get(i), next);
-                if (later.compareTo(NEAREST_TIMETABLE) < 0 && isFull(firsts(looks.get(full.get(i)), later))) {
+                if (later.compareTo(NEAREST_TIMETABLE) < 0 && isFull(firsts(looks.at(full.get(i)), later))) {
                     counts.merge(later, 1, Integer::sum);
                 }
             }
@@ -68,8 +65,8 @@ public final class PastedLog {
     private List<Observation> again(Duration later) {
         List<Observation> again = new ArrayList<>();
         Run run = new Run();
-        for (List<Observation> look : looks.values()) {
-            if (look.stream().allMatch(o -> isThere(o, later) || isThere(o, later.negated()))) {
+        for (List<Observation> look : looks.byTime().values()) {
+            if (look.stream().allMatch(o -> looks.isThere(o, later) || looks.isThere(o, later.negated()))) {
                 run.take(look, later);
             } else if (!run.bearsOneMoreOdd()) {
                 again.addAll(run.again());
@@ -91,22 +88,17 @@ public final class PastedLog {
 
     /** There again once, and at no regular interval. */
     private boolean isFirstOfTwo(Observation o, Duration later) {
-        return isThere(o, later) && !isRead(o.analyte(), o.at().minus(later))
+        return looks.isThere(o, later) && !isRead(o.analyte(), o.at().minus(later))
                 && !isRead(o.analyte(), o.at().plus(later.multipliedBy(2)));
     }
 
     private boolean isSecondOfTwo(Observation o, Duration later) {
-        return isThere(o, later.negated()) && !isRead(o.analyte(), o.at().plus(later))
+        return looks.isThere(o, later.negated()) && !isRead(o.analyte(), o.at().plus(later))
                 && !isRead(o.analyte(), o.at().minus(later.multipliedBy(2)));
     }
 
-    private boolean isThere(Observation o, Duration later) {
-        return looks.getOrDefault(o.at().plus(later), List.of()).stream()
-                .anyMatch(other -> other.analyte() == o.analyte() && other.value() == o.value());
-    }
-
     private boolean isRead(Analyte analyte, Instant at) {
-        return looks.getOrDefault(at, List.of()).stream().anyMatch(o -> o.analyte() == analyte);
+        return looks.at(at).stream().anyMatch(o -> o.analyte() == analyte);
     }
 
     /** Looks in a row that come again, or are what came again. */

@@ -4,9 +4,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
-import java.util.NavigableMap;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /**
  * Tells a second look, which bears out an odd reading, from the same look that came twice: resent soon after with the
@@ -24,7 +21,8 @@ final class SecondLooks {
     private static final long DAY_S = Duration.ofDays(1).toSeconds();
 
     private final List<Observation> known;
-    private NavigableMap<Instant, List<Observation>> looks;
+    /** Made when first asked for: most tanks have no odd reading. */
+    private Looks looks;
 
     /** @param known all that was observed of a tank, whatever of it */
     SecondLooks(List<Observation> known) {
@@ -43,12 +41,12 @@ final class SecondLooks {
 
     private boolean isRunAgain(Instant at, Duration later) {
         if (looks == null) {
-            looks = known.stream().collect(Collectors.groupingBy(Observation::at, TreeMap::new, Collectors.toList()));
+            looks = new Looks(known);
         }
-        boolean isOnATimetable = later.toSeconds() % DAY_S == 0 || looks.containsKey(at.minus(later));
+        boolean isOnATimetable = later.toSeconds() % DAY_S == 0 || !looks.at(at.minus(later)).isEmpty();
         int enough = isOnATimetable ? RUN_ON_A_TIMETABLE : RUN;
-        int since = comeAgain(looks.tailMap(at, true).values(), later, enough);
-        return since + comeAgain(looks.headMap(at, false).descendingMap().values(), later, enough) >= enough;
+        int since = comeAgain(looks.byTime().tailMap(at, true).values(), later, enough);
+        return since + comeAgain(looks.byTime().headMap(at, false).descendingMap().values(), later, enough) >= enough;
     }
 
     /** How many looks in a row are there again so much later, each of them in all that was read. */
@@ -58,7 +56,7 @@ final class SecondLooks {
             boolean isAgain = look.stream().anyMatch(o -> isOnlyOneOfTwo(o, later));
             boolean isCopy = look.stream().anyMatch(o -> isOnlyOneOfTwo(o, later.negated()));
             if (count == enough || !isAgain && !isCopy
-                    || !look.stream().allMatch(o -> isThere(o, later) || isThere(o, later.negated()))) {
+                    || !look.stream().allMatch(o -> looks.isThere(o, later) || looks.isThere(o, later.negated()))) {
                 break;
             }
             count += isAgain ? 1 : 0;
@@ -68,11 +66,7 @@ final class SecondLooks {
 
     /** There again once; what always reads the same is there again and again, which tells nothing. */
     private boolean isOnlyOneOfTwo(Observation o, Duration later) {
-        return isThere(o, later) && !isThere(o, later.negated()) && !isThere(o, later.multipliedBy(2));
-    }
-
-    private boolean isThere(Observation o, Duration later) {
-        return looks.getOrDefault(o.at().plus(later), List.of()).stream()
-                .anyMatch(other -> other.analyte() == o.analyte() && other.value() == o.value());
+        return looks.isThere(o, later) && !looks.isThere(o, later.negated())
+                && !looks.isThere(o, later.multipliedBy(2));
     }
 }

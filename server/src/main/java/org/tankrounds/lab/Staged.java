@@ -35,7 +35,7 @@ enum Staged {
     AIR_CLOGGED_WITH_AMMONIA(EnumSet.of(Act.Kind.MORE_AIR)) {
         @Override
         void on(TankWater water, Luck luck) {
-            water.clogAir(luck.between(0.2, 0.6));
+            AIR_CLOGGED.on(water, luck);
             TankState held = water.state();
             water.dissolve(luck.between(0.5, 4.0), held.nitriteMgPerL(), held.alkalinityMgPerL());
         }
