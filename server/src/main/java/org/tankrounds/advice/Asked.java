@@ -18,6 +18,7 @@ final class Asked {
 
     /** Water is changed against what was read within this time; later, another reading tells whether to. */
     private static final Duration FRESH = Duration.ofDays(3);
+    private static final Duration AMMONIA_COUNTS = Duration.ofDays(7);
 
     private Asked() {
     }
@@ -67,6 +68,11 @@ final class Asked {
         }
         return Stream.of(of(driver), driver == Driver.PH ? Analyte.TOTAL_AMMONIA : Analyte.PH)
                 .filter(isFresh.negate()).findFirst();
+    }
+
+    /** Read within the week. */
+    static boolean isAmmoniaKnown(List<Observation> observations, Forecast forecast) {
+        return isReadWithin(AMMONIA_COUNTS, Analyte.TOTAL_AMMONIA, observations, forecast);
     }
 
     static boolean isReadLately(Analyte analyte, List<Observation> observations, Forecast forecast) {

@@ -46,7 +46,10 @@ final class ChangeSize {
         return ahead.highU(Deed.NOTHING, driver) > AIM;
     }
 
-    /** The change that helps, or a warning where it would harm; empty where none is needed. */
+    /**
+     * The change that helps, or against ammonia a warning where it would harm; empty where none is needed or none helps.
+     * Against nitrite none is warned of: it may harm where alkalinity is short, and help where it is not.
+     */
     Optional<Proposal> proposal() {
         if (!isCalledFor()) {
             return Optional.empty();
@@ -60,7 +63,7 @@ final class ChangeSize {
             return harmless(best);
         }
         Optional<Proposal> besideOthers = harmless(MOST_PERCENT).filter(Proposal::leansOnOthers);
-        return besideOthers.isPresent() || left <= 1 ? besideOthers
+        return besideOthers.isPresent() || left <= 1 || driver == Driver.NITRITE ? besideOthers
                 : Optional.of(Proposal.of(Act.plain(Act.Kind.LEAVE_WATER, driver)));
     }
 

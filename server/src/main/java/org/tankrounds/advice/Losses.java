@@ -52,10 +52,13 @@ final class Losses {
         return Proposal.of(Act.ask(Driver.DEATHS, analyte));
     }
 
-    /** Unless oxygen was read today and found enough. */
+    /**
+     * Oxygen was read today and found short, or neither it nor ammonia is known. Where ammonia is, the courses tell
+     * whether air, which lifts the pH, would only make more of it harmful.
+     */
     private boolean mayLackBreath() {
-        return isUnread(Analyte.DISSOLVED_OXYGEN)
-                || ahead.limits().ofOxygen(forecast.stage(), ahead.belief().oxygenMgPerLNow()) > 1;
+        return isUnread(Analyte.DISSOLVED_OXYGEN) ? !Asked.isAmmoniaKnown(observations, forecast)
+                : ahead.limits().ofOxygen(forecast.stage(), ahead.belief().oxygenMgPerLNow()) > 1;
     }
 
     /** What was read before the water was changed says nothing about what came in. */

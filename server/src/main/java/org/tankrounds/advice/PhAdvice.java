@@ -30,15 +30,16 @@ final class PhAdvice {
     static final double MIDDLE_PH = 7.5;
     private static final double ALKALINITY_AIM_MG_PER_L = 50;
     /** Below the 20 to 30 mg/L a day of common practice, which in soft water wakes nitrifiers at a stroke. */
-    private static final List<Double> RAISES_MG_PER_L = List.of(10.0, 5.0);
+    private static final List<Double> RAISES_MG_PER_L = List.of(10.0, 5.0, 2.0);
     private static final double AMMONIA_TOO_HIGH_FOR_BICARBONATE = 0.5;
     /** From here on fresh water did a sour tank more harm than good (learned on simulated tanks). */
     private static final double AMMONIA_TOO_HIGH_FOR_CHANGE = 4;
     private static final Duration NITROGEN_AGE = Duration.ofDays(7);
     /** Of its limit, with all the ammonia turned into it (learned on simulated soft water). */
     private static final double NITRITE_SHARE_FOR_BICARBONATE = 0.7;
-    /** The most moves the pH by less than a fish minds (common practice, no source). */
     private static final List<Double> CHANGES_PERCENT = List.of(20.0, 15.0, 10.0, 5.0);
+    /** In a day (common practice, no source). */
+    private static final double MOST_LIFT_PH = 0.5;
 
     private final LookAhead ahead;
     private final Forecast forecast;
@@ -72,6 +73,10 @@ final class PhAdvice {
      * missing.
      */
     private List<Proposal> againstLow() {
+        if (isTooMuchForChange()) {
+            return withCare(List.of(Proposal.of(Act.plain(Act.Kind.LEAVE_WATER, Driver.PH)),
+                    Proposal.of(Act.plain(Act.Kind.LOOK_AT_FISH, Driver.PH))));
+        }
         if (isAmmoniaHigh()) {
             boolean isBeyond = ahead.highU(Deed.NOTHING, Driver.PH) > 1;
             return withCare(isBeyond ? changesWith(care()) : foreseeing());
@@ -117,8 +122,9 @@ final class PhAdvice {
         return Stream.of(salt(), rest.stream(), fast()).flatMap(Function.identity()).toList();
     }
 
+    /** Much ammonia in sour water is a filter that has stopped for want of alkalinity, read or not. */
     private Stream<Proposal> salt() {
-        return isAlkalinityUsedUp()
+        return isAlkalinityUsedUp() || isTooMuchForChange()
                 ? Salting.against(Driver.PH, ahead.belief()).map(Proposal::asForesight).stream() : Stream.empty();
     }
 
@@ -136,9 +142,13 @@ final class PhAdvice {
                 this::bicarbonate, beside);
     }
 
-    /** The largest that the model finds no harm in, with what is done beside it; none where it finds harm in all. */
+    /**
+     * The largest that lifts the pH by no more than fish bear and that the model finds no harm in, with what is done
+     * beside it; none where it finds harm in all.
+     */
     private List<Proposal> largestHarmless(List<Double> sizes, DoubleFunction<Proposal> proposal, Deed beside) {
         return sizes.stream().map(size -> proposal.apply(size).with(beside))
+                .filter(each -> ahead.liftsPh(each.deed().orElseThrow()) <= MOST_LIFT_PH)
                 .filter(each -> each.isHarmless(ahead)).limit(1).toList();
     }
 
@@ -152,6 +162,10 @@ final class PhAdvice {
 
     private boolean isAmmoniaHigh() {
         return ammonia() >= AMMONIA_TOO_HIGH_FOR_BICARBONATE;
+    }
+
+    private boolean isTooMuchForChange() {
+        return ammonia() >= AMMONIA_TOO_HIGH_FOR_CHANGE;
     }
 
     /** As read or as held, whichever is more, mg N/L. */
@@ -191,10 +205,6 @@ final class PhAdvice {
     }
 
     private List<Proposal> changesWith(Deed beside) {
-        if (ammonia() >= AMMONIA_TOO_HIGH_FOR_CHANGE) {
-            return List.of(Proposal.of(Act.plain(Act.Kind.LEAVE_WATER, Driver.PH)),
-                    Proposal.of(Act.plain(Act.Kind.LOOK_AT_FISH, Driver.PH)));
-        }
         Optional<Analyte> unread = Asked.beforeChange(Driver.PH, observations, forecast);
         return unread.isPresent() ? List.of(Proposal.of(Act.ask(Driver.PH, unread.get())))
                 : largestHarmless(CHANGES_PERCENT, this::change, beside);

@@ -1,6 +1,5 @@
 package org.tankrounds.advice;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,7 +28,6 @@ final class Proposals {
     private static final double MOST_ICE_KG = 10;
     /** Ice is meant to last half a day. */
     private static final double ICE_HOURS = 12;
-    private static final Duration AMMONIA_COUNTS = Duration.ofDays(7);
     /** A label's double dose (common practice, no source). */
     private static final double HIDDEN_CHLORINE_TIMES = 2;
     /** For what the water feels where nobody has said how much there is; no amount is then named. */
@@ -194,8 +192,7 @@ final class Proposals {
             all.add(air);
         }
         skipFeed(Driver.DISSOLVED_OXYGEN);
-        if (Asked.newest(observations, Analyte.TOTAL_AMMONIA, forecast)
-                .filter(read -> read.at().isAfter(forecast.asOf().minus(AMMONIA_COUNTS))).isEmpty()) {
+        if (!Asked.isAmmoniaKnown(observations, forecast)) {
             ask(Driver.DISSOLVED_OXYGEN, Analyte.TOTAL_AMMONIA);
         }
     }

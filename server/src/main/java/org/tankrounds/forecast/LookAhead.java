@@ -117,8 +117,7 @@ public final class LookAhead {
                 highest[i] = Math.max(highest[i], paths.u(driver, h, i, limits));
             }
         }
-        Arrays.sort(highest);
-        return Fans.quantile(highest, HIGH);
+        return high(highest);
     }
 
     /**
@@ -126,9 +125,17 @@ public final class LookAhead {
      * three of four courses at most.
      */
     public double wakes(Deed deed) {
-        double[] times = WhatIf.wakes(shownCourses(), deed);
-        Arrays.sort(times);
-        return Fans.quantile(times, HIGH);
+        return high(WhatIf.wakes(shownCourses(), deed));
+    }
+
+    /** By how much the alkalinity that a deed brings may lift the pH at once, on three of four courses at most. */
+    public double liftsPh(Deed deed) {
+        return high(WhatIf.liftsPh(shownCourses(), deed));
+    }
+
+    private static double high(double[] values) {
+        Arrays.sort(values);
+        return Fans.quantile(values, HIGH);
     }
 
     /** Trouble that only deaths tell of stays as likely as it was. */

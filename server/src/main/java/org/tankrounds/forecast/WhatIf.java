@@ -87,6 +87,12 @@ final class WhatIf {
         return Arrays.stream(courses.alkalinityMgPerL()).map(what::timesAsFast).toArray();
     }
 
+    /** By how much its alkalinity lifts the pH, by course. */
+    static double[] liftsPh(Courses courses, Deed deed) {
+        WhatIf what = new WhatIf(courses, deed, 0);
+        return Arrays.stream(courses.alkalinityMgPerL()).map(what::lift).toArray();
+    }
+
     private Paths paths() {
         double[][] temperature = copyIf(deed.movesHeat(), before.temperatureC());
         double[][] ph = copyIf(movesPh, before.ph());
@@ -151,7 +157,7 @@ final class WhatIf {
 
     private void movePh(int k, double[][] ph) {
         double alkalinity = courses.alkalinityMgPerL()[k];
-        double by = StrictMath.log10(alkalinityAfter(alkalinity) / alkalinity);
+        double by = lift(alkalinity);
         double held = Carbonate.carbonDioxideMgPerL(ph[0][k], alkalinity, before.temperatureC()[0][k]);
         double gap = Math.max(0, held - DIOXIDE_IN_BALANCE_MG_PER_L);
         for (int h = 1; h <= hours; h++) {
@@ -159,6 +165,10 @@ final class WhatIf {
             double vented = StrictMath.log10(held / (held - (1 - left) * gap));
             ph[h][k] = Math.min(14, Math.max(0, ph[h][k] + by + vented));
         }
+    }
+
+    private double lift(double alkalinityMgPerL) {
+        return StrictMath.log10(alkalinityAfter(alkalinityMgPerL) / alkalinityMgPerL);
     }
 
     private double alkalinityAfter(double before) {

@@ -19,6 +19,7 @@ public final class AdviceReport {
             "  done alone; at most: share newly beyond, the upper end of the exact 95 % (Clopper and Pearson);",
             "slightly: of them those for at most 6 hours, or by at most a tenth of the limit;",
             "further, less far: beyond a limit anyhow, and by what was done alone a tenth more exposure, or less;",
+            "poisoned: share of mornings after which a tank went beyond the limit of ammonia or nitrite;",
             "LEAVE_WATER is held against half of the water changed, which stands for what came without it; newly are",
             "  tanks that the change would have kept within", "");
 

@@ -3,6 +3,7 @@ package org.tankrounds.lab;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Limits;
@@ -33,6 +34,11 @@ public final class Came {
 
     boolean isBeyond() {
         return hoursBeyond >= BEYOND_HOURS;
+    }
+
+    /** Beyond one of these limits, whatever else. */
+    boolean isBeyondAnyOf(Set<Driver> limits) {
+        return limits.stream().anyMatch(limit -> hours[limit.ordinal()] >= BEYOND_HOURS);
     }
 
     int hoursBeyond() {

@@ -2,18 +2,22 @@ package org.tankrounds.lab;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import org.tankrounds.forecast.Driver;
 
 /** What one act was said to do and what it did, over many mornings. */
 final class EffectRow {
 
     private static final int SAMPLES = 400;
     private static final double TAIL = 0.025;
+    private static final Set<Driver> GIVEN_OFF = EnumSet.of(Driver.UN_IONISED_AMMONIA, Driver.NITRITE);
     private static final String WIDE = "%-45s";
 
     private final String act;
@@ -134,21 +138,30 @@ final class EffectRow {
         return cases.stream().filter(which).count();
     }
 
+    /** Share of the mornings after which the tank went beyond a limit of what its fish give off. */
+    double poisonedWithout() {
+        return mean(one -> one.without().isBeyondAnyOf(GIVEN_OFF) ? 1 : 0);
+    }
+
+    double poisonedWith() {
+        return mean(one -> one.with().isBeyondAnyOf(GIVEN_OFF) ? 1 : 0);
+    }
+
     static String heading() {
         return String.format(Locale.ROOT, WIDE + " %6s %15s %15s %8s %19s %19s %21s", "act", "cases",
                 "chance said", "came", "newly", "exposure said", "came", "more by");
     }
 
     static String headingOfItself() {
-        return String.format(Locale.ROOT, WIDE + " %6s %6s %6s %9s %9s %8s %8s", "act", "cases",
-                "kept", "newly", "at most", "slightly", "further", "less far");
+        return String.format(Locale.ROOT, WIDE + " %6s %6s %6s %9s %9s %8s %8s %15s", "act", "cases",
+                "kept", "newly", "at most", "slightly", "further", "less far", "poisoned");
     }
 
     /** The same of what was done alone, the class doing what it would have done. */
     String ofItself() {
-        return String.format(Locale.ROOT, WIDE + " %6d %6d %6d %8.2f%% %9d %8d %8d", act, cases(), keptWithin(),
-                broughtBeyond(), 100 * broughtBeyondAtMost(), count(Followed::isSlightlyBeyondOfItself),
-                broughtFurther(), broughtLessFar());
+        return String.format(Locale.ROOT, WIDE + " %6d %6d %6d %8.2f%% %9d %8d %8d %6.3f → %6.3f", act, cases(),
+                keptWithin(), broughtBeyond(), 100 * broughtBeyondAtMost(), count(Followed::isSlightlyBeyondOfItself),
+                broughtFurther(), broughtLessFar(), poisonedWithout(), poisonedWith());
     }
 
     @Override

@@ -34,10 +34,7 @@ final class ActWording {
                             + (chloramine ? AMMONIA_FREED : "")
                             + (early ? " Pour it slowly, away from eggs and sac fry." : "") + again(act), REACHING_IN);
             case LEAVE_WATER -> new Advice("Change no water for now.",
-                    (act.driver().equals(Optional.of(Driver.NITRITE))
-                            ? "The alkalinity in the source water would wake the filter, which then makes more nitrite "
-                                    + "than a change takes out."
-                            : "The source water would lift the pH, and with it the harmful share of the ammonia.")
+                    "The source water would lift the pH, and with it the harmful share of the ammonia."
                             + (isAgainstPh(act) ? " " + TOMORROW : ""), "");
             case TEST_WATER_FIRST -> new Advice("Change no more water before chlorine is read.",
                     "Fish died soon after a change: if that water was not treated, more of it kills the rest.", "");

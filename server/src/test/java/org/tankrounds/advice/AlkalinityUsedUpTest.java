@@ -12,13 +12,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
+import org.tankrounds.forecast.Deed;
 import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.LookAhead;
 import org.tankrounds.testing.Water;
 import org.tankrounds.water.Analyte;
+import org.tankrounds.water.Carbonate;
 
 /** Soft water whose changes have stopped: nothing holds the pH, and what ammonia there is may turn into nitrite. */
 class AlkalinityUsedUpTest {
+
+    private static final double VOLUME_L = 110;
 
     @ParameterizedTest(name = "pH {0}, ammonia {1}, nitrite {2}")
     @CsvSource({"6.6, 0.2, 0.1", "6.8, 0.2, 0.2", "6.6, 0.4, 0.03", "6.6, 0.4, 0.2", "6.8, 0.7, 0.03",
@@ -72,12 +76,32 @@ class AlkalinityUsedUpTest {
         assertThat(acts).extracting(Act::kind).doesNotContain(Act.Kind.WATER_CHANGE);
     }
 
+    /** Its filter has stopped for want of alkalinity, read or not; salt is there before it wakes. */
     @Test
-    void sourTankWithMuchAmmonia_isLeft_withoutFeed() {
-        List<Observation> readings = with(FINE.withPh(5.8).withTotalAmmoniaMgPerL(5).lastRead(0.1),
-                read(0.1, Analyte.ALKALINITY, 5, 2));
-        List<Act> acts = new Advisor().advise(Water.lookAhead(feedingFish(), readings), readings).acts();
-        assertThat(acts).extracting(Act::kind).contains(Act.Kind.LEAVE_WATER, Act.Kind.SKIP_FEED);
+    void sourTankWithMuchAmmonia_isLeft_withSaltAndWithoutFeed() {
+        List<Observation> unread = FINE.withPh(5.8).withTotalAmmoniaMgPerL(5).lastRead(0.1);
+        assertThat(List.of(unread, with(unread, read(0.1, Analyte.ALKALINITY, 5, 2)))).allSatisfy(readings ->
+                assertThat(new Advisor().advise(Water.lookAhead(feedingFish(), readings), readings).acts())
+                        .extracting(Act::kind).contains(Act.Kind.LEAVE_WATER, Act.Kind.SALT, Act.Kind.SKIP_FEED)
+                        .doesNotContain(Act.Kind.WATER_CHANGE));
+    }
+
+    /** By no more than half a unit at once (common practice, no source). */
+    @ParameterizedTest(name = "pH {0}, alkalinity {1} mg/L")
+    @CsvSource({"5.4, 1", "5.8, 2", "6.2, 3", "6.6, 5"})
+    void nothingThatBringsAlkalinityBack_liftsThePhByMoreThanFishBear(double ph, double alkalinity) {
+        List<Observation> readings = with(FINE.withPh(ph).withTotalAmmoniaMgPerL(0.05).withNitriteMgPerL(0.01)
+                .lastRead(0.1), read(0.1, Analyte.ALKALINITY, alkalinity, 1));
+        LookAhead ahead = Water.lookAhead(tank(), readings);
+        assertThat(new Advisor().advise(ahead, readings).acts())
+                .filteredOn(act -> act.kind() == Act.Kind.BICARBONATE || act.kind() == Act.Kind.WATER_CHANGE)
+                .isNotEmpty().allSatisfy(act -> assertThat(ahead.liftsPh(deed(act))).isLessThanOrEqualTo(0.5));
+    }
+
+    private static Deed deed(Act act) {
+        double amount = act.amount().orElseThrow();
+        return act.kind() == Act.Kind.WATER_CHANGE ? Deed.waterChange(amount / 100)
+                : Deed.bakingSoda(amount / Carbonate.bicarbonateG(1, VOLUME_L));
     }
 
     private static List<Observation> readings(double ph, double ammonia, double nitrite) {
@@ -90,6 +114,6 @@ class AlkalinityUsedUpTest {
     }
 
     private static TankFacts.Builder tank() {
-        return feedingFish().volumeL(110).eggs(57).sourceAlkalinityMgPerL(28).chlorideMgPerL(14);
+        return feedingFish().volumeL(VOLUME_L).eggs(57).sourceAlkalinityMgPerL(28).chlorideMgPerL(14);
     }
 }

@@ -115,14 +115,17 @@ class AmountsTest {
                 .contains(Act.Kind.LEAVE_WATER).doesNotContain(Act.Kind.WATER_CHANGE);
     }
 
-    /** The same for 100 L: 10 · 0.1678673 g of soda, (60 − 12) · 0.1648458 g of salt, 1 mg/L · 0.70004 g. */
+    /**
+     * The same for 100 L: 2 · 0.1678673 g of soda, for more would lift a pH of 5.8 too fast, (60 − 12) · 0.1648458 g of
+     * salt, 1 mg/L · 0.70004 g.
+     */
     @Test
     void doses_whereNobodySaidHowMuchWaterThereIs_areFor100Litres() {
         TankFacts.Builder unsized = TankFacts.of("unsized").eggs(100).chlorideMgPerL(12).sourceAlkalinityMgPerL(80)
                 .eggsReceivedAt(Water.AS_OF.minus(Duration.ofDays(145))).thermalUnitsC(250);
         List<Observation> sour = with(FINE.withPh(5.8).withTotalAmmoniaMgPerL(0.1).lastRead(0.1),
                 read(0.1, Analyte.ALKALINITY, 5, 5));
-        assertDose(unsized, sour, Act.Kind.BICARBONATE, 1.678673);
+        assertDose(unsized, sour, Act.Kind.BICARBONATE, 0.3357346);
         assertDose(unsized, FINE.withNitriteMgPerL(0.4).lastRead(0.1), Act.Kind.SALT, 48 * 0.1648458);
         assertDose(unsized, with(FINE.lastRead(0.1), read(0.05, Analyte.CHLORINE, 0.5, 0.1)), Act.Kind.THIOSULFATE,
                 0.70004);

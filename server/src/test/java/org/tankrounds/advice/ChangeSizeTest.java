@@ -42,6 +42,27 @@ class ChangeSizeTest {
         assertThat(ahead.wakes(Deed.salt(50))).isEqualTo(1);
     }
 
+    /**
+     * Twelve and ten more are 22 mg/L: log10(22/12) = 0.26; read to half a drop of 4, from 8 on: log10(18/8) = 0.353.
+     */
+    @Test
+    void liftsPh_tellsByHowMuchThePhMayRise() {
+        List<Observation> readings = with(FINE.withPh(6.7).lastRead(0.1), read(0.1, Analyte.ALKALINITY, 12, 4));
+        LookAhead ahead = Water.lookAhead(feedingFish().sourceAlkalinityMgPerL(SOURCE_MG_PER_L), readings);
+        assertThat(ahead.liftsPh(Deed.bakingSoda(10))).isBetween(0.26, 0.353);
+        assertThat(ahead.liftsPh(Deed.salt(50))).isZero();
+    }
+
+    /** Whether a change harms there hangs on how much alkalinity is left; nobody is told to leave the water. */
+    @Test
+    void nitrite_whereNoChangeIsFoundHarmless_isMetWithSaltAndTheQuestionForAlkalinity() {
+        List<Observation> readings = FINE.withNitriteMgPerL(0.2).withTotalAmmoniaMgPerL(3).withPh(6.5).lastRead(0.1);
+        List<Act> acts = acts(SOURCE_MG_PER_L, readings);
+        assertThat(acts).extracting(Act::kind).contains(Act.Kind.SALT);
+        assertThat(acts).filteredOn(act -> act.isAgainst(Driver.NITRITE)).extracting(Act::kind)
+                .doesNotContain(Act.Kind.LEAVE_WATER);
+    }
+
     /** As much alkalinity as the source, and a change helps; so nobody is left with a guess for an answer. */
     @Test
     void ammonia_whereFreshWaterMayHarmAndAlkalinityIsUnread_isLeftUntilThatIsRead() {

@@ -61,6 +61,36 @@ class LossesTest {
                 .doesNotContain(Act.Kind.MORE_AIR);
     }
 
+    /** What the courses tell of it counts, where there is something to tell by. */
+    @Test
+    void massDeathsByAmmonia_whereOxygenIsUnread_areNotGivenAirThatMakesMoreOfItHarmful() {
+        List<Act> acts = advise(diedIn(unread(FINE.withTotalAmmoniaMgPerL(6).withPh(7.8))));
+        assertThat(acts).extracting(Act::kind).contains(Act.Kind.CALL_FOR_HELP, Act.Kind.SKIP_FEED)
+                .doesNotContain(Act.Kind.MORE_AIR);
+    }
+
+    @Test
+    void massDeaths_whereNeitherOxygenNorAmmoniaIsKnown_areGivenAir() {
+        List<Observation> readings = diedIn(unread(FINE.withTotalAmmoniaMgPerL(6).withPh(7.8)).stream()
+                .filter(each -> each.analyte() != Analyte.TOTAL_AMMONIA).toList());
+        assertThat(advise(readings).get(0).kind()).isEqualTo(Act.Kind.MORE_AIR);
+    }
+
+    @Test
+    void massDeathsByAmmonia_whereOxygenIsReadAndShort_areGivenAir() {
+        List<Observation> readings = with(diedIn(unread(FINE.withTotalAmmoniaMgPerL(6).withPh(7.8))),
+                read(0.05, Analyte.DISSOLVED_OXYGEN, 3, 0.5));
+        assertThat(advise(readings).get(0).kind()).isEqualTo(Act.Kind.MORE_AIR);
+    }
+
+    private static List<Observation> unread(Water water) {
+        return water.lastRead(0.1).stream().filter(each -> each.analyte() != Analyte.DISSOLVED_OXYGEN).toList();
+    }
+
+    private static List<Observation> diedIn(List<Observation> readings) {
+        return with(readings, read(0.1, Analyte.DEATHS, 30, 0.5));
+    }
+
     @Test
     void massDeathsByChlorine_areGivenAirAndThiosulfateAndHelp() {
         List<Act> acts = advise(with(FINE.lastRead(0.1), read(0.1, Analyte.DEATHS, 30, 0.5),

@@ -76,7 +76,7 @@ class ActWordingTest {
                 .eggsReceivedAt(Water.AS_OF.minus(Duration.ofDays(145))).thermalUnitsC(250);
         assertThat(words(unsized, Water.with(Water.FINE.withPh(5.8).withTotalAmmoniaMgPerL(0.1).lastRead(0.1),
                 Water.read(0.1, Analyte.ALKALINITY, 5, 5)), Act.Kind.BICARBONATE, false))
-                .contains("Add 1.7 g of baking soda for every 100 L, once");
+                .contains("Add 0.34 g of baking soda for every 100 L, once");
         assertThat(words(unsized, Water.FINE.withNitriteMgPerL(0.4).lastRead(0.1), Act.Kind.SALT, false))
                 .contains("Add 7.9 g of plain salt for every 100 L.");
         assertThat(words(unsized, Water.FINE.withTemperatureC(22).lastRead(0.1), Act.Kind.ICE, false))
@@ -91,8 +91,7 @@ class ActWordingTest {
     }
 
     @Test
-    void waterLeft_isToldWithTheReasonOfWhatItIsLeftFor() {
-        assertThat(ActWording.of(left(Driver.NITRITE), false, false).toString()).contains("wake the filter");
+    void waterLeft_isToldWithTheReason() {
         assertThat(ActWording.of(left(Driver.UN_IONISED_AMMONIA), false, false).toString()).contains("lift the pH");
     }
 
