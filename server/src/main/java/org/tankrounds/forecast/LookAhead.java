@@ -3,6 +3,7 @@ package org.tankrounds.forecast;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.DoubleStream;
 import org.tankrounds.belief.TankBelief;
 
 /** A forecast together with the courses behind it, so that it can be asked what would come of a deed. */
@@ -117,7 +118,7 @@ public final class LookAhead {
                 highest[i] = Math.max(highest[i], paths.u(driver, h, i, limits));
             }
         }
-        return high(highest);
+        return high(Arrays.stream(highest));
     }
 
     /**
@@ -125,17 +126,21 @@ public final class LookAhead {
      * three of four courses at most.
      */
     public double wakes(Deed deed) {
-        return high(WhatIf.wakes(shownCourses(), deed));
+        return high(alkalinities().map(WhatIf.alkalinityChange(belief, deed)::timesAsFast));
     }
 
     /** By how much the alkalinity that a deed brings may lift the pH at once, on three of four courses at most. */
     public double liftsPh(Deed deed) {
-        return high(WhatIf.liftsPh(shownCourses(), deed));
+        return high(alkalinities().map(WhatIf.alkalinityChange(belief, deed)::liftsPh));
     }
 
-    private static double high(double[] values) {
-        Arrays.sort(values);
-        return Fans.quantile(values, HIGH);
+    /** As each course has it. */
+    private DoubleStream alkalinities() {
+        return Arrays.stream(shownCourses().alkalinityMgPerL());
+    }
+
+    private static double high(DoubleStream values) {
+        return Fans.quantile(values.sorted().toArray(), HIGH);
     }
 
     /** Trouble that only deaths tell of stays as likely as it was. */

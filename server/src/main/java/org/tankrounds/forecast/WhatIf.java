@@ -14,22 +14,16 @@ import org.tankrounds.water.Carbonate;
  * <p>Ammonia and nitrite taken out by a change or not given off by unfed fish come back as the filter, which
  * works at half speed at K, has less to do: {@code da/dt = −cut − kA·a}, {@code dn/dt = kA·a − kN·n}, where
  * {@code k = P·K/(C·(K + C))} is the slope of the filter's rate where it just keeps up with the supply P at a
- * level C. Alkalinity that comes in moves the pH by {@code log10(Alk′/Alk)}, because breathing and aeration
- * settle the carbon dioxide; how much was there before differs from course to course within what pH and
- * readings leave open ({@link Alkalinity}). And it wakes a first guild that lacked it ({@code Alk/(KAlk +
- * Alk)}): ammonia then turns into nitrite faster than the second guild can take it. More air and less breath
- * lower the carbon dioxide towards what is in balance with the air, and the pH rises by {@code log10(CO2/CO2′)}.
+ * level C. Alkalinity that comes in lifts the pH and wakes a first guild that lacked it ({@link AlkalinityChange});
+ * ammonia then turns into nitrite faster than the second guild can take it. How much was there before differs from
+ * course to course within what pH and readings leave open ({@link Alkalinity}). More air and less breath lower the
+ * carbon dioxide towards what is in balance with the air, and the pH rises by {@code log10(CO2/CO2′)}.
  */
 final class WhatIf {
 
     private static final int HOURS = Forecast.HORIZON_HOURS;
     private static final double HOUR = 1 / 24.0;
     private static final double HALF_SUBSTRATE_MG_PER_L = Nitrifiers.AMMONIA_OXIDISERS.halfSubstrateMgPerL();
-    /**
-     * What a first guild wants for half its speed differs between tanks, 1 to 25 (from memory). The most of it: of
-     * less, fresh alkalinity would seem harmless where it is not.
-     */
-    private static final double HALF_ALKALINITY_MG_PER_L = 25;
     private static final double LEAST_MG_PER_L = 0.02;
     private static final double LEAST_LEFT = 0.05;
     /**
@@ -58,6 +52,7 @@ final class WhatIf {
     private final int hours;
     private final boolean fasts;
     private final boolean movesPh;
+    private final AlkalinityChange alkalinityChange;
     private final double supplyMgPerLPerDay;
     private final double[] saturation;
     private final double[] cut = new double[HOURS + 1];
@@ -70,6 +65,7 @@ final class WhatIf {
         this.hours = hours;
         fasts = deed.fastHours() > 0 && NitrogenSupply.feeds(belief);
         movesPh = deed.movesPh() || fasts;
+        alkalinityChange = alkalinityChange(belief, deed);
         supplyMgPerLPerDay = NitrogenSupply.mgPerLPerDay(belief);
         saturation = deed.airs()
                 ? ForwardModel.saturation(belief.facts().elevationM().orElse(0)) : new double[0];
@@ -81,16 +77,10 @@ final class WhatIf {
         return new WhatIf(courses, deed, hours).paths();
     }
 
-    /** How many times as fast the first guild may work with it, by course. */
-    static double[] wakes(Courses courses, Deed deed) {
-        WhatIf what = new WhatIf(courses, deed, 0);
-        return Arrays.stream(courses.alkalinityMgPerL()).map(what::timesAsFast).toArray();
-    }
-
-    /** By how much its alkalinity lifts the pH, by course. */
-    static double[] liftsPh(Courses courses, Deed deed) {
-        WhatIf what = new WhatIf(courses, deed, 0);
-        return Arrays.stream(courses.alkalinityMgPerL()).map(what::lift).toArray();
+    /** What its alkalinity does. */
+    static AlkalinityChange alkalinityChange(TankBelief belief, Deed deed) {
+        return new AlkalinityChange(deed,
+                belief.facts().sourceAlkalinityMgPerL().orElse(Alkalinity.USUAL_MG_PER_L));
     }
 
     private Paths paths() {
@@ -157,7 +147,7 @@ final class WhatIf {
 
     private void movePh(int k, double[][] ph) {
         double alkalinity = courses.alkalinityMgPerL()[k];
-        double by = lift(alkalinity);
+        double by = alkalinityChange.liftsPh(alkalinity);
         double held = Carbonate.carbonDioxideMgPerL(ph[0][k], alkalinity, before.temperatureC()[0][k]);
         double gap = Math.max(0, held - DIOXIDE_IN_BALANCE_MG_PER_L);
         for (int h = 1; h <= hours; h++) {
@@ -167,29 +157,12 @@ final class WhatIf {
         }
     }
 
-    private double lift(double alkalinityMgPerL) {
-        return StrictMath.log10(alkalinityAfter(alkalinityMgPerL) / alkalinityMgPerL);
-    }
-
-    private double alkalinityAfter(double before) {
-        double source = belief.facts().sourceAlkalinityMgPerL().orElse(Alkalinity.USUAL_MG_PER_L);
-        return before * (1 - deed.changedShare()) + source * deed.changedShare() + deed.alkalinityMgPerL();
-    }
-
     /**
      * Ammonia that a first guild turns into nitrite beyond what it did, once it has alkalinity again, mg
      * N/L/d.
      */
     private double wokenPerDay(double alkalinityMgPerL) {
-        return Math.max(0, timesAsFast(alkalinityMgPerL) - 1) * supplyMgPerLPerDay;
-    }
-
-    private double timesAsFast(double alkalinityMgPerL) {
-        return alkalinityShare(alkalinityAfter(alkalinityMgPerL)) / alkalinityShare(alkalinityMgPerL);
-    }
-
-    private static double alkalinityShare(double mgPerL) {
-        return mgPerL / (HALF_ALKALINITY_MG_PER_L + mgPerL);
+        return Math.max(0, alkalinityChange.timesAsFast(alkalinityMgPerL) - 1) * supplyMgPerLPerDay;
     }
 
     private void moveNitrogen(int k, double[][] unIonised, double[][] nitrite) {

@@ -21,7 +21,7 @@ public final class Came {
 
     /** An hour of it. */
     void add(TankWater water) {
-        double[] excesses = water.excesses(Limits.DEFAULT);
+        double[] excesses = water.shares(Limits.DEFAULT).excesses();
         boolean isBeyond = false;
         for (int i = 0; i < excesses.length; i++) {
             exposures[i] += excesses[i] * water.alive();

@@ -48,9 +48,10 @@ public record TankSeason(TankFacts facts, List<Observation> observations, int ar
         short[] alive = new short[SchoolCalendar.HOURS];
         float[] nearest = new float[SchoolCalendar.HOURS];
         for (int hour = life.arrivedAt(); hour < SchoolCalendar.HOURS; hour++) {
-            excess[hour] = (float) life.water().excess(Limits.DEFAULT);
+            LimitShares shares = life.water().shares(Limits.DEFAULT);
+            excess[hour] = (float) shares.excess();
+            nearest[hour] = (float) shares.nearest();
             alive[hour] = (short) life.water().alive();
-            nearest[hour] = (float) life.water().nearest(Limits.DEFAULT);
             life.pass(hour);
         }
         return new TankSeason(

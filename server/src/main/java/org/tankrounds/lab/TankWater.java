@@ -1,104 +1,77 @@
 package org.tankrounds.lab;
 
 import java.util.Map;
-import java.util.stream.DoubleStream;
-import org.tankrounds.fish.Development;
 import org.tankrounds.fish.Stage;
-import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Limits;
 import org.tankrounds.tankmodel.Conditions;
-import org.tankrounds.tankmodel.Nitrifiers;
 import org.tankrounds.tankmodel.SourceWater;
-import org.tankrounds.tankmodel.TankModel;
-import org.tankrounds.tankmodel.TankParameters;
 import org.tankrounds.tankmodel.TankState;
 import org.tankrounds.tankmodel.Wastes;
 import org.tankrounds.water.Ammonia;
 import org.tankrounds.water.Carbonate;
-import org.tankrounds.water.Chlorine;
 import org.tankrounds.water.HeatBalance;
 import org.tankrounds.water.OxygenSaturation;
-import org.tankrounds.water.Salt;
 
 /** The water of one tank and what lives in it, hour by hour; things break on their own, people do the rest. */
 final class TankWater {
 
     private static final double YOLK_NITROGEN_G_PER_EGG_DAY = 1.5e-5;
-    private static final double SWIM_UP_G = 0.15;
     /** Feed becomes waste with this time constant, d. */
     private static final double DIGESTION_DAYS = 0.75;
-    private static final double CHLORINE_DAYS = 20 / 24.0;
     private static final double HOUR = 1 / 24.0;
-    private static final double ILLNESS_SHARE_PER_DAY = 0.03;
     private static final double AIR_OF_ANOTHER = 0.8;
-    /** Yields are 3 to 1, so is the room that the guilds take. */
-    private static final double NITRITE_ROOM_SHARE = 1 / 3.0;
 
     private final Map<Trait, Double> traits;
-    private final Mechanics mechanics;
     private final Luck luck;
     private final Chilling chilling;
     private final PhCourse phCourse;
-    private final Lump lump;
+    private final WaterCourse course;
+    private final Room room;
+    private final Shoal shoal;
+    private final Additives additives;
     private final SourceWater tap;
     private final double chlorideTakenMgPerL;
-    private TankModel model;
     private TankState state;
     private double air = 1;
-    /** Chloride from salt, above what the source brings. */
-    private double saltedMgPerL;
     private double wastePoolG;
     private double wasteMgPerLDay;
-    private double chlorineMgPerL;
-    private double drift;
     private double excessOfDay;
-    private int illDays;
-    private double weightRoot = StrictMath.cbrt(SWIM_UP_G);
-    private double thermalUnitsC;
-    private int alive;
 
     /** @param chlorideTakenMgPerL what the nitrite limit goes by: 5 where nobody knows */
     TankWater(Map<Trait, Double> traits, Mechanics mechanics, double chlorideTakenMgPerL, Luck luck) {
         this.traits = traits;
-        this.mechanics = mechanics;
         this.luck = luck;
         this.chlorideTakenMgPerL = chlorideTakenMgPerL;
         chilling = new Chilling(traits, mechanics.thermostat(), luck);
         phCourse = new PhCourse(mechanics.acidity(),
                 of(Trait.CARBON_DIOXIDE_MG_PER_L), of(Trait.CARBON_DIOXIDE_PER_WASTE));
-        lump = new Lump(of(Trait.SET_POINT_C));
+        course = new WaterCourse(traits, mechanics, chilling.chiller());
+        room = new Room(traits, luck);
+        shoal = new Shoal(traits, luck);
+        additives = new Additives(of(Trait.VOLUME_L));
         double alkalinity = of(Trait.ALKALINITY_MG_PER_L);
         tap = new SourceWater(of(Trait.TAP_C), of(Trait.TAP_AMMONIA_MG_PER_L), 0, 0, alkalinity);
         double seed = of(Trait.SEED_COD_PER_L);
         state = TankState.fresh(of(Trait.SET_POINT_C), alkalinity, seed, seed * of(Trait.NITRITE_SEED_SHARE));
-        thermalUnitsC = of(Trait.THERMAL_UNITS_C);
-        alive = eggs();
-        model = model();
     }
 
     /** The same water, with other luck. */
     TankWater(TankWater other, Luck luck) {
         this.luck = luck;
         traits = other.traits;
-        mechanics = other.mechanics;
         chilling = new Chilling(other.chilling, luck);
         phCourse = new PhCourse(other.phCourse);
-        lump = new Lump(other.lump.temperatureC());
+        course = new WaterCourse(other.course);
+        room = new Room(other.room, luck);
+        shoal = new Shoal(other.shoal, luck);
+        additives = new Additives(other.additives);
         tap = other.tap;
         chlorideTakenMgPerL = other.chlorideTakenMgPerL;
-        model = other.model;
         state = other.state;
         air = other.air;
-        saltedMgPerL = other.saltedMgPerL;
         wastePoolG = other.wastePoolG;
         wasteMgPerLDay = other.wasteMgPerLDay;
-        chlorineMgPerL = other.chlorineMgPerL;
-        drift = other.drift;
         excessOfDay = other.excessOfDay;
-        illDays = other.illDays;
-        weightRoot = other.weightRoot;
-        thermalUnitsC = other.thermalUnitsC;
-        alive = other.alive;
     }
 
     double of(Trait trait) {
@@ -106,51 +79,26 @@ final class TankWater {
     }
 
     int eggs() {
-        return (int) of(Trait.EGGS);
-    }
-
-    private TankModel model() {
-        double speed = of(Trait.FILTER_SPEED);
-        return new TankModel(new TankParameters(of(Trait.VOLUME_L), of(Trait.LOSS_W_PER_K), of(Trait.PUMP_W),
-                chilling.chiller(), paced(Nitrifiers.AMMONIA_OXIDISERS, speed),
-                paced(Nitrifiers.NITRITE_OXIDISERS, speed * of(Trait.NITRITE_SPEED)),
-                of(Trait.HALF_ALKALINITY_MG_PER_L), of(Trait.CARBON_DIOXIDE_MG_PER_L)));
-    }
-
-    private Nitrifiers paced(Nitrifiers usual, double speed) {
-        return new Nitrifiers(usual.growthPerDay() * speed, of(Trait.HALF_SUBSTRATE_MG_PER_L),
-                usual.halfOxygenMgPerL(), usual.decayPerDay(), usual.yieldCodPerN(), usual.activationJPerMol());
+        return shoal.eggs();
     }
 
     /** One hour on. */
     void pass(int hour, SchoolCalendar calendar) {
         breakThings();
-        double wasteG = wastePoolG / DIGESTION_DAYS + YOLK_NITROGEN_G_PER_EGG_DAY * (feeds() ? 0 : alive);
+        double wasteG = wastePoolG / DIGESTION_DAYS + YOLK_NITROGEN_G_PER_EGG_DAY * (feeds() ? 0 : alive());
         wastePoolG *= 1 - HOUR / DIGESTION_DAYS;
         wasteMgPerLDay = 1000 * wasteG / of(Trait.VOLUME_L);
-        carry(new Conditions(wasteG, oxygenMgPerL(), roomC(hour, calendar),
-                chilling.condition(state.temperatureC())));
+        state = course.after(state, new Conditions(wasteG, oxygenMgPerL(), room.temperatureC(hour, calendar),
+                chilling.condition(state.temperatureC())), HOUR);
         phCourse.pass(calendar.hourOfDay(hour), luck);
-        chlorineMgPerL *= 1 - HOUR / CHLORINE_DAYS;
-        thermalUnitsC += Math.max(0, state.temperatureC()) * HOUR;
-        if (feeds()) {
-            weightRoot += of(Trait.GROWTH) * Math.max(0, Math.min(17, state.temperatureC())) * HOUR;
-        }
-        excessOfDay += excess(Limits.DEFAULT) * HOUR;
-    }
-
-    private void carry(Conditions held) {
-        state = mechanics.kinetics() == Mechanics.Kinetics.GROWING ? model.after(state, held, HOUR)
-                : new RipeningFilter(model, mechanics.kinetics() == Mechanics.Kinetics.CAPPED,
-                        of(Trait.FILTER_ROOM_COD_PER_L), NITRITE_ROOM_SHARE * of(Trait.FILTER_ROOM_COD_PER_L))
-                        .after(state, held, HOUR);
-        fillRoom();
-        state = mechanics.heat() == Mechanics.Heat.TWO_LUMPS ? lump.besides(state) : state;
+        additives.pass(HOUR);
+        shoal.grow(state.temperatureC(), HOUR);
+        excessOfDay += shares(Limits.DEFAULT).excess() * HOUR;
     }
 
     private void breakThings() {
         if (chilling.wears()) {
-            model = model();
+            course.setChiller(chilling.chiller());
         }
         if (luck.about("air").happens(of(Trait.AIR_FAILS_PER_DAY) * HOUR)) {
             air = luck.between(0.35, 0.85);
@@ -160,32 +108,10 @@ final class TankWater {
         }
     }
 
-    private double roomC(int hour, SchoolCalendar calendar) {
-        int clock = calendar.hourOfDay(hour);
-        boolean unheated = clock < 6 || clock >= 18 || calendar.isWeekend(hour);
-        drift += of(Trait.ROOM_WANDERS_K) * luck.about("room").normal() - 0.02 * drift;
-        return of(Trait.ROOM_C) + drift + of(Trait.SPRING_K) * calendar.spring(hour)
-                + of(Trait.ROOM_BY_DAY_K) * StrictMath.sin((clock - 9) / 24.0 * 2 * Math.PI)
-                - (unheated ? of(Trait.SET_BACK_K) : 0);
-    }
-
-    private void fillRoom() {
-        double room = of(Trait.FILTER_ROOM_COD_PER_L);
-        state = new TankState(state.temperatureC(), state.ammoniaMgPerL(), state.nitriteMgPerL(),
-                state.nitrateMgPerL(), state.alkalinityMgPerL(), Math.min(room, state.ammoniaOxidisersCodPerL()),
-                Math.min(NITRITE_ROOM_SHARE * room, state.nitriteOxidisersCodPerL()));
-    }
-
-    /** At midnight: who has died. More die in bad water, and now and then many at once of something else. */
+    /** At midnight: who has died since the last. */
     int deaths() {
-        illDays = luck.about("illness").happens(of(Trait.ILLNESS_PER_DAY))
-                ? luck.between(2, 8) : Math.max(0, illDays - 1);
-        double share = of(Trait.USUAL_DEATHS) * luck.about("deaths").between(0.3, 1.7)
-                + of(Trait.EXCESS_DEATHS) * Math.min(4, excessOfDay)
-                + (illDays > 0 ? ILLNESS_SHARE_PER_DAY * luck.uniform() : 0);
+        int dead = shoal.deaths(excessOfDay);
         excessOfDay = 0;
-        int dead = luck.count(alive, Math.min(0.5, share));
-        alive -= dead;
         return dead;
     }
 
@@ -194,7 +120,7 @@ final class TankWater {
         if (!feeds()) {
             return 0;
         }
-        double grams = times * of(Trait.RATION) * alive * fishG();
+        double grams = shoal.rationG(times);
         wastePoolG += Wastes.nitrogenGPerDay(grams, of(Trait.PROTEIN));
         return grams;
     }
@@ -202,14 +128,14 @@ final class TankWater {
     void change(double share) {
         exchange(share, tap);
         if (luck.about("chlorine").happens(of(Trait.CHLORINE_FORGOTTEN))) {
-            chlorineMgPerL += share * chlorineOfTapMgPerL(luck);
+            additives.chlorine(share * chlorineOfTapMgPerL(luck));
         }
     }
 
     /** The usual change, of water that nobody treated. */
     void changeUntreated(Luck by) {
         exchange(of(Trait.CHANGE_SHARE), tap);
-        chlorineMgPerL += of(Trait.CHANGE_SHARE) * chlorineOfTapMgPerL(by);
+        additives.chlorine(of(Trait.CHANGE_SHARE) * chlorineOfTapMgPerL(by));
     }
 
     private static double chlorineOfTapMgPerL(Luck by) {
@@ -217,7 +143,7 @@ final class TankWater {
     }
 
     double chlorineMgPerL() {
-        return chlorineMgPerL;
+        return additives.chlorineMgPerL();
     }
 
     /** Water from the tap, treated and brought to the tank's temperature. */
@@ -228,17 +154,15 @@ final class TankWater {
 
     private void exchange(double share, SourceWater fresh) {
         state = state.changed(share, fresh);
-        chlorineMgPerL *= 1 - share;
-        saltedMgPerL *= 1 - share;
+        additives.dilute(share);
     }
 
     void salt(double grams) {
-        saltedMgPerL += 1000 * grams / Salt.NACL_PER_CL / of(Trait.VOLUME_L);
+        additives.salt(grams);
     }
 
     void thiosulfate(double grams) {
-        chlorineMgPerL = Math.max(0,
-                chlorineMgPerL - 1000 * grams / Chlorine.THIOSULFATE_PER_CL2 / of(Trait.VOLUME_L));
+        additives.thiosulfate(grams);
     }
 
     void bakingSoda(double grams) {
@@ -272,7 +196,7 @@ final class TankWater {
 
     void setChillerGoing(double mostC) {
         chilling.setGoing(mostC);
-        model = model();
+        course.setChiller(chilling.chiller());
     }
 
     void buffer(double raiseMgPerL) {
@@ -283,7 +207,7 @@ final class TankWater {
     void repair() {
         chilling.repair();
         air = Math.max(1, air);
-        model = model();
+        course.setChiller(chilling.chiller());
     }
 
     boolean needsRepair() {
@@ -303,49 +227,29 @@ final class TankWater {
     }
 
     double oxygenMgPerL() {
-        double density = feeds() ? alive * fishG() / of(Trait.VOLUME_L) : 0;
+        double density = feeds() ? alive() * shoal.fishG() / of(Trait.VOLUME_L) : 0;
         double held = Math.min(1, of(Trait.AERATION) * air);
         double share = Math.max(0.1, held - of(Trait.OXYGEN_PER_DENSITY) * density / air);
         return share * OxygenSaturation.mgPerL(state.temperatureC(), 100);
     }
 
     boolean feeds() {
-        return thermalUnitsC >= Development.FIRST_FEEDING_C_DAYS;
+        return shoal.feeds();
     }
 
     int alive() {
-        return alive;
+        return shoal.alive();
     }
 
-    private double fishG() {
-        return weightRoot * weightRoot * weightRoot;
-    }
-
-    /** The sum over the limits of how far the water is beyond each. */
-    double excess(Limits limits) {
-        return DoubleStream.of(excesses(limits)).sum();
-    }
-
-    /** How far the water is beyond each limit, by {@link Driver#ordinal}. */
-    double[] excesses(Limits limits) {
-        return DoubleStream.of(shares(limits)).map(u -> Math.max(0, u - 1)).toArray();
-    }
-
-    /** How near the water is to the nearest limit, as a share of it. */
-    double nearest(Limits limits) {
-        return DoubleStream.of(shares(limits)).max().orElseThrow();
-    }
-
-    /** Each level as a share of its limit, by {@link Driver#ordinal}. */
-    private double[] shares(Limits limits) {
-        Stage stage = feeds() ? Stage.FEEDING : Stage.SAC_FRY;
+    LimitShares shares(Limits limits) {
+        Stage stage = shoal.stage();
         double unIonised = Ammonia.unIonisedMgPerL(state.ammoniaMgPerL(), ph(), state.temperatureC());
-        return DoubleStream.of(
+        return new LimitShares(new double[] {
                 limits.ofTemperature(stage, state.temperatureC()),
                 limits.ofUnIonisedAmmonia(unIonised),
-                limits.ofNitrite(state.nitriteMgPerL(), chlorideTakenMgPerL + saltedMgPerL),
+                limits.ofNitrite(state.nitriteMgPerL(), chlorideTakenMgPerL + additives.chlorideMgPerL()),
                 limits.ofOxygen(stage, oxygenMgPerL()),
                 limits.ofPh(ph()),
-                limits.ofChlorine(chlorineMgPerL)).toArray();
+                limits.ofChlorine(additives.chlorineMgPerL())});
     }
 }

@@ -46,7 +46,7 @@ final class ActWording {
                     "Dissolve it first. Read pH, alkalinity and ammonia again the next day before you add more.",
                     "Not while ammonia is high: a higher pH makes more of it harmful.");
             case LEAVE_ALKALINITY -> new Advice("Add nothing now that lifts alkalinity or pH.",
-                    "So much ammonia and nitrite is held that it would harm: the filter wakes and makes more "
+                    "What ammonia and nitrite there is would then harm more: the filter wakes and makes more "
                             + "nitrite, and a higher pH makes more of the ammonia harmful. " + TOMORROW, "");
             case ICE -> new Advice("Hold the water cool with" + amountOf(act) + "ice in sealed bottles.",
                     lasts(act) + "Put them in one after the other, and watch the thermometer"

@@ -22,7 +22,7 @@ final class CareWording {
         return switch (act.driver().orElse(Driver.DISSOLVED_OXYGEN)) {
             case TEMPERATURE -> " Warm water holds less oxygen, and fish need more.";
             case NITRITE -> " Blood that nitrite has made brown carries less oxygen.";
-            case DEATHS -> " It helps whatever they die of.";
+            case DEATHS -> " They may lack it, whatever else they die of.";
             default -> "";
         };
     }
