@@ -151,7 +151,7 @@ class ChapterWallIT {
                 JOIN pg_attribute a ON a.attrelid = c.oid AND a.attname = 'chapter_id'
                 WHERE n.nspname = 'public' AND c.relkind IN ('r', 'p') AND NOT c.relispartition
                   AND has_table_privilege(c.oid, 'SELECT') ORDER BY 1""");
-        assertThat(tables).contains("tanks", "readings", "measurements", "people", "sessions", "tokens");
+        assertThat(tables).contains("tanks", "readings", "measurements", "people", "sessions", "tokens", "class_cards");
         return tables;
     }
 

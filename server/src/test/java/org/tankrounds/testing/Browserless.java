@@ -118,6 +118,12 @@ public final class Browserless {
         return post("/sign-in", "email", email, "password", password);
     }
 
+    /** With a class card. */
+    public Answer comeIn(String code) {
+        get("/card");
+        return post("/card", "code", code);
+    }
+
     private HttpRequest.Builder request(String path) {
         HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(baseUrl + path));
         headers.forEach(request::header);
