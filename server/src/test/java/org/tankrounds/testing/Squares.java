@@ -1,13 +1,15 @@
 package org.tankrounds.testing;
 
 import com.google.zxing.BinaryBitmap;
+import com.google.zxing.DecodeHintType;
 import com.google.zxing.LuminanceSource;
-import com.google.zxing.NotFoundException;
 import com.google.zxing.PlanarYUVLuminanceSource;
+import com.google.zxing.ReaderException;
 import com.google.zxing.common.HybridBinarizer;
-import com.google.zxing.multi.qrcode.QRCodeMultiReader;
+import com.google.zxing.qrcode.QRCodeReader;
 import java.awt.image.BufferedImage;
 import java.util.Arrays;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -42,8 +44,9 @@ public final class Squares {
     private static String read(byte[] light, int width, int height) {
         LuminanceSource source = new PlanarYUVLuminanceSource(light, width, height, 0, 0, width, height, false);
         try {
-            return new QRCodeMultiReader().decodeMultiple(new BinaryBitmap(new HybridBinarizer(source)))[0].getText();
-        } catch (NotFoundException e) {
+            return new QRCodeReader().decode(new BinaryBitmap(new HybridBinarizer(source)),
+                    Map.of(DecodeHintType.TRY_HARDER, true)).getText();
+        } catch (ReaderException e) {
             throw new AssertionError("there is no square that can be read", e);
         }
     }
