@@ -24,13 +24,17 @@ class CardCodeTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"CK7-PM4-RXW", "ck7pm4rxw", " ck7 pm4 rxw ", "CK7–PM4–RXW", "c.k.7.p.m.4.r.x.w", "Ck7_pm4/rxw"})
+    @ValueSource(strings = {
+        "CK7-PM4-RXW", "ck7pm4rxw", " ck7 pm4 rxw ", "CK7–PM4–RXW", "c.k.7.p.m.4.r.x.w", "Ck7_pm4/rxw"
+    })
     void aCode_isTheSame_howeverItIsTyped(String typed) {
         assertThat(CardCode.of(typed).orElseThrow().shown()).isEqualTo("CK7-PM4-RXW");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "CK7-PM4", "CK7-PM4-RXWW", "CK7-PM4-RX0", "ключ-карта", "CK7-PM4-RX😀", "\u0000\u0000\u0000"})
+    @ValueSource(strings = {
+        "", "CK7-PM4", "CK7-PM4-RXWW", "CK7-PM4-RX0", "ключ-карта", "CK7-PM4-RX😀", "\u0000\u0000\u0000"
+    })
     void whatCanBeNoCode_isNone(String typed) {
         assertThat(CardCode.of(typed)).isEmpty();
     }

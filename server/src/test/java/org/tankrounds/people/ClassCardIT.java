@@ -121,7 +121,8 @@ class ClassCardIT {
         Answer again = APP.browser().comeIn(code);
         assertThat(again.status()).isEqualTo(422);
         assertThat(again.body()).contains("opens nothing").contains("ask your teacher for a new card");
-        assertThat(coordinator.get(card).body()).contains("No class card is in use").contains("The last card was revoked <span>Tue 13 Jan");
+        assertThat(coordinator.get(card).body()).contains("No class card is in use")
+                .contains("The last card was revoked <span>Tue 13 Jan");
     }
 
     @Test
@@ -202,7 +203,8 @@ class ClassCardIT {
     }
 
     private static String attribute(Answer print, String name) {
-        Matcher square = Pattern.compile("door-card__(?:square|dark)\"[^>]*" + name + "=\"([^\"]+)\"").matcher(print.body());
+        Matcher square = Pattern.compile("door-card__(?:square|dark)\"[^>]*" + name + "=\"([^\"]+)\"")
+                .matcher(print.body());
         assertThat(square.find()).isTrue();
         return square.group(1);
     }

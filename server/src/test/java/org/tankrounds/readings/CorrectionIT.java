@@ -76,21 +76,6 @@ final class CorrectionIT {
     }
 
     @Test
-    void asksOnceAboutWhatTellsOfAPerson_butNotAboutWhatStoodThereBefore() {
-        Map<String, String> named = new TreeMap<>(Map.of("temperature", "53", "measured_at", "2026-01-12 09:05",
-                "reason", "told by Ida", "note", "as Maria Lopez saw it", "version", "1"));
-        assertThat(correct(named).body()).contains("The note holds what looks like a person’s name, “Maria Lopez”")
-                .contains("The reason holds what looks like a person’s name, “by Ida”");
-        assertThat(versions()).hasSize(1);
-        named.put("sure_note", "yes Maria Lopez");
-        named.put("sure_reason", "yes by Ida");
-        assertThat(correct(named).status()).isEqualTo(303);
-
-        String page = teacher.get(path).body();
-        assertThat(page).as("the form comes with the answer").contains("name=\"sure_note\" value=\"yes Maria Lopez\"");
-    }
-
-    @Test
     void refusesWhatCannotBe() {
         Answer answer = correct(Map.of("temperature", "400", "measured_at", "2026-01-12 09:05", "version", "1",
                 "reason", "typo"));

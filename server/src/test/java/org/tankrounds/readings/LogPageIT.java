@@ -124,35 +124,6 @@ final class LogPageIT {
     }
 
     @Test
-    void asksOnceAboutWhatTellsOfAPerson_andKeepsItWhereTheWriterSaysSo() {
-        Map<String, String> typed = form(Map.of("temperature", "52", "by", "Maria Lopez", "note", "ring 605-555-0147"));
-        Answer asked = teacher.postForm(path, typed);
-        assertThat(asked.status()).isEqualTo(422);
-        assertThat(asked.body()).contains("The class or period holds what looks like a person’s name, “Maria Lopez”")
-                .contains("The note holds what looks like a phone number, “605-555-0147”")
-                .contains("Keep it as it is").contains("value=\"52\"");
-        assertThat(readings()).isEmpty();
-
-        typed.put("by", "period 3");
-        typed.put("sure_note", "yes 605-555-0147");
-        assertThat(teacher.postForm(path, typed).status()).isEqualTo(303);
-        assertThat(readings().get(0).getNote()).isEqualTo("ring 605-555-0147");
-        assertThat(readings().get(0).getFlags()).isEmpty();
-    }
-
-    @Test
-    void anAnswerAboutOneName_isNoneAboutAnother() {
-        Map<String, String> typed = form(Map.of("note", "by Maria, cloudy", "temperature", "54", "temperature_unit", "Cel"));
-        typed.put("sure_note", "yes by Maria");
-        assertThat(teacher.postForm(path, typed).body()).contains("You typed 54 °C").doesNotContain("holds what looks like")
-                .contains("name=\"sure_note\" value=\"yes by Maria\"");
-
-        typed.put("note", "by Ida, cloudy");
-        assertThat(teacher.postForm(path, typed).body()).contains("a person’s name, “by Ida”");
-        assertThat(readings()).isEmpty();
-    }
-
-    @Test
     void sentTwice_storesOnce() {
         Map<String, String> typed = form(Map.of("temperature", "52"));
         Answer first = teacher.postForm(path, typed);

@@ -55,13 +55,6 @@ final class ReadingApiIT {
     }
 
     @Test
-    void asksNothingAboutWhatTellsOfAPerson() {
-        assertThat(post(UUID.randomUUID().toString(), """
-                {"measuredAt": "2026-01-12T14:05:00-05:00", "by": "Maria Lopez",
-                 "values": [], "note": "ring 605-555-0147"}""").status()).isEqualTo(201);
-    }
-
-    @Test
     void convertsOnce_intoWhatTheEngineTakesIn() throws Exception {
         String id = idOf(post(UUID.randomUUID().toString(), """
                 {"measuredAt": "2026-01-13T13:05:00Z",

@@ -28,7 +28,8 @@ public record QrSquare(int size, List<Run> runs) {
 
     /** All of it as one path. */
     public String path() {
-        return runs.stream().map(run -> "M" + run.x() + " " + run.y() + "h" + run.length() + "v1h-" + run.length() + "z")
+        return runs.stream()
+                .map(run -> "M" + run.x() + " " + run.y() + "h" + run.length() + "v1h-" + run.length() + "z")
                 .collect(Collectors.joining());
     }
 }
