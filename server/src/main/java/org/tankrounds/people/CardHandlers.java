@@ -51,7 +51,8 @@ public final class CardHandlers {
     public void make(Context ctx) {
         Caller caller = Caller.of(ctx);
         Desk desk = desk(ctx);
-        Optional<CardCode> code = cards.make(caller.chapterId(), desk.tank(), cardId(ctx), caller.personId());
+        Optional<CardCode> code = cards.make(
+                caller.chapterId(), desk.tank(), cardId(ctx), caller.personId().orElseThrow());
         if (code.isEmpty()) {
             ctx.status(OUT_OF_DATE);
             show(ctx, desk(ctx), true);

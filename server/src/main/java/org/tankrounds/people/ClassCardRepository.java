@@ -30,8 +30,8 @@ final class ClassCardRepository {
                 .and(CLASS_CARDS.REVOKED_AT.isNull()));
     }
 
-    /** @return empty where the tank has a card in use */
-    OptionalInt add(DSLContext tx, int chapterId, int tankId, byte[] codeHash, OptionalInt madeBy, Instant now) {
+    /** @return false where the tank has a card in use */
+    boolean add(DSLContext tx, int chapterId, int tankId, byte[] codeHash, OptionalInt madeBy, Instant now) {
         return tx.insertInto(CLASS_CARDS)
                 .set(CLASS_CARDS.CHAPTER_ID, chapterId)
                 .set(CLASS_CARDS.TANK_ID, tankId)
@@ -40,9 +40,7 @@ final class ClassCardRepository {
                 .set(CLASS_CARDS.CREATED_AT, now)
                 .onConflict(CLASS_CARDS.CHAPTER_ID, CLASS_CARDS.TANK_ID).where(CLASS_CARDS.REVOKED_AT.isNull())
                 .doNothing()
-                .returning(CLASS_CARDS.CARD_ID)
-                .fetchOptional(CLASS_CARDS.CARD_ID)
-                .map(OptionalInt::of).orElse(OptionalInt.empty());
+                .execute() == 1;
     }
 
     /** @return false where it is no card of the tank, or was revoked before */

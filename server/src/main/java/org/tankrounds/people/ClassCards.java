@@ -37,15 +37,19 @@ public final class ClassCards {
      * @param replaces the card in use that the maker had before them; it is revoked
      * @return empty where another card is in use than that: a form that was sent twice makes one card
      */
-    Optional<CardCode> make(int chapterId, Tank tank, OptionalInt replaces, OptionalInt madeBy) {
+    Optional<CardCode> make(int chapterId, Tank tank, OptionalInt replaces, int madeBy) {
         CardCode code = CardCode.next();
         byte[] hash = code.hash(hashes);
         boolean made = transactions.inChapter(chapterId,
-                tx -> replace(tx, chapterId, tank, replaces, hash, madeBy));
+                tx -> replace(tx, chapterId, tank, replaces, hash, OptionalInt.of(madeBy)));
+        if (made) {
+            LOG.info("class card for tank {} of chapter {} was made by person {}",
+                    tank.tankId(), chapterId, madeBy);
+        }
         return made ? Optional.of(code) : Optional.empty();
     }
 
-    /** Whatever card is in use, for nobody in particular; the code as it is printed. */
+    /** In the place of whatever card is in use, and in nobody's name; gives the code as it is printed. */
     public String makeAnew(DSLContext tx, int chapterId, Tank tank) {
         CardCode code = CardCode.next();
         OptionalInt inUse = findNewest(tx, chapterId, tank.tankId()).filter(ClassCard::inUse)
@@ -59,9 +63,7 @@ public final class ClassCards {
         if (replaces.isPresent() && !revoke(tx, chapterId, tank, replaces.getAsInt())) {
             return false;
         }
-        OptionalInt cardId = cards.add(tx, chapterId, tank.tankId(), hash, madeBy, clock.instant());
-        cardId.ifPresent(id -> LOG.info("class card {} of chapter {} was made", id, chapterId));
-        return cardId.isPresent();
+        return cards.add(tx, chapterId, tank.tankId(), hash, madeBy, clock.instant());
     }
 
     boolean isInUse(int chapterId, Tank tank, CardCode code) {

@@ -73,7 +73,8 @@ class PressEverythingIT {
             visitor.press("Make a new card and print it");
             // A service's first paper takes a while.
             visitor.page().waitForDownload(new Page.WaitForDownloadOptions().setTimeout(30_000),
-                    () -> visitor.page().getByText("Save as PDF").click(new Locator.ClickOptions().setNoWaitAfter(true)));
+                    () -> visitor.page().getByText("Save as PDF")
+                            .click(new Locator.ClickOptions().setNoWaitAfter(true)));
             String code = visitor.page().locator(".door-card__code").innerText();
             visitor.press("sign out");
             visitor.page().navigate("/card/" + code);
