@@ -33,7 +33,11 @@ import org.tankrounds.migrations.Logins;
 import org.tankrounds.migrations.Migrations;
 import org.tankrounds.people.AccountHandlers;
 import org.tankrounds.people.Bearers;
+import org.tankrounds.people.CardHandlers;
+import org.tankrounds.people.CardSignIn;
+import org.tankrounds.people.CardSignInHandlers;
 import org.tankrounds.people.ChapterRepository;
+import org.tankrounds.people.ClassCards;
 import org.tankrounds.people.Cookies;
 import org.tankrounds.people.Doorman;
 import org.tankrounds.people.FormGuard;
@@ -134,13 +138,18 @@ public final class App implements AutoCloseable {
         setUp = new SetUp(transactions, chapters, people, kits, passwords, sessions, clock);
         Invitations invitations = new Invitations(transactions, chapters, people, passwords, sessions, clock);
         PersonActs personActs = new PersonActs(people, sessions, invitations, clock);
+        ClassCards classCards = new ClassCards(transactions, passwords, sessions, clock);
+        SiteAddress siteAddress = new SiteAddress(config.baseUrl());
         Routes.People peopleRoutes = new Routes.People(
                 signInHandlers,
                 new SetUpHandlers(setUp, cookies, pages),
                 new InvitationHandlers(invitations, cookies, pages),
                 new AccountHandlers(transactions, people, passwords, signIn, sessions, cookies, pages),
-                new PersonHandlers(transactions, people, personActs, tanks, new SiteAddress(config.baseUrl()), pages),
-                new TokenHandlers(transactions, new TokenRepository(), tanks, pages, clock));
+                new PersonHandlers(transactions, people, personActs, tanks, siteAddress, pages),
+                new TokenHandlers(transactions, new TokenRepository(), tanks, pages, clock),
+                new CardSignInHandlers(
+                        new CardSignIn(transactions, passwords, sessions, clock), sessions, cookies, pages),
+                new CardHandlers(transactions, tanks, classCards, siteAddress, pages, clock));
 
         ForecastRepository forecasts = new ForecastRepository(json);
         RoundsVersions roundsVersions = new RoundsVersions();
@@ -177,7 +186,7 @@ public final class App implements AutoCloseable {
                 new Job("housekeeping", Duration.ofDays(1),
                         new Housekeeping(transactions, sessions::forgetEnded, clock))));
         StoreBatch storeDemo = new StoreBatch(transactions, tanks, kits, readings, dirtyTanks, chapterId -> { }, clock);
-        demoLoader = new DemoLoader(transactions, storeDemo, passwords, dirtyTanks, keeper::catchUp, clock);
+        demoLoader = new DemoLoader(transactions, storeDemo, passwords, classCards, dirtyTanks, keeper::catchUp, clock);
 
         Routes routes = new Routes(health, peopleRoutes, placeRoutes, seasonRoutes, readingRoutes, roundsRoutes);
         server = WebServer.create(config, json, assets, errors, doorman, new RequestMetrics(metrics), routes::add);

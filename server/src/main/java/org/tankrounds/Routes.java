@@ -1,8 +1,10 @@
 package org.tankrounds;
 
 import static org.tankrounds.web.Role.ANYBODY;
+import static org.tankrounds.web.Role.AT_THE_TANK;
 import static org.tankrounds.web.Role.CHAPTER_TOKEN;
 import static org.tankrounds.web.Role.COORDINATOR;
+import static org.tankrounds.web.Role.IN_CHARGE;
 import static org.tankrounds.web.Role.OPEN;
 import static org.tankrounds.web.Role.ROUNDS;
 import static org.tankrounds.web.Role.SIGNED_IN;
@@ -12,6 +14,8 @@ import static org.tankrounds.web.Role.TOKENS;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import org.tankrounds.people.AccountHandlers;
+import org.tankrounds.people.CardHandlers;
+import org.tankrounds.people.CardSignInHandlers;
 import org.tankrounds.people.InvitationHandlers;
 import org.tankrounds.people.PersonHandlers;
 import org.tankrounds.people.SetUpHandlers;
@@ -30,7 +34,7 @@ import org.tankrounds.web.HealthHandlers;
 /** Every URL of the service, grouped by feature. */
 final class Routes {
     record People(SignInHandlers signIn, SetUpHandlers setUp, InvitationHandlers invitations, AccountHandlers account,
-            PersonHandlers people, TokenHandlers tokens) {}
+            PersonHandlers people, TokenHandlers tokens, CardSignInHandlers cardSignIn, CardHandlers cards) {}
 
     record Readings(ReadingApi api, BatchApi batch, LogHandlers log, CorrectionHandlers corrections) {}
 
@@ -77,6 +81,9 @@ final class Routes {
         routes.get("/sign-in", people.signIn()::show, ANYBODY);
         routes.post("/sign-in", people.signIn()::create, ANYBODY);
         routes.post("/sign-out", people.signIn()::remove, ANYBODY);
+        routes.get("/card", people.cardSignIn()::show, ANYBODY);
+        routes.get("/card/{code}", people.cardSignIn()::showFilledIn, ANYBODY);
+        routes.post("/card", people.cardSignIn()::create, ANYBODY);
         routes.get("/set-up/{link}", people.setUp()::show, ANYBODY);
         routes.post("/set-up/{link}", people.setUp()::make, ANYBODY);
         routes.get("/invitations/{link}", people.invitations()::show, ANYBODY);
@@ -95,6 +102,10 @@ final class Routes {
         routes.get("/tokens", people.tokens()::list, COORDINATOR);
         routes.post("/tokens", people.tokens()::issue, COORDINATOR);
         routes.post("/tokens/{token}/revoked", people.tokens()::revoke, COORDINATOR);
+        routes.get("/tanks/{tank}/card", people.cards()::show, IN_CHARGE);
+        routes.post("/tanks/{tank}/card", people.cards()::make, IN_CHARGE);
+        routes.post("/tanks/{tank}/card/paper", people.cards()::paper, IN_CHARGE);
+        routes.post("/tanks/{tank}/card/revoked", people.cards()::revoke, IN_CHARGE);
     }
 
     private void addPlaces(RoutesConfig routes) {
@@ -146,8 +157,8 @@ final class Routes {
     }
 
     private void addReadings(RoutesConfig routes) {
-        routes.get("/tanks/{tank}/log", readings.log()::show, SIGNED_IN);
-        routes.post("/tanks/{tank}/log", readings.log()::create, SIGNED_IN);
+        routes.get("/tanks/{tank}/log", readings.log()::show, AT_THE_TANK);
+        routes.post("/tanks/{tank}/log", readings.log()::create, AT_THE_TANK);
         routes.get("/tanks/{tank}/readings/{reading}", readings.corrections()::show, SIGNED_IN);
         routes.post("/tanks/{tank}/readings/{reading}", readings.corrections()::update, SIGNED_IN);
         routes.post("/api/v1/tanks/{tank}/readings", readings.api()::create, TOKENS);
@@ -159,8 +170,8 @@ final class Routes {
     private void addRounds(RoutesConfig routes) {
         routes.get("/rounds", rounds.pages()::show, ROUNDS);
         routes.get("/tanks", rounds.tanks()::list, TEACHER);
-        routes.get("/tanks/{tank}", rounds.tanks()::show, SIGNED_IN);
-        routes.get("/tanks/{tank}/series.json", rounds.tanks()::series, SIGNED_IN);
+        routes.get("/tanks/{tank}", rounds.tanks()::show, AT_THE_TANK);
+        routes.get("/tanks/{tank}/series.json", rounds.tanks()::series, AT_THE_TANK);
         routes.get("/help", rounds.help()::show, ANYBODY);
         routes.get("/api/v1/rounds", rounds.api()::show, CHAPTER_TOKEN);
     }

@@ -45,7 +45,7 @@ class ArchitectureTest {
             Map.entry("TankTeachers", "people"),
             Map.entry("Sessions", "people"), Map.entry("SignInThrottles", "people"),
             Map.entry("Invitations", "people"), Map.entry("SetupLinks", "people"),
-            Map.entry("Tokens", "people"),
+            Map.entry("Tokens", "people"), Map.entry("ClassCards", "people"),
             Map.entry("Schools", "places"), Map.entry("Classrooms", "places"), Map.entry("Tanks", "places"),
             Map.entry("Kits", "places"), Map.entry("KitScales", "places"),
             Map.entry("Readings", "readings"), Map.entry("Measurements", "readings"),

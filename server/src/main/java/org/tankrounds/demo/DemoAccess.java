@@ -1,6 +1,7 @@
 package org.tankrounds.demo;
 
 import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 
 /** What opens the demo: the only place where its passwords and tokens stand in plain text. A stable file format. */
@@ -18,8 +19,10 @@ public record DemoAccess(String baseUrl, List<ChapterAccess> chapters) {
     @JsonIgnoreProperties(ignoreUnknown = true)
     public record SeasonAccess(String code) {}
 
+    /** @param classCard the code of its class card; absent for a tank that has none */
+    @JsonInclude(JsonInclude.Include.NON_NULL)
     @JsonIgnoreProperties(ignoreUnknown = true)
-    public record TankAccess(String code, String school, String token) {}
+    public record TankAccess(String code, String school, String token, String classCard) {}
 
     public DemoAccess at(String newBaseUrl) {
         return new DemoAccess(newBaseUrl, chapters);

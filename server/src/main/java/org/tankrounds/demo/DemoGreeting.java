@@ -18,6 +18,8 @@ public final class DemoGreeting {
             for (PersonAccess person : chapter.people()) {
                 out.printf("  %-12s %-32s %s%n", person.role(), person.email(), person.password());
             }
+            chapter.tanks().stream().filter(tank -> tank.classCard() != null).forEach(
+                    tank -> out.printf("  %-12s %-32s %s%n", "class card", "/card", tank.classCard()));
             out.println();
         }
         out.println("Try this: sign in as the first coordinator and look at the rounds; then, in a second "

@@ -13,10 +13,12 @@ import org.tankrounds.demo.DemoAccess.PersonAccess;
 import org.tankrounds.demo.DemoAccess.SeasonAccess;
 import org.tankrounds.demo.DemoAccess.TankAccess;
 import org.tankrounds.people.Chapter;
+import org.tankrounds.people.ClassCards;
 import org.tankrounds.people.PasswordHashes;
 import org.tankrounds.people.Person;
 import org.tankrounds.people.PersonRepository;
 import org.tankrounds.people.TokenRepository;
+import org.tankrounds.places.Tank;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.season.SeasonRepository;
 
@@ -27,16 +29,18 @@ final class DemoKeys {
     private final PersonRepository people;
     private final PasswordHashes passwords;
     private final TokenRepository tokens;
+    private final ClassCards cards;
     private final TankRepository tanks;
     private final SeasonRepository seasons;
     private final Clock clock;
     private final DemoPasswords generator = new DemoPasswords();
 
-    DemoKeys(PersonRepository people, PasswordHashes passwords, TokenRepository tokens, TankRepository tanks,
-            SeasonRepository seasons, Clock clock) {
+    DemoKeys(PersonRepository people, PasswordHashes passwords, TokenRepository tokens, ClassCards cards,
+            TankRepository tanks, SeasonRepository seasons, Clock clock) {
         this.people = people;
         this.passwords = passwords;
         this.tokens = tokens;
+        this.cards = cards;
         this.tanks = tanks;
         this.seasons = seasons;
         this.clock = clock;
@@ -84,11 +88,15 @@ final class DemoKeys {
         return seasons.list(tx, chapter.chapterId()).stream().map(season -> new SeasonAccess(season.code())).toList();
     }
 
+    /** One tank of each chapter has a class card too. */
     private List<TankAccess> tankTokens(DSLContext tx, Chapter chapter) {
-        return tanks.listOfChapter(tx, chapter.chapterId()).stream()
-                .map(tank -> new TankAccess(
-                        tank.code(), tank.school(), token(tx, chapter, OptionalInt.of(tank.tankId()))))
-                .toList();
+        List<TankAccess> keys = new ArrayList<>();
+        for (Tank tank : tanks.listOfChapter(tx, chapter.chapterId())) {
+            String card = keys.isEmpty() ? cards.makeAnew(tx, chapter.chapterId(), tank) : null;
+            keys.add(new TankAccess(tank.code(), tank.school(),
+                    token(tx, chapter, OptionalInt.of(tank.tankId())), card));
+        }
+        return keys;
     }
 
     private String token(DSLContext tx, Chapter chapter, OptionalInt tankId) {

@@ -16,6 +16,7 @@ import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.people.Chapter;
 import org.tankrounds.people.ChapterRepository;
+import org.tankrounds.people.ClassCards;
 import org.tankrounds.people.PasswordHashes;
 import org.tankrounds.people.PersonRepository;
 import org.tankrounds.people.TokenRepository;
@@ -44,7 +45,7 @@ public final class DemoLoader {
     private final DemoKeys keys;
 
     public DemoLoader(Transactions transactions, StoreBatch storeBatch, PasswordHashes passwords,
-            DirtyTanks dirtyTanks, AfterChange afterChange, Clock clock) {
+            ClassCards cards, DirtyTanks dirtyTanks, AfterChange afterChange, Clock clock) {
         this.transactions = transactions;
         this.storeBatch = storeBatch;
         this.afterChange = afterChange;
@@ -54,7 +55,7 @@ public final class DemoLoader {
         SeasonRepository seasons = new SeasonRepository();
         this.places = new DemoPlaces(chapters, people, new SchoolRepository(), new ClassroomRepository(),
                 new KitRepository(), tanks, new TankEdits(dirtyTanks), seasons, new LotEdits(dirtyTanks));
-        this.keys = new DemoKeys(people, passwords, new TokenRepository(), tanks, seasons, clock);
+        this.keys = new DemoKeys(people, passwords, new TokenRepository(), cards, tanks, seasons, clock);
     }
 
     /** Whether the chapters are there already. */

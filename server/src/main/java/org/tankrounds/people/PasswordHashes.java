@@ -46,6 +46,14 @@ public final class PasswordHashes {
                 || kept.hash().length != HASH_BYTES;
     }
 
+    /**
+     * For a secret that is looked up by its hash, so that its salt cannot be random. Other parameters than those of
+     * today would find none of the hashes that are kept.
+     */
+    byte[] under(byte[] salt, String secret) {
+        return work(secret, new PhcString(MEMORY_KIB, PASSES, LANES, salt, new byte[HASH_BYTES]));
+    }
+
     private byte[] work(String password, PhcString how) {
         Argon2Parameters parameters = new Argon2Parameters.Builder(Argon2Parameters.ARGON2_id)
                 .withVersion(Argon2Parameters.ARGON2_VERSION_13)

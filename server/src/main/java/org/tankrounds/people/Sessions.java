@@ -1,6 +1,7 @@
 package org.tankrounds.people;
 
 import static org.tankrounds.db.schema.Tables.CHAPTERS;
+import static org.tankrounds.db.schema.Tables.CLASS_CARDS;
 import static org.tankrounds.db.schema.Tables.PEOPLE;
 import static org.tankrounds.db.schema.Tables.SESSIONS;
 
@@ -21,8 +22,12 @@ import org.tankrounds.web.Secrets;
 public final class Sessions {
     private static final Duration SEEN_EVERY = Duration.ofMinutes(1);
 
+    /** Who a session belongs to, before it is clear that it is still open. */
+    private record Owner(Role role, OptionalInt personId, OptionalInt cardId, OptionalInt tankId, String name) {}
+
     private final Transactions transactions;
     private final Clock clock;
+    private final ClassCardRepository cards = new ClassCardRepository();
 
     public Sessions(Transactions transactions, Clock clock) {
         this.transactions = transactions;
@@ -31,6 +36,15 @@ public final class Sessions {
 
     /** @return the value for the cookie */
     String open(DSLContext tx, int chapterId, int personId, Role role) {
+        return open(tx, chapterId, personId, null, role);
+    }
+
+    /** @return the value for the cookie of a class that came with its card */
+    String openForCard(DSLContext tx, int chapterId, int cardId) {
+        return open(tx, chapterId, null, cardId, Role.CLASS_CARD);
+    }
+
+    private String open(DSLContext tx, int chapterId, Integer personId, Integer cardId, Role role) {
         String secret = Secrets.next();
         Instant now = clock.instant();
         forgetEnded(tx, chapterId, now);
@@ -38,6 +52,7 @@ public final class Sessions {
                 .set(SESSIONS.CHAPTER_ID, chapterId)
                 .set(SESSIONS.SESSION_HASH, Secrets.sha256(secret))
                 .set(SESSIONS.PERSON_ID, personId)
+                .set(SESSIONS.CARD_ID, cardId)
                 .set(SESSIONS.CREATED_AT, now)
                 .set(SESSIONS.LAST_SEEN_AT, now)
                 .set(SESSIONS.EXPIRES_AT, now.plus(SessionLimits.of(role).atMost()))
@@ -56,7 +71,7 @@ public final class Sessions {
                 .execute();
     }
 
-    /** The person behind a cookie's value; empty when the session is over or the person is disabled. */
+    /** Who is behind a cookie's value; empty when the session is over, the person disabled or the card revoked. */
     Optional<Caller> find(String secret) {
         byte[] hash = Secrets.sha256(secret);
         return transactions.bySecret(hash, tx -> {
@@ -65,8 +80,8 @@ public final class Sessions {
                 return Optional.empty();
             }
             Transactions.enter(tx, session.get(SESSIONS.CHAPTER_ID));
-            return person(tx, session).filter(person -> stillOpen(tx, session, person))
-                    .map(person -> caller(person, secret));
+            return owner(tx, session).filter(owner -> stillOpen(tx, session, owner))
+                    .map(owner -> caller(tx, session, owner, secret));
         });
     }
 
@@ -90,43 +105,65 @@ public final class Sessions {
                 .execute();
     }
 
-    private static Optional<Record> person(DSLContext tx, Record session) {
-        return tx.select(PEOPLE.CHAPTER_ID, PEOPLE.PERSON_ID, PEOPLE.NAME, PEOPLE.ROLE, CHAPTERS.NAME,
-                CHAPTERS.TIME_ZONE)
+    void endAllOfCard(DSLContext tx, int chapterId, int cardId) {
+        tx.deleteFrom(SESSIONS)
+                .where(SESSIONS.CHAPTER_ID.eq(chapterId)).and(SESSIONS.CARD_ID.eq(cardId))
+                .execute();
+    }
+
+    private static Optional<Owner> owner(DSLContext tx, Record session) {
+        return session.get(SESSIONS.CARD_ID) == null ? person(tx, session) : card(tx, session);
+    }
+
+    private static Optional<Owner> person(DSLContext tx, Record session) {
+        return tx.select(PEOPLE.PERSON_ID, PEOPLE.NAME, PEOPLE.ROLE)
                 .from(PEOPLE)
-                .join(CHAPTERS).on(CHAPTERS.CHAPTER_ID.eq(PEOPLE.CHAPTER_ID))
                 .where(PEOPLE.CHAPTER_ID.eq(session.get(SESSIONS.CHAPTER_ID)))
                 .and(PEOPLE.PERSON_ID.eq(session.get(SESSIONS.PERSON_ID)))
                 .and(PEOPLE.DISABLED_AT.isNull())
-                .fetchOptional().map(row -> (Record) row);
+                .fetchOptional(row -> new Owner(PersonRepository.role(row.get(PEOPLE.ROLE)),
+                        OptionalInt.of(row.get(PEOPLE.PERSON_ID)), OptionalInt.empty(), OptionalInt.empty(),
+                        row.get(PEOPLE.NAME)));
     }
 
-    private boolean stillOpen(DSLContext tx, Record session, Record person) {
+    private static Optional<Owner> card(DSLContext tx, Record session) {
+        return tx.select(CLASS_CARDS.CARD_ID, CLASS_CARDS.TANK_ID)
+                .from(CLASS_CARDS)
+                .where(CLASS_CARDS.CHAPTER_ID.eq(session.get(SESSIONS.CHAPTER_ID)))
+                .and(CLASS_CARDS.CARD_ID.eq(session.get(SESSIONS.CARD_ID)))
+                .and(CLASS_CARDS.REVOKED_AT.isNull())
+                .fetchOptional(row -> new Owner(Role.CLASS_CARD, OptionalInt.empty(),
+                        OptionalInt.of(row.get(CLASS_CARDS.CARD_ID)), OptionalInt.of(row.get(CLASS_CARDS.TANK_ID)),
+                        "Class card"));
+    }
+
+    private boolean stillOpen(DSLContext tx, Record session, Owner owner) {
         Instant now = clock.instant();
         Instant seen = session.get(SESSIONS.LAST_SEEN_AT);
-        Duration idle = SessionLimits.of(PersonRepository.role(person.get(PEOPLE.ROLE))).idle();
+        Duration idle = SessionLimits.of(owner.role()).idle();
         if (!now.isBefore(session.get(SESSIONS.EXPIRES_AT)) || !now.isBefore(seen.plus(idle))) {
             return false;
         }
         if (!now.isBefore(seen.plus(SEEN_EVERY))) {
-            tx.update(SESSIONS)
-                    .set(SESSIONS.LAST_SEEN_AT, now)
-                    .where(SESSIONS.CHAPTER_ID.eq(session.get(SESSIONS.CHAPTER_ID)))
-                    .and(SESSIONS.SESSION_HASH.eq(session.get(SESSIONS.SESSION_HASH)))
-                    .execute();
+            noteSeen(tx, session, owner, now);
         }
         return true;
     }
 
-    private static Caller caller(Record person, String secret) {
-        return new Caller(
-                PersonRepository.role(person.get(PEOPLE.ROLE)),
-                person.get(PEOPLE.CHAPTER_ID),
-                OptionalInt.of(person.get(PEOPLE.PERSON_ID)),
-                OptionalInt.empty(),
-                person.get(PEOPLE.NAME),
-                person.get(CHAPTERS.NAME),
-                ZoneId.of(person.get(CHAPTERS.TIME_ZONE)),
-                FormToken.of(secret));
+    private void noteSeen(DSLContext tx, Record session, Owner owner, Instant now) {
+        int chapterId = session.get(SESSIONS.CHAPTER_ID);
+        tx.update(SESSIONS)
+                .set(SESSIONS.LAST_SEEN_AT, now)
+                .where(SESSIONS.CHAPTER_ID.eq(chapterId))
+                .and(SESSIONS.SESSION_HASH.eq(session.get(SESSIONS.SESSION_HASH)))
+                .execute();
+        owner.cardId().ifPresent(cardId -> cards.noteUse(tx, chapterId, cardId, now));
+    }
+
+    private static Caller caller(DSLContext tx, Record session, Owner owner, String secret) {
+        int chapterId = session.get(SESSIONS.CHAPTER_ID);
+        Record chapter = tx.selectFrom(CHAPTERS).where(CHAPTERS.CHAPTER_ID.eq(chapterId)).fetchSingle();
+        return new Caller(owner.role(), chapterId, owner.personId(), owner.cardId(), owner.tankId(), owner.name(),
+                chapter.get(CHAPTERS.NAME), ZoneId.of(chapter.get(CHAPTERS.TIME_ZONE)), FormToken.of(secret));
     }
 }

@@ -6,7 +6,6 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.tankrounds.pages.FormField;
-import org.tankrounds.pages.SendAgainPage;
 import org.tankrounds.pages.SignInPage;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Pages;
@@ -19,12 +18,14 @@ public final class SignInHandlers {
     private final SignIn signIn;
     private final Sessions sessions;
     private final Cookies cookies;
+    private final ComingIn comingIn;
     private final Pages pages;
 
     public SignInHandlers(SignIn signIn, Sessions sessions, Cookies cookies, Pages pages) {
         this.signIn = signIn;
         this.sessions = sessions;
         this.cookies = cookies;
+        this.comingIn = new ComingIn(sessions, cookies, pages);
         this.pages = pages;
     }
 
@@ -66,7 +67,7 @@ public final class SignInHandlers {
         }
         SignIn.Outcome outcome = signIn.with(email, password);
         if (outcome instanceof SignIn.SignedIn in) {
-            goOn(ctx, in.secret(), next, kept);
+            comingIn.goOn(ctx, in.secret(), next, kept);
         } else if (outcome instanceof SignIn.Wait wait) {
             ctx.status(429).header("Retry-After", Long.toString(seconds(wait.left())));
             show(ctx, email, tooMany(wait.left()), next, kept);
@@ -82,17 +83,6 @@ public final class SignInHandlers {
         ctx.redirect("/sign-in", HttpStatus.SEE_OTHER);
     }
 
-    private void goOn(Context ctx, String secret, String next, Optional<KeptForm> kept) {
-        cookies.session(ctx).ifPresent(sessions::end);
-        cookies.signIn(ctx, secret);
-        if (kept.isEmpty()) {
-            ctx.redirect(next, HttpStatus.SEE_OTHER);
-            return;
-        }
-        sessions.find(secret).orElseThrow().attach(ctx);
-        pages.show(ctx, "people/send-again", new SendAgainPage(kept.get().path(), kept.get().fields(), next));
-    }
-
     private void show(Context ctx, String email, String error, String next, Optional<KeptForm> kept) {
         FormField address = FormField.text("email", "E-mail address", email)
                 .withType("email", "username")
@@ -103,13 +93,15 @@ public final class SignInHandlers {
     }
 
     static String tooMany(Duration wait) {
-        long seconds = seconds(wait);
-        String howLong = seconds < 100 ? seconds + (seconds == 1 ? " second" : " seconds")
-                : (seconds + 59) / 60 + " minutes";
-        return "Several passwords did not fit this address. Wait " + howLong + ", then try again.";
+        return "Several passwords did not fit this address. Wait " + howLong(wait) + ", then try again.";
     }
 
-    private static long seconds(Duration wait) {
+    static String howLong(Duration wait) {
+        long seconds = seconds(wait);
+        return seconds < 100 ? seconds + (seconds == 1 ? " second" : " seconds") : (seconds + 59) / 60 + " minutes";
+    }
+
+    static long seconds(Duration wait) {
         return Math.max(1, wait.plusMillis(999).toSeconds());
     }
 
@@ -117,6 +109,7 @@ public final class SignInHandlers {
         return switch (role) {
             case COORDINATOR, MENTOR -> "/rounds";
             case TEACHER -> "/tanks";
+            case CLASS_CARD -> "/card";
             default -> "/sign-in";
         };
     }

@@ -12,6 +12,12 @@ public final class SiteAddress {
         this.baseUrl = baseUrl;
     }
 
+    /** Others cannot follow such an address. */
+    static boolean isThisMachineOnly(String address) {
+        String host = String.valueOf(URI.create(address).getHost());
+        return host.equals("localhost") || host.equals("[::1]") || host.startsWith("127.");
+    }
+
     String of(Context ctx, String path) {
         String base = baseUrl.map(URI::toString)
                 .map(url -> url.endsWith("/") ? url.substring(0, url.length() - 1) : url)

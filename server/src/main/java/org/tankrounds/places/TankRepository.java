@@ -89,8 +89,8 @@ public final class TankRepository {
     }
 
     private static Condition mayKnow(Caller caller) {
-        if (caller.role() == Role.TANK_TOKEN) {
-            return TANKS.TANK_ID.eq(caller.tankId().orElseThrow());
+        if (caller.tankId().isPresent()) {
+            return TANKS.TANK_ID.eq(caller.tankId().getAsInt());
         }
         if (caller.role() == Role.TEACHER) {
             return DSL.exists(DSL.selectOne().from(TANK_TEACHERS)

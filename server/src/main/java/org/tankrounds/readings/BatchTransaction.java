@@ -113,8 +113,8 @@ final class BatchTransaction {
 
     private void write(List<Judged> mine) {
         List<Reading> rows = mine.stream().map(one -> StoreReading.version(one.placed().place().tank(),
-                one.submission().readingCode(), 1, Reading.CHANNEL_BATCH, OptionalInt.empty(), now, one.reading(),
-                Optional.empty())).toList();
+                one.submission().readingCode(), 1, Reading.CHANNEL_BATCH, OptionalInt.empty(), OptionalInt.empty(), now,
+                one.reading(), Optional.empty())).toList();
         if (rows.isEmpty()) {
             return;
         }

@@ -87,7 +87,7 @@ public final class CorrectReading {
         measurements.delete(tx, caller.chapterId(), holding);
         JudgedReading judged = correction.judged().get();
         Reading next = StoreReading.version(tank, holding.code(), holding.version() + 1, Reading.CHANNEL_PAGE,
-                caller.personId(), at, judged, Optional.of(correction.reason()));
+                caller.personId(), caller.cardId(), at, judged, Optional.of(correction.reason()));
         storeReading.insert(tx, caller.chapterId(), next, judged);
         return Result.STORED;
     }

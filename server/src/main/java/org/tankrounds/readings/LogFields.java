@@ -72,7 +72,8 @@ final class LogFields {
     /** Answers already given go along, so that nobody is asked the same thing twice. */
     List<Hidden> kept(Set<Analyte> confirmed) {
         Stream<String> time = form.timeConfirmed() ? Stream.of(LogForm.MEASURED_AT) : Stream.empty();
-        return Stream.concat(confirmed.stream().sorted().map(Analyte::code), time)
+        return Stream.of(confirmed.stream().sorted().map(Analyte::code), time, PersonalAsks.answered(form).stream())
+                .flatMap(names -> names)
                 .map(name -> LogForm.SURE + name)
                 .map(name -> new Hidden(name, form.text(name)))
                 .toList();
@@ -84,7 +85,7 @@ final class LogFields {
         Stream<AskBack> values = given.values().stream()
                 .filter(value -> judged.unlikely().contains(value.analyte()))
                 .map(LogFields::ask);
-        return Stream.concat(time, values).toList();
+        return Stream.of(time, values, PersonalAsks.of(form).stream()).flatMap(asks -> asks).toList();
     }
 
     private static AskBack askTime(String typed) {

@@ -78,7 +78,7 @@ public final class LogHandlers {
     private void store(Context ctx, Desk desk, Kit kit, LogForm form) {
         Answered answered = new Answered(form);
         try {
-            Optional<Outcome> outcome = storeReading.store(Caller.of(ctx), desk.tank().code(), Reading.CHANNEL_PAGE,
+            Optional<Outcome> outcome = storeReading.store(Caller.of(ctx), desk.tank().code(), channel(ctx),
                     (tank, usualKit) -> submitted(form, tank, kit), answered::accept);
             if (outcome.isEmpty()) {
                 ctx.status(422);
@@ -147,8 +147,18 @@ public final class LogHandlers {
         List<Kit> all = kits.list(tx, caller.chapterId());
         Kit kit = all.stream().filter(one -> one.kitId() == tank.kitId()).findFirst().orElseThrow();
         Optional<String> saved = Optional.ofNullable(ctx.queryParam("saved"));
-        return new Desk(tank, all, kit, receipts.find(tx, caller.chapterId(), tank, saved),
-                readings.findLastLabel(tx, caller.chapterId(), tank.tankId(), caller.personId().orElseThrow()));
+        return new Desk(tank, all, kit, receipts.find(tx, caller, tank, saved),
+                lastLabel(tx, caller, tank));
+    }
+
+    /** A card is many classes': what the one before wrote is not remembered for the next. */
+    private Optional<String> lastLabel(DSLContext tx, Caller caller, Tank tank) {
+        return caller.signedIn() ? readings.findLastLabel(
+                tx, caller.chapterId(), tank.tankId(), caller.personId().getAsInt()) : Optional.empty();
+    }
+
+    private static String channel(Context ctx) {
+        return Caller.of(ctx).signedIn() ? Reading.CHANNEL_PAGE : Reading.CHANNEL_CARD;
     }
 
     private void show(Context ctx, Desk desk, Kit kit, LogForm form, Message message) {

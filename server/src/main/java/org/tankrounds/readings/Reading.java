@@ -10,7 +10,8 @@ import java.util.OptionalInt;
  *
  * @param code the same for all versions
  * @param by free label such as "period 3"; empty where none was given
- * @param personId who was signed in; empty where a token posted it
+ * @param personId who was signed in; empty where a token or a class card posted it
+ * @param cardId the class card that posted it; empty otherwise
  * @param flags what the judge found, such as {@code unlikely:ph} or {@code time_doubtful}
  * @param reason why this version took the place of the one before; empty in version 1
  * @param supersededAt empty for the version that holds
@@ -25,6 +26,7 @@ public record Reading(
         String channel,
         Optional<String> by,
         OptionalInt personId,
+        OptionalInt cardId,
         List<EnteredValue> values,
         Optional<String> note,
         List<String> flags,
@@ -34,6 +36,7 @@ public record Reading(
     public static final String CHANNEL_PAGE = "page";
     public static final String CHANNEL_API = "api";
     public static final String CHANNEL_BATCH = "batch";
+    public static final String CHANNEL_CARD = "card";
 
     public boolean holds() {
         return supersededAt.isEmpty();

@@ -59,7 +59,7 @@ final class ReadingPageMaker {
         text.put(LogForm.MEASURED_AT, typedTime(tank, holding.measuredAt()));
         holding.by().ifPresent(by -> text.put(LogForm.BY, by));
         holding.note().ifPresent(note -> text.put(LogForm.NOTE, note));
-        return new LogForm(text);
+        return PersonalAsks.settled(new LogForm(text));
     }
 
     static String typedTime(Tank tank, Instant measuredAt) {
@@ -104,11 +104,16 @@ final class ReadingPageMaker {
     }
 
     private String who(Reading reading) {
-        String person = reading.personId().isPresent()
-                ? names.getOrDefault(reading.personId().getAsInt(), "somebody who has left")
-                : "a probe or script";
-        return "By " + person + reading.by().map(by -> " (" + by + ")").orElse("") + ", received "
+        return "By " + writer(reading) + reading.by().map(by -> " (" + by + ")").orElse("") + ", received "
                 + local(reading.receivedAt());
+    }
+
+    private String writer(Reading reading) {
+        if (reading.cardId().isPresent()) {
+            return "the class, with its card";
+        }
+        return reading.personId().isPresent()
+                ? names.getOrDefault(reading.personId().getAsInt(), "somebody who has left") : "a probe or script";
     }
 
     private String local(Instant time) {

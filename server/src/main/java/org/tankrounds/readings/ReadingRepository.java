@@ -80,7 +80,8 @@ public final class ReadingRepository {
                 .set(READINGS.RECEIVED_AT, reading.receivedAt())
                 .set(READINGS.CHANNEL, reading.channel())
                 .set(READINGS.BY_LABEL, reading.by().orElse(null))
-                .set(READINGS.PERSON_ID, reading.personId().isPresent() ? reading.personId().getAsInt() : null)
+                .set(READINGS.PERSON_ID, nullable(reading.personId()))
+                .set(READINGS.CARD_ID, nullable(reading.cardId()))
                 .set(READINGS.ENTERED, JSONB.valueOf(ReadingJson.entered(reading.values())))
                 .set(READINGS.NOTE, reading.note().orElse(null))
                 .set(READINGS.FLAGS, reading.flags().toArray(String[]::new))
@@ -147,8 +148,15 @@ public final class ReadingRepository {
                 .lt(position.measuredAt(), position.readingId());
     }
 
+    private static Integer nullable(OptionalInt number) {
+        return number.isPresent() ? number.getAsInt() : null;
+    }
+
+    private static OptionalInt known(Integer number) {
+        return number == null ? OptionalInt.empty() : OptionalInt.of(number);
+    }
+
     private static Reading reading(Record row) {
-        Integer personId = row.get(READINGS.PERSON_ID);
         return new Reading(
                 row.get(READINGS.READING_ID),
                 row.get(READINGS.TANK_ID),
@@ -158,7 +166,8 @@ public final class ReadingRepository {
                 row.get(READINGS.RECEIVED_AT),
                 row.get(READINGS.CHANNEL),
                 Optional.ofNullable(row.get(READINGS.BY_LABEL)),
-                personId == null ? OptionalInt.empty() : OptionalInt.of(personId),
+                known(row.get(READINGS.PERSON_ID)),
+                known(row.get(READINGS.CARD_ID)),
                 ReadingJson.values(row.get(READINGS.ENTERED).data()),
                 Optional.ofNullable(row.get(READINGS.NOTE)),
                 Arrays.asList(row.get(READINGS.FLAGS)),

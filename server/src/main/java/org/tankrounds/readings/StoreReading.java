@@ -122,7 +122,8 @@ public final class StoreReading {
             Submission other = submissions.find(tx, caller.chapterId(), tank.tankId(), submitted.key()).orElseThrow();
             return Optional.of(repeated(tx, caller, tank, submitted, other));
         }
-        Reading reading = version(tank, code, 1, channel, caller.personId(), now, judged, Optional.empty());
+        Reading reading = version(tank, code, 1, channel, caller.personId(), caller.cardId(), now, judged,
+                Optional.empty());
         return Optional.of(new Outcome(tank, insert(tx, caller.chapterId(), reading, judged), true));
     }
 
@@ -143,9 +144,9 @@ public final class StoreReading {
         return reading;
     }
 
-    static Reading version(Tank tank, String code, int version, String channel, OptionalInt personId, Instant now,
-            JudgedReading judged, Optional<String> reason) {
+    static Reading version(Tank tank, String code, int version, String channel, OptionalInt personId,
+            OptionalInt cardId, Instant now, JudgedReading judged, Optional<String> reason) {
         return new Reading(0, tank.tankId(), code, version, judged.measuredAt(), now, channel, judged.by(), personId,
-                judged.values(), judged.note(), judged.flags(), reason, Optional.empty());
+                cardId, judged.values(), judged.note(), judged.flags(), reason, Optional.empty());
     }
 }

@@ -19,14 +19,22 @@ final class TankLog {
         this.formats = formats;
     }
 
-    LogRow row(String tankCode, Reading reading) {
+    /** @param mayCorrect whether the row leads to its reading's own page */
+    LogRow row(String tankCode, Reading reading, boolean mayCorrect) {
         return new LogRow(
                 formats.full(reading.measuredAt()),
-                reading.by().orElseGet(() -> reading.personId().isPresent() ? "" : "by script"),
+                reading.by().orElseGet(() -> writer(reading)),
                 reading.values().stream().map(TankLog::value).collect(Collectors.joining(", ")),
                 reading.note().orElse(""),
                 marks(reading),
-                "/tanks/" + tankCode + "/readings/" + reading.code());
+                mayCorrect ? "/tanks/" + tankCode + "/readings/" + reading.code() : "");
+    }
+
+    private static String writer(Reading reading) {
+        if (reading.cardId().isPresent()) {
+            return "the class";
+        }
+        return reading.personId().isPresent() ? "" : "by script";
     }
 
     private static String value(EnteredValue entered) {

@@ -53,17 +53,24 @@ final class TankPages {
     TankPage page(Known known, boolean twoWeeks) {
         Tank tank = known.tank();
         TankSeason season = TankSeason.of(known.input(), known.forecast(), formats.now());
-        boolean teacher = caller.role() == Role.TEACHER;
         return new TankPage(
                 heading.of(tank, known.forecast()),
-                teacher ? "My tanks" : "Rounds", teacher ? "/tanks" : "/rounds",
+                backText(), caller.role() == Role.TEACHER ? "/tanks" : "/rounds",
                 tank.school(), about(known), saved(known), tank.code(),
                 advice(known), together(known),
                 reasons(known), ways(known), NarrowWording.readingOrFact(known.input(), known.forecast()),
                 pictures(known, season, twoWeeks),
                 holding.facts(known.input(), known.forecast(), season.development()),
-                known.log().stream().map(reading -> log.row(tank.code(), reading)).toList(),
-                caller.role() != Role.MENTOR);
+                known.log().stream().map(reading -> log.row(tank.code(), reading, caller.signedIn())).toList(),
+                caller.role() != Role.MENTOR, List.of(Role.IN_CHARGE).contains(caller.role()));
+    }
+
+    private String backText() {
+        return switch (caller.role()) {
+            case TEACHER -> "My tanks";
+            case CLASS_CARD -> "";
+            default -> "Rounds";
+        };
     }
 
     private String about(Known known) {

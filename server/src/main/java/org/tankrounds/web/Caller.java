@@ -10,7 +10,8 @@ import java.util.OptionalInt;
  * @param role ANYBODY for a caller who has neither signed in nor shown a token
  * @param chapterId 0 for ANYBODY
  * @param personId present for people
- * @param tankId present for a tank token: the only tank that it opens
+ * @param cardId present for a class that came with its card
+ * @param tankId present for a tank token and a class card: the only tank that it opens
  * @param name how the page greets them; the label of a token
  * @param formToken what a form must send back, so that no other site can post in this person's name
  */
@@ -18,6 +19,7 @@ public record Caller(
         Role role,
         int chapterId,
         OptionalInt personId,
+        OptionalInt cardId,
         OptionalInt tankId,
         String name,
         String chapterName,
@@ -25,6 +27,12 @@ public record Caller(
         String formToken) {
 
     private static final String ATTRIBUTE = "caller";
+
+    /** Somebody without a class card. */
+    public Caller(Role role, int chapterId, OptionalInt personId, OptionalInt tankId, String name, String chapterName,
+            ZoneId zone, String formToken) {
+        this(role, chapterId, personId, OptionalInt.empty(), tankId, name, chapterName, zone, formToken);
+    }
 
     public static Caller anybody(String formToken) {
         return new Caller(

@@ -49,7 +49,8 @@ public final class Pages {
     private Frame frame(Context ctx, Page page) {
         Caller caller = Caller.of(ctx);
         String now = NOW.format(ZonedDateTime.now(clock.withZone(caller.zone())));
-        return new Frame(page.title(), caller.chapterName(), caller.name(), now, caller.formToken(),
+        return new Frame(page.title(), caller.chapterName(), caller.name(),
+                caller.signedIn() ? "/account" : "", now, caller.formToken(),
                 navigation(ctx.path(), caller.role()), assets::path);
     }
 

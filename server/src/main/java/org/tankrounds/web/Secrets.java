@@ -23,9 +23,14 @@ public final class Secrets {
 
     /** A public code: hard to guess, but not a secret. */
     public static String code(int length) {
+        return drawn(length, CODE_ALPHABET);
+    }
+
+    /** Characters drawn from an alphabet, each as likely as the others. */
+    public static String drawn(int length, char[] alphabet) {
         StringBuilder code = new StringBuilder(length);
         for (int i = 0; i < length; i++) {
-            code.append(CODE_ALPHABET[RANDOM.nextInt(CODE_ALPHABET.length)]);
+            code.append(alphabet[RANDOM.nextInt(alphabet.length)]);
         }
         return code.toString();
     }

@@ -60,7 +60,7 @@ class BackupIT {
         Manifest taken = take(SOURCE.logins(), file);
         assertThat(taken.rows()).isGreaterThan(20);
         assertThat(taken.tables()).extracting(Manifest.TableEntry::name)
-                .contains("chapters", "readings", "measurements", "tokens").doesNotContain("sessions");
+                .contains("chapters", "readings", "measurements", "tokens", "class_cards").doesNotContain("sessions");
         assertThat(Files.getPosixFilePermissions(file))
                 .isEqualTo(PosixFilePermissions.fromString("rw-------"));
 

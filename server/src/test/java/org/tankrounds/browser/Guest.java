@@ -10,6 +10,8 @@ enum Guest {
     COORDINATOR,
     MENTOR,
     TEACHER,
+    /** Has come in with the card of one of the demo's tanks. */
+    CLASS,
     /** Coordinator of a chapter with two tanks that nobody has read yet. */
     BEGINNER,
     /** Coordinator of a chapter that has been set up, and no more. */

@@ -33,6 +33,8 @@ import org.tankrounds.web.Role;
 final class Guests implements AutoCloseable {
     /** Somebody at whose account has been guessed. */
     static final String SLOWED_DOWN = "slowed.down@hollinthrup.example";
+    /** A code like which many wrong ones were typed. */
+    static final String SLOWED_DOWN_CARD = "CCC-333-CCC";
     private static final int GUESSES = 5;
     private static final String NEW_TEACHER = "teacher@empty.example";
     private static final String NEWCOMER = "coordinator@empty.example";
@@ -56,6 +58,7 @@ final class Guests implements AutoCloseable {
         nameThingsOfTheBeginners();
         for (int i = 0; i < GUESSES; i++) {
             browser().signIn(SLOWED_DOWN, "is not this one");
+            browser().comeIn(SLOWED_DOWN_CARD);
         }
     }
 
@@ -80,6 +83,9 @@ final class Guests implements AutoCloseable {
     }
 
     private List<Cookie> signIn(Guest guest) {
+        if (guest == Guest.CLASS) {
+            return comeIn();
+        }
         PersonAccess person = switch (guest) {
             case COORDINATOR, MENTOR, TEACHER -> DemoService.person(demo.first(), guest.name().toLowerCase());
             case BEGINNER -> new PersonAccess(beginners.coordinator().email(), Cast.PASSWORD, "");
@@ -88,6 +94,12 @@ final class Guests implements AutoCloseable {
             default -> throw new IllegalArgumentException(guest + " does not sign in");
         };
         return visitor.become(List.of()).signIn(person.email(), person.password()).cookies();
+    }
+
+    private List<Cookie> comeIn() {
+        visitor.become(List.of()).page().navigate("/card/" + values.get("classCard"));
+        visitor.press("Open our tank");
+        return visitor.cookies();
     }
 
     private static Chapter addEmptyChapter(DSLContext tx) {
@@ -119,6 +131,8 @@ final class Guests implements AutoCloseable {
         name("room", office, "/places", "/room\\?room=([^\"]+)\"");
         name("kit", office, "/places/kits", "kit\\?kit=([^\"]+)\"");
         name("person", office, "/people", "/people/(?!new)(\\w+)\"");
+        values.put("cardTank", demo.first().tanks().get(0).code());
+        values.put("classCard", demo.first().tanks().get(0).classCard());
         values.put("lot", "1");
         values.put("season", demo.first().seasons().get(0).code());
     }

@@ -1,6 +1,7 @@
 package org.tankrounds.browser;
 
 import static org.tankrounds.browser.Guest.BEGINNER;
+import static org.tankrounds.browser.Guest.CLASS;
 import static org.tankrounds.browser.Guest.COORDINATOR;
 import static org.tankrounds.browser.Guest.FIRST;
 import static org.tankrounds.browser.Guest.MENTOR;
@@ -29,7 +30,7 @@ final class PageStates {
     private PageStates() {}
 
     static List<PageState> all() {
-        return Stream.of(signingIn(), rounds(), readings(), people(), places(), season(), beginnings())
+        return Stream.of(signingIn(), cards(), rounds(), readings(), people(), places(), season(), beginnings())
                 .flatMap(List::stream).toList();
     }
 
@@ -60,6 +61,33 @@ final class PageStates {
                         fill("Temperature", "52"), loseTheSession(), send(),
                         fill("E-mail address", "{teacherEmail}"),
                         fill("Password", "{teacherPassword}"), send()));
+    }
+
+    private static List<PageState> cards() {
+        String card = "/tanks/{newTank}/card";
+        String log = "/tanks/{cardTank}/log";
+        return List.of(
+                see(NOBODY, "/card"),
+                sentEmpty(NOBODY, "/card"),
+                see(NOBODY, "/card/{classCard}"),
+                see(TEACHER, "/card/{classCard}"),
+                see(NOBODY, "/card").after("a wrong code", fill("Code on the card", "RRR-444-RRR"), send())
+                        .answered(422),
+                see(NOBODY, "/card").after("many wrong codes",
+                        fill("Code on the card", Guests.SLOWED_DOWN_CARD), send()).answered(429),
+                see(CLASS, log),
+                see(CLASS, log).after("a sound reading", fill("Temperature", "52"), send()),
+                see(CLASS, "/tanks/{cardTank}"),
+                see(CLASS, "/account").answered(404),
+                see(CLASS, log).after("the session ended and the class came in again",
+                        fill("Temperature", "52"), loseTheSession(), send(),
+                        fill("Code on the card", "{classCard}"), press("Come in")),
+                see(COORDINATOR, "/tanks/{cardTank}/card"),
+                see(BEGINNER, card),
+                see(BEGINNER, card).after("making one", press("Make a card")),
+                see(BEGINNER, card).after("somebody else's new one",
+                        meanwhile(press("Make a new card")), press("Make a new card")).answered(409),
+                see(BEGINNER, card).after("revoking it", press("Revoke the card")));
     }
 
     private static List<PageState> rounds() {
@@ -99,6 +127,8 @@ final class PageStates {
                         fill("Water changed", "120"), send()).answered(422),
                 see(TEACHER, log).after("an unlikely value",
                         fill("Temperature", "45"), choose("Scale", "°C"), send()).answered(422),
+                see(TEACHER, log).after("a note about somebody",
+                        fill("Note", "as Maria Lopez saw it"), send()).answered(422),
                 see(TEACHER, log).after("a second reading from one form",
                         meanwhile(set("submission_id", ONE_AND_THE_SAME), fill("Temperature", "51"), send()),
                         set("submission_id", ONE_AND_THE_SAME), fill("Temperature", "52"), send())

@@ -34,6 +34,8 @@ class ChapterWallIT {
         elsewhere = Cast.add(DATABASE, "Beyond Chapter");
         measure(here);
         measure(elsewhere);
+        hangUpACard(here);
+        hangUpACard(elsewhere);
         partition = "measurements_2026_01";
     }
 
@@ -139,6 +141,17 @@ class ChapterWallIT {
     }
 
     @Test
+    void aCardsHash_showsThatCardOnly() {
+        List<Integer> chapters = DATABASE.bySecret(cardHash(here),
+                tx -> tx.fetch("SELECT chapter_id FROM class_cards").getValues(0, Integer.class));
+
+        assertThat(chapters).containsExactly(here.chapterId());
+        assertThatThrownBy(() -> DATABASE.inChapter(here.chapterId(), tx -> tx.execute(
+                "UPDATE class_cards SET code_hash = '\\x00'"))).isInstanceOf(DataAccessException.class)
+                .hasMessageContaining("permission denied");
+    }
+
+    @Test
     void testsRunOnAClockThatNobodyLivesBy() {
         assertThat(TimeZone.getDefault().getID()).isNotEqualTo("UTC");
         String zoneOfSessions = DATABASE.outside(tx -> tx.fetchOne("SHOW timezone").get(0, String.class));
@@ -151,7 +164,7 @@ class ChapterWallIT {
                 JOIN pg_attribute a ON a.attrelid = c.oid AND a.attname = 'chapter_id'
                 WHERE n.nspname = 'public' AND c.relkind IN ('r', 'p') AND NOT c.relispartition
                   AND has_table_privilege(c.oid, 'SELECT') ORDER BY 1""");
-        assertThat(tables).contains("tanks", "readings", "measurements", "people", "sessions", "tokens");
+        assertThat(tables).contains("tanks", "readings", "measurements", "people", "sessions", "tokens", "class_cards");
         return tables;
     }
 
@@ -161,6 +174,16 @@ class ChapterWallIT {
 
     private static int rowsOutside(String table) {
         return DATABASE.outside(tx -> tx.fetch("SELECT * FROM " + table).size());
+    }
+
+    private static byte[] cardHash(Cast cast) {
+        return org.tankrounds.web.Secrets.sha256("card of " + cast.chapterId());
+    }
+
+    private static void hangUpACard(Cast cast) {
+        DATABASE.inChapter(cast.chapterId(), tx -> tx.execute(
+                "INSERT INTO class_cards (chapter_id, tank_id, code_hash, created_at) VALUES (?, ?, ?, now())",
+                cast.chapterId(), cast.tankA().tankId(), cardHash(cast)));
     }
 
     private static void measure(Cast cast) {

@@ -62,7 +62,7 @@ class DemoDirectoryTest {
         assertThat(file.read()).isEmpty();
         ChapterAccess chapter =
                 new ChapterAccess("a", "A", List.of(new PersonAccess("p@a.example", "secret", "mentor")),
-                "token", List.of(new SeasonAccess("s")), List.of(new TankAccess("t", "School", "token")));
+                "token", List.of(new SeasonAccess("s")), List.of(new TankAccess("t", "School", "token", null)));
         DemoAccess access = new DemoAccess("http://127.0.0.1:1", List.of(chapter, chapter));
         file.write(access);
         assertThat(file.read()).contains(access);

@@ -17,28 +17,31 @@ import org.tankrounds.web.Role;
 class PolicyTest {
     private static final Set<Role> PAGE_OF_COORDINATORS = EnumSet.of(Role.COORDINATOR);
     private static final Set<Role> PAGE_OF_ALL = EnumSet.of(Role.COORDINATOR, Role.MENTOR, Role.TEACHER);
+    private static final Set<Role> PAGE_OF_CLASSES = Set.of(Role.AT_THE_TANK);
     private static final Set<Role> ROUNDS = EnumSet.of(Role.COORDINATOR, Role.MENTOR);
     private static final Set<Role> API_OF_TANKS = EnumSet.of(Role.TANK_TOKEN, Role.CHAPTER_TOKEN);
     private static final Set<Role> API_OF_CHAPTERS = EnumSet.of(Role.CHAPTER_TOKEN);
 
     @ParameterizedTest
     @CsvSource({
-        // caller, open, everybody's page, page of all who sign in, rounds, coordinators' page, tank API,
-        // chapter API
-        "ANYBODY,       ALLOW, ALLOW, SIGN_IN,   SIGN_IN,   SIGN_IN,   UNAUTHORISED, UNAUTHORISED",
-        "TEACHER,       ALLOW, ALLOW, ALLOW,     NOT_FOUND, NOT_FOUND, UNAUTHORISED, UNAUTHORISED",
-        "MENTOR,        ALLOW, ALLOW, ALLOW,     ALLOW,     NOT_FOUND, UNAUTHORISED, UNAUTHORISED",
-        "COORDINATOR,   ALLOW, ALLOW, ALLOW,     ALLOW,     ALLOW,     UNAUTHORISED, UNAUTHORISED",
-        "TANK_TOKEN,    ALLOW, ALLOW, NOT_FOUND, NOT_FOUND, NOT_FOUND, ALLOW,        FORBIDDEN",
-        "CHAPTER_TOKEN, ALLOW, ALLOW, NOT_FOUND, NOT_FOUND, NOT_FOUND, ALLOW,        ALLOW",
+        // caller, open, everybody's page, page of all who sign in, classes' page, rounds, coordinators' page,
+        // tank API, chapter API
+        "ANYBODY,       ALLOW, ALLOW, SIGN_IN,   SIGN_IN,   SIGN_IN,   SIGN_IN,   UNAUTHORISED, UNAUTHORISED",
+        "TEACHER,       ALLOW, ALLOW, ALLOW,     ALLOW,     NOT_FOUND, NOT_FOUND, UNAUTHORISED, UNAUTHORISED",
+        "MENTOR,        ALLOW, ALLOW, ALLOW,     ALLOW,     ALLOW,     NOT_FOUND, UNAUTHORISED, UNAUTHORISED",
+        "COORDINATOR,   ALLOW, ALLOW, ALLOW,     ALLOW,     ALLOW,     ALLOW,     UNAUTHORISED, UNAUTHORISED",
+        "CLASS_CARD,    ALLOW, ALLOW, NOT_FOUND, ALLOW,     NOT_FOUND, NOT_FOUND, UNAUTHORISED, UNAUTHORISED",
+        "TANK_TOKEN,    ALLOW, ALLOW, NOT_FOUND, NOT_FOUND, NOT_FOUND, NOT_FOUND, ALLOW,        FORBIDDEN",
+        "CHAPTER_TOKEN, ALLOW, ALLOW, NOT_FOUND, NOT_FOUND, NOT_FOUND, NOT_FOUND, ALLOW,        ALLOW",
     })
-    void whoMayCallWhat(Role role, Decision open, Decision everybody, Decision all, Decision rounds,
+    void whoMayCallWhat(Role role, Decision open, Decision everybody, Decision all, Decision classes, Decision rounds,
             Decision coordinators, Decision tanks, Decision chapters) {
         Caller caller = caller(role);
 
         assertThat(Policy.decide(caller, EnumSet.of(Role.OPEN))).isEqualTo(open);
         assertThat(Policy.decide(caller, EnumSet.of(Role.ANYBODY))).isEqualTo(everybody);
         assertThat(Policy.decide(caller, PAGE_OF_ALL)).isEqualTo(all);
+        assertThat(Policy.decide(caller, PAGE_OF_CLASSES)).isEqualTo(classes);
         assertThat(Policy.decide(caller, ROUNDS)).isEqualTo(rounds);
         assertThat(Policy.decide(caller, PAGE_OF_COORDINATORS)).isEqualTo(coordinators);
         assertThat(Policy.decide(caller, API_OF_TANKS)).isEqualTo(tanks);
@@ -53,7 +56,7 @@ class PolicyTest {
 
     @Test
     void everyRoleIsInTheTable() {
-        assertThat(Role.values()).as("a new role needs a row above").hasSize(7);
+        assertThat(Role.values()).as("a new role needs a row above").hasSize(8);
     }
 
     private static Caller caller(Role role) {

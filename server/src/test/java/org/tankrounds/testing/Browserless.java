@@ -7,6 +7,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandler;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
@@ -80,22 +81,35 @@ public final class Browserless {
 
     /** Sends a form with the last page's token; fields as name, value, name, value. */
     public Answer post(String path, String... fields) {
+        return postForm(path, filledIn(fields));
+    }
+
+    /** The same for a form that is answered with a file. */
+    public byte[] postForFile(String path, String... fields) {
+        return exchange(form(path, filledIn(fields)), BodyHandlers.ofByteArray()).body();
+    }
+
+    private Map<String, String> filledIn(String... fields) {
         Map<String, String> form = new LinkedHashMap<>();
         form.put("form_token", formToken);
         for (int i = 0; i < fields.length; i += 2) {
             form.put(fields[i], fields[i + 1]);
         }
-        return postForm(path, form);
+        return form;
     }
 
     /** Sends exactly these fields. */
     public Answer postForm(String path, Map<String, String> form) {
+        return send(form(path, form));
+    }
+
+    private HttpRequest.Builder form(String path, Map<String, String> form) {
         String body = form.entrySet().stream()
                 .map(field -> encode(field.getKey()) + "=" + encode(field.getValue()))
                 .collect(Collectors.joining("&"));
-        return send(request(path)
+        return request(path)
                 .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(BodyPublishers.ofString(body)));
+                .POST(BodyPublishers.ofString(body));
     }
 
     public Answer postJson(String path, String json) {
@@ -118,6 +132,12 @@ public final class Browserless {
         return post("/sign-in", "email", email, "password", password);
     }
 
+    /** With a class card. */
+    public Answer comeIn(String code) {
+        get("/card");
+        return post("/card", "code", code);
+    }
+
     private HttpRequest.Builder request(String path) {
         HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(baseUrl + path));
         headers.forEach(request::header);
@@ -130,15 +150,18 @@ public final class Browserless {
     }
 
     private Answer send(HttpRequest.Builder request) {
+        HttpResponse<String> response = exchange(request, BodyHandlers.ofString(StandardCharsets.UTF_8));
+        response.headers().allValues("set-cookie").forEach(this::keep);
+        Matcher token = TOKEN.matcher(response.body());
+        if (token.find()) {
+            formToken = token.group(1);
+        }
+        return new Answer(response.statusCode(), response.headers().map(), response.body());
+    }
+
+    private <T> HttpResponse<T> exchange(HttpRequest.Builder request, BodyHandler<T> handler) {
         try {
-            HttpResponse<String> response =
-                    CLIENT.send(request.build(), BodyHandlers.ofString(StandardCharsets.UTF_8));
-            response.headers().allValues("set-cookie").forEach(this::keep);
-            Matcher token = TOKEN.matcher(response.body());
-            if (token.find()) {
-                formToken = token.group(1);
-            }
-            return new Answer(response.statusCode(), response.headers().map(), response.body());
+            return CLIENT.send(request.build(), handler);
         } catch (IOException e) {
             throw new IllegalStateException("no answer from " + baseUrl, e);
         } catch (InterruptedException e) {

@@ -8,6 +8,10 @@ import org.tankrounds.config.Config;
 import org.tankrounds.config.ConfigReader;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.migrations.Logins;
+import org.tankrounds.people.ClassCards;
+import org.tankrounds.people.PasswordHashes;
+import org.tankrounds.people.Sessions;
+import org.tankrounds.places.TankRepository;
 
 /**
  * The whole service on a free port, with two casts: {@code here}, and {@code elsewhere}, whose things nobody
@@ -91,6 +95,14 @@ public final class TestApp implements AutoCloseable {
             throw new IllegalStateException("sign-in of " + member.email() + " answered " + answer.status());
         }
         return browser;
+    }
+
+    /** Takes the place of the tank's card, if it has one; the code as it is printed. */
+    public String newCard(Cast cast, Cast.TankOfCast tank) {
+        ClassCards cards =
+                new ClassCards(transactions, new PasswordHashes(), new Sessions(transactions, clock), clock);
+        return transactions.inChapter(cast.chapterId(), tx -> cards.makeAnew(tx, cast.chapterId(),
+                new TankRepository().findById(tx, cast.chapterId(), tank.tankId()).orElseThrow()));
     }
 
     public Browserless bearer(String token) {

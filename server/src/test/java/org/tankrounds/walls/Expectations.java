@@ -20,24 +20,27 @@ final class Expectations {
     enum Visitor {
         NOBODY, DISABLED, TEACHER, OTHER_TEACHER, MENTOR, COORDINATOR,
         TEACHER_ELSEWHERE, MENTOR_ELSEWHERE, COORDINATOR_ELSEWHERE,
+        CARD, OTHER_TANKS_CARD, CARD_ELSEWHERE, REVOKED_CARD,
         TANK_TOKEN, OTHER_TANKS_TOKEN, TANK_TOKEN_ELSEWHERE,
         CHAPTER_TOKEN, CHAPTER_TOKEN_ELSEWHERE, REVOKED_TOKEN
     }
 
-    /** "own" is an answer about the caller's own chapter; "door" asks to sign in; "-" is not found. */
+    /** "own" is an answer about the caller's own chapter; "ask" asks to sign in; "-" is not found. */
     private static final String KINDS = """
-            kind                 | no   dis  | tea  t2   men  coo  | tea  men  coo  | tank tan2 tank | chap chap | rev
-            for everybody        | yes  yes  | yes  yes  yes  yes  | yes  yes  yes  | yes  yes  yes  | yes  yes  | yes
-            behind a secret link | -    -    | -    -    -    -    | -    -    -    | -    -    -    | -    -    | -
-            one's own page       | door door | own  own  own  own  | own  own  own  | door door door | door door | door
-            teacher's page       | door door | own  own  -    -    | own  -    -    | door door door | door door | door
-            rounds' page         | door door | -    -    own  own  | -    own  own  | door door door | door door | door
-            coordinator's page   | door door | -    -    -    own  | -    -    own  | door door door | door door | door
-            coordinator's thing  | door door | -    -    -    own  | -    -    -    | door door door | door door | door
-            tank's page          | door door | own  -    own  own  | -    -    -    | door door door | door door | door
-            tank for scripts     | 401  401  | 401  401  401  401  | 401  401  401  | own  -    -    | own  -    | 401
-            chapter for scripts  | 401  401  | 401  401  401  401  | 401  401  401  | 403  403  403  | own  own  | 401
-            season for scripts   | 401  401  | 401  401  401  401  | 401  401  401  | 403  403  403  | own  -    | 401
+            kind                 |no  dis |tea t2  men coo |tea men coo |crd cr2 crd rev |tok to2 tok |chp chp |rev
+            for everybody        |yes yes |yes yes yes yes |yes yes yes |yes yes yes yes |yes yes yes |yes yes |yes
+            behind a secret link |-   -   |-   -   -   -   |-   -   -   |-   -   -   -   |-   -   -   |-   -   |-
+            one's own page       |ask ask |own own own own |own own own |-   -   -   ask |ask ask ask |ask ask |ask
+            teacher's page       |ask ask |own own -   -   |own -   -   |-   -   -   ask |ask ask ask |ask ask |ask
+            rounds' page         |ask ask |-   -   own own |-   own own |-   -   -   ask |ask ask ask |ask ask |ask
+            coordinator's page   |ask ask |-   -   -   own |-   -   own |-   -   -   ask |ask ask ask |ask ask |ask
+            coordinator's thing  |ask ask |-   -   -   own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
+            tank's page          |ask ask |own -   own own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
+            class's page         |ask ask |own -   own own |-   -   -   |own -   -   ask |ask ask ask |ask ask |ask
+            tank in one's care   |ask ask |own -   -   own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
+            tank for scripts     |401 401 |401 401 401 401 |401 401 401 |401 401 401 401 |own -   -   |own -   |401
+            chapter for scripts  |401 401 |401 401 401 401 |401 401 401 |401 401 401 401 |403 403 403 |own own |401
+            season for scripts   |401 401 |401 401 401 401 |401 401 401 |401 401 401 401 |403 403 403 |own -   |401
             """;
 
     private static final String ROUTES = """
@@ -53,6 +56,9 @@ final class Expectations {
             GET  /sign-in                                          | for everybody
             POST /sign-in                                          | for everybody
             POST /sign-out                                         | for everybody
+            GET  /card                                             | for everybody
+            GET  /card/{code}                                      | for everybody
+            POST /card                                             | for everybody
 
             GET  /set-up/{link}                                    | behind a secret link
             POST /set-up/{link}                                    | behind a secret link
@@ -65,12 +71,17 @@ final class Expectations {
             GET  /tanks                                            | teacher's page
             GET  /rounds                                           | rounds' page
 
-            GET  /tanks/{tank}                                     | tank's page
-            GET  /tanks/{tank}/series.json                         | tank's page
-            GET  /tanks/{tank}/log                                 | tank's page
-            POST /tanks/{tank}/log                                 | tank's page
+            GET  /tanks/{tank}                                     | class's page
+            GET  /tanks/{tank}/series.json                         | class's page
+            GET  /tanks/{tank}/log                                 | class's page
+            POST /tanks/{tank}/log                                 | class's page
             GET  /tanks/{tank}/readings/{reading}                  | tank's page
             POST /tanks/{tank}/readings/{reading}                  | tank's page
+
+            GET  /tanks/{tank}/card                                | tank in one's care
+            POST /tanks/{tank}/card                                | tank in one's care
+            POST /tanks/{tank}/card/paper                          | tank in one's care
+            POST /tanks/{tank}/card/revoked                        | tank in one's care
 
             GET  /people                                           | coordinator's page
             POST /people                                           | coordinator's page
@@ -138,7 +149,7 @@ final class Expectations {
 
     private Expectations() {}
 
-    /** @return yes, own, door, -, 401 or 403 by visitor; empty for a route that is not in the table */
+    /** @return yes, own, ask, -, 401 or 403 by visitor; empty for a route that is not in the table */
     static Optional<Map<Visitor, String>> of(String method, String path) {
         return Optional.ofNullable(KIND_OF_ROUTE.get(method + " " + path)).map(BY_KIND::get);
     }

@@ -84,6 +84,7 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         tokens.revoke(tx, cast.chapterId(), revoked.tokenId(), TestClock.START);
         Map<String, String> things = new HashMap<>(Map.of(
                 "tank", cast.tankA().code(), "season", cast.season(), "lot", "1", "link", "no-such-link",
+                "code", "CK7PM4RXW",
                 "person", target.code(), "token", Integer.toString(spare.tokenId())));
         things.put("school",
                 tx.select(SCHOOLS.CODE).from(SCHOOLS).where(SCHOOLS.CHAPTER_ID.eq(cast.chapterId()))

@@ -8,6 +8,7 @@ import java.util.function.UnaryOperator;
  *
  * @param chapter empty where nobody is signed in
  * @param person empty where nobody is signed in
+ * @param account address of the person's own page; empty for a class that came with its card
  * @param now the chapter's clock, in words
  * @param formToken goes back with every form
  * @param assets from a file's name to its address in this build
@@ -16,6 +17,7 @@ public record Frame(
         String title,
         String chapter,
         String person,
+        String account,
         String now,
         String formToken,
         List<Link> navigation,

@@ -6,15 +6,18 @@ import java.util.List;
  * One tank: what is going on, what will, what to do.
  *
  * @param title the answer
+ * @param backText empty for a class that came with its card, which sees this tank only
  * @param saved what became of a reading that was just put in; empty otherwise
  * @param together what all of the advice is expected to do; may be empty
  * @param ways how it could go; null before the first forecast
+ * @param inCharge whether the reader hands out the tank's card
  * @param narrows the one reading or fact that would narrow it most, as a sentence; may be empty
  */
 public record TankPage(
         String title, String backText, String backTo, String school, String about, String saved,
         String code, List<Advice> advice, String together, List<Sentence> reasons, WaysPicture ways, String narrows,
-        Season season, List<Fact> facts, List<LogRow> log, boolean mayLog) implements Page {
+        Season season, List<Fact> facts, List<LogRow> log, boolean mayLog,
+        boolean inCharge) implements Page {
 
     /**
      * @param caution stands inside the box, at its act; may be empty
@@ -54,11 +57,18 @@ public record TankPage(
 
     public record NumbersRow(String when, List<String> cells) {}
 
-    /** @param marks doubts and corrections; may be empty */
+    /**
+     * @param marks doubts and corrections; may be empty
+     * @param to where it is corrected; empty for a class that came with its card
+     */
     public record LogRow(String when, String by, String values, String note, String marks, String to) {}
 
     public String logTo() {
         return "/tanks/" + code + "/log";
+    }
+
+    public String cardTo() {
+        return "/tanks/" + code + "/card";
     }
 
     public String seriesTo() {

@@ -1,4 +1,4 @@
-package org.tankrounds.summary;
+package org.tankrounds.web;
 
 import java.io.IOException;
 import java.io.InputStream;

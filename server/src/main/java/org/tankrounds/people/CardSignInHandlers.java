@@ -1,0 +1,84 @@
+package org.tankrounds.people;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.List;
+import java.util.Optional;
+import org.tankrounds.pages.CardSignInPage;
+import org.tankrounds.pages.FormField;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.Pages;
+import org.tankrounds.web.Role;
+
+/**
+ * Where a class comes in with its card. The address on the card only fills the code in: what looks at addresses by
+ * itself, such as a phone's preview or a school's filter, opens no session, and learns of no code whether it is right.
+ */
+public final class CardSignInHandlers {
+    private static final String CODE = "code";
+    private static final String NO_CODE =
+            "Type the nine letters and digits that stand under the square on the card, such as CK7-PM4-RXW.";
+    private static final String WRONG = "This code opens nothing: a character is wrong, or the card was replaced."
+            + " Type it again; if it stays so, ask your teacher for a new card.";
+
+    private final CardSignIn signIn;
+    private final ComingIn comingIn;
+    private final Cookies cookies;
+    private final Pages pages;
+
+    public CardSignInHandlers(CardSignIn signIn, Sessions sessions, Cookies cookies, Pages pages) {
+        this.signIn = signIn;
+        this.comingIn = new ComingIn(sessions, cookies, pages);
+        this.cookies = cookies;
+        this.pages = pages;
+    }
+
+    /** For a class that is in already, its form. */
+    public void show(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        if (caller.role() == Role.CLASS_CARD) {
+            ctx.redirect(log(signIn.tank(caller)), HttpStatus.SEE_OTHER);
+            return;
+        }
+        show(ctx, "", "", Optional.empty());
+    }
+
+    public void showFilledIn(Context ctx) {
+        show(ctx, CardCode.of(ctx.pathParam(CODE)).map(CardCode::shown).orElse(""), "", Optional.empty());
+    }
+
+    public void create(Context ctx) {
+        String typed = Optional.ofNullable(ctx.formParam(CODE)).orElse("");
+        Optional<KeptForm> kept = KeptForm.carried(ctx);
+        Optional<CardCode> code = CardCode.of(typed);
+        if (code.isEmpty()) {
+            ctx.status(422);
+            show(ctx, typed, NO_CODE, kept);
+            return;
+        }
+        CardSignIn.Outcome outcome = signIn.with(code.get());
+        if (outcome instanceof CardSignIn.Opened opened) {
+            comingIn.goOn(ctx, opened.secret(), log(opened.tank()), kept);
+        } else if (outcome instanceof CardSignIn.Wait wait) {
+            ctx.status(429).header("Retry-After", Long.toString(SignInHandlers.seconds(wait.left())));
+            show(ctx, typed, "Several codes like this one were wrong. Wait " + SignInHandlers.howLong(wait.left())
+                    + ", then try again.", kept);
+        } else {
+            ctx.status(422);
+            show(ctx, typed, WRONG, kept);
+        }
+    }
+
+    private static String log(String tank) {
+        return "/tanks/" + tank + "/log";
+    }
+
+    private void show(Context ctx, String code, String error, Optional<KeptForm> kept) {
+        cookies.openForm(ctx);
+        Caller caller = Caller.of(ctx);
+        FormField box = FormField.text(CODE, "Code on the card", code)
+                .withHint("Nine letters and digits. Capital or small does not matter.").withError(error);
+        pages.show(ctx, "people/card-sign-in", new CardSignInPage(box, caller.signedIn() ? caller.name() : "",
+                kept.map(KeptForm::carrying).orElse(List.of())));
+    }
+}

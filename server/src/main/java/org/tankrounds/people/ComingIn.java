@@ -1,0 +1,31 @@
+package org.tankrounds.people;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.Optional;
+import org.tankrounds.pages.SendAgainPage;
+import org.tankrounds.web.Pages;
+
+/** Gives a browser its new session in the place of any other, and back what had been typed when the last one ended. */
+final class ComingIn {
+    private final Sessions sessions;
+    private final Cookies cookies;
+    private final Pages pages;
+
+    ComingIn(Sessions sessions, Cookies cookies, Pages pages) {
+        this.sessions = sessions;
+        this.cookies = cookies;
+        this.pages = pages;
+    }
+
+    void goOn(Context ctx, String secret, String next, Optional<KeptForm> kept) {
+        cookies.session(ctx).ifPresent(sessions::end);
+        cookies.signIn(ctx, secret);
+        if (kept.isEmpty()) {
+            ctx.redirect(next, HttpStatus.SEE_OTHER);
+            return;
+        }
+        sessions.find(secret).orElseThrow().attach(ctx);
+        pages.show(ctx, "people/send-again", new SendAgainPage(kept.get().path(), kept.get().fields(), next));
+    }
+}

@@ -1,0 +1,29 @@
+package org.tankrounds.people;
+
+import io.javalin.http.Context;
+import org.tankrounds.pages.DoorCardPage;
+import org.tankrounds.places.Tank;
+import org.tankrounds.web.Paper;
+import org.tankrounds.web.QrPicture;
+
+/** A class card as it is printed and hung up: on a page, and as a file. */
+final class DoorCards {
+    private final SiteAddress address;
+    private final Paper paper;
+
+    DoorCards(SiteAddress address, Paper.Printer printer) {
+        this.address = address;
+        this.paper = new Paper(printer);
+    }
+
+    DoorCardPage page(Context ctx, Tank tank, CardCode code) {
+        String typed = address.of(ctx, "/card");
+        return new DoorCardPage("The card for " + tank.classroom(), tank.school(), tank.classroom(),
+                "/tanks/" + tank.code() + "/card", QrPicture.of(address.of(ctx, "/card/" + code.text())),
+                code.shown(), typed.replaceFirst("^https?://", ""), SiteAddress.isThisMachineOnly(typed));
+    }
+
+    byte[] paper(DoorCardPage page) {
+        return paper.write("people/door-card-paper", page, "/paper/door-card.css");
+    }
+}
