@@ -91,8 +91,8 @@ public final class Sessions {
     }
 
     private static Optional<Record> person(DSLContext tx, Record session) {
-        return tx.select(PEOPLE.CHAPTER_ID, PEOPLE.PERSON_ID, PEOPLE.NAME, PEOPLE.ROLE, CHAPTERS.NAME,
-                CHAPTERS.TIME_ZONE)
+        return tx.select(PEOPLE.CHAPTER_ID, PEOPLE.PERSON_ID, PEOPLE.CODE, PEOPLE.NAME, PEOPLE.ROLE,
+                CHAPTERS.NAME, CHAPTERS.TIME_ZONE)
                 .from(PEOPLE)
                 .join(CHAPTERS).on(CHAPTERS.CHAPTER_ID.eq(PEOPLE.CHAPTER_ID))
                 .where(PEOPLE.CHAPTER_ID.eq(session.get(SESSIONS.CHAPTER_ID)))
@@ -124,6 +124,7 @@ public final class Sessions {
                 person.get(PEOPLE.CHAPTER_ID),
                 OptionalInt.of(person.get(PEOPLE.PERSON_ID)),
                 OptionalInt.empty(),
+                person.get(PEOPLE.CODE),
                 person.get(PEOPLE.NAME),
                 person.get(CHAPTERS.NAME),
                 ZoneId.of(person.get(CHAPTERS.TIME_ZONE)),

@@ -35,7 +35,7 @@ public final class SummaryPaper {
     }
 
     byte[] write(SummaryPage page) {
-        Frame frame = new Frame(page.title(), "", "", "", "", List.of(), name -> styles());
+        Frame frame = new Frame(page.title(), "", "", "", "", "", List.of(), "", name -> styles());
         String html = printer.print("summary/paper", page, frame);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {

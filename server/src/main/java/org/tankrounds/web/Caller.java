@@ -11,6 +11,7 @@ import java.util.OptionalInt;
  * @param chapterId 0 for ANYBODY
  * @param personId present for people
  * @param tankId present for a tank token: the only tank that it opens
+ * @param account public code of the person; empty for everybody else
  * @param name how the page greets them; the label of a token
  * @param formToken what a form must send back, so that no other site can post in this person's name
  */
@@ -19,16 +20,20 @@ public record Caller(
         int chapterId,
         OptionalInt personId,
         OptionalInt tankId,
+        String account,
         String name,
         String chapterName,
         ZoneId zone,
         String formToken) {
 
+    /** Names an account: in an answer the one it was made for, in a question the one that wrote what it brings. */
+    public static final String ACCOUNT_HEADER = "Tankrounds-Account";
+
     private static final String ATTRIBUTE = "caller";
 
     public static Caller anybody(String formToken) {
         return new Caller(
-                Role.ANYBODY, 0, OptionalInt.empty(), OptionalInt.empty(), "", "", ZoneId.of("UTC"), formToken);
+                Role.ANYBODY, 0, OptionalInt.empty(), OptionalInt.empty(), "", "", "", ZoneId.of("UTC"), formToken);
     }
 
     public static Caller of(Context ctx) {

@@ -57,6 +57,6 @@ class PolicyTest {
     }
 
     private static Caller caller(Role role) {
-        return new Caller(role, 1, OptionalInt.empty(), OptionalInt.empty(), "", "", ZoneId.of("UTC"), "");
+        return new Caller(role, 1, OptionalInt.empty(), OptionalInt.empty(), "", "", "", ZoneId.of("UTC"), "");
     }
 }

@@ -8,17 +8,21 @@ import java.util.function.UnaryOperator;
  *
  * @param chapter empty where nobody is signed in
  * @param person empty where nobody is signed in
+ * @param account public code of the person; empty where nobody is signed in
  * @param now the chapter's clock, in words
  * @param formToken goes back with every form
+ * @param build changes with every build that looks or behaves differently
  * @param assets from a file's name to its address in this build
  */
 public record Frame(
         String title,
         String chapter,
         String person,
+        String account,
         String now,
         String formToken,
         List<Link> navigation,
+        String build,
         UnaryOperator<String> assets) {
 
     public record Link(String text, String to, boolean here) {}
