@@ -43,6 +43,7 @@
     const others = everything.filter((entry) => entry.account !== box.account && box.isUnsent(entry));
     part("heading").textContent = heading(unsent);
     part("acts").hidden = unsent.length === 0;
+    part("send").hidden = !unsent.some((entry) => entry.state === "kept");
     part("unsent").replaceChildren(...unsent.map(row));
     part("sent-part").hidden = mine.length === unsent.length;
     part("sent").replaceChildren(...mine.filter((entry) => !box.isUnsent(entry)).reverse().map(row));

@@ -80,9 +80,10 @@
       return ["Kept on this device (" + kept + ")", ...reason()];
     }
     if (fix > 0) {
-      return ["Needs fixing", "", fix === 1 ? "Open the reading" : "Open the " + fix + " readings", "/outbox"];
+      const link = fix === 1 ? "See the reading" : "See the " + fix + " readings";
+      return location.pathname === "/outbox" ? ["Needs fixing"] : ["Needs fixing", "·", link, "/outbox"];
     }
-    return sent ? ["Sent " + clock(sent.sentAt), ""] : null;
+    return sent ? ["Sent " + clock(sent.sentAt)] : null;
   };
 
   // Replaced as a whole, so that it is read out as a whole, and only when it says something else.

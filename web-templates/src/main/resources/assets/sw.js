@@ -1,5 +1,4 @@
 // Keeps the class's form at hand without Wi-Fi. The service writes BUILD, ASSETS and OUTBOX in front of this.
-"use strict";
 importScripts(OUTBOX);
 
 const OURS = "tankrounds-";

@@ -62,7 +62,7 @@ public final class OfflineHandlers {
     /** What the worker cannot know by itself: a new build is a new worker. */
     private String constants() {
         List<String> paths = FOR_THE_FORM.stream().map(assets::path).toList();
-        return "const BUILD = " + quoted(assets.build()) + ";\nconst ASSETS = " + quoted(paths)
+        return "\"use strict\";\nconst BUILD = " + quoted(assets.build()) + ";\nconst ASSETS = " + quoted(paths)
                 + ";\nconst OUTBOX = " + quoted(assets.path("outbox.js")) + ";\n";
     }
 

@@ -48,6 +48,9 @@ final class Expectations {
             GET  /metrics                                          | for everybody
             GET  /openapi.yaml                                     | for everybody
             GET  /assets/{hash}/{file}                             | for everybody
+            GET  /sw.js                                            | for everybody
+            GET  /app.webmanifest                                  | for everybody
+            GET  /api/ping                                         | for everybody
             GET  /                                                 | for everybody
             GET  /help                                             | for everybody
             GET  /sign-in                                          | for everybody
@@ -61,6 +64,7 @@ final class Expectations {
 
             GET  /account                                          | one's own page
             POST /account/password                                 | one's own page
+            GET  /outbox                                           | one's own page
 
             GET  /tanks                                            | teacher's page
             GET  /rounds                                           | rounds' page

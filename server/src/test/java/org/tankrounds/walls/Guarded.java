@@ -20,7 +20,9 @@ final class Guarded {
         assertThat(answer.header("cross-origin-opener-policy")).as("opener of %s", asked)
                 .contains("same-origin");
         assertThat(answer.header("server")).as("server of %s", asked).isEmpty();
-        if (!asked.contains("/assets/")) {
+        if (asked.endsWith("/sw.js") || asked.endsWith("/app.webmanifest")) {
+            assertThat(answer.header("cache-control")).as("keeping %s", asked).contains("no-cache");
+        } else if (!asked.contains("/assets/")) {
             assertThat(answer.header("cache-control").orElse("")).as("keeping %s", asked)
                     .startsWith("private, no-");
         }
