@@ -110,7 +110,7 @@ class OutboxIT {
             killed.context().addInitScript(i % 2 == 0 ? NEVER_ARRIVES : ANSWER_IS_LOST);
             killed.page().navigate(Device.form(cast.tankA()));
             Device.press(killed.page(), Integer.toString(40 + i));
-            assertThat(killed.line()).containsText(KEPT.formatted(i + 1));
+            assertThat(killed.line()).containsText("Kept on this device");
             killed.kill();
         }
         try (Device last = withSession(profile, session)) {
@@ -202,7 +202,7 @@ class OutboxIT {
         device.signIn(cast.teacherA()).openForm(cast.tankA());
         device.context().route("**/log", route -> answer(route, 413, "text/html", "x"));
         Device.press(device.page(), "52");
-        device.page().waitForResponse("**/log", () -> { });
+        assertThat(device.page()).hasTitle("School Wi-Fi");
 
         device.page().navigate("/outbox");
         assertThat(device.line()).hasText("Needs fixing");

@@ -57,7 +57,7 @@ public final class Device implements AutoCloseable {
     public Device openForm(Cast.TankOfCast tank) {
         page.navigate(form(tank));
         page.waitForCondition(() -> (boolean) page.evaluate(
-                "async path => Boolean(navigator.serviceWorker.controller && await caches.match(path))", form(tank)));
+                "async path => Boolean(await caches.match(path))", form(tank)));
         return this;
     }
 
