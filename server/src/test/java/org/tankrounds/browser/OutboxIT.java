@@ -16,14 +16,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.tankrounds.db.schema.tables.records.ReadingsRecord;
 import org.tankrounds.testing.Browserless;
 import org.tankrounds.testing.Cast;
@@ -158,37 +157,44 @@ class OutboxIT {
         awaitStored(1);
     }
 
-    @ParameterizedTest
-    @CsvSource({"PT48H, 'clock_skewed,time_doubtful'", "PT-48H, 'clock_skewed,time_doubtful'", "PT3H, clock_skewed"})
-    void aWrongClock_movesNoReading(Duration ahead, String flags) {
-        device.signIn(cast.teacherA()).openForm(cast.tankA()).clock(Instant.now().plus(ahead)).write("52");
+    @Test
+    void aWrongClock_movesNoReading() {
+        Map<Duration, String> flags = Map.of(Duration.ofDays(2), "clock_skewed,time_doubtful",
+                Duration.ofDays(-2), "clock_skewed,time_doubtful", Duration.ofHours(3), "clock_skewed");
+        device.signIn(cast.teacherA());
+        flags.forEach((ahead, expected) -> {
+            device.openForm(cast.tankA()).clock(Instant.now().plus(ahead)).write("52");
 
-        assertThat(device.page()).hasURL(Pattern.compile("saved="));
-        ReadingsRecord reading = stored().get(0);
-        assertThat(reading.getMeasuredAt()).isCloseTo(Instant.now(), within(2, ChronoUnit.MINUTES));
-        assertThat(String.join(",", reading.getFlags())).isEqualTo(flags);
+            assertThat(device.page()).hasURL(Pattern.compile("saved="));
+            ReadingsRecord reading = stored().get(stored().size() - 1);
+            assertThat(reading.getMeasuredAt()).isCloseTo(Instant.now(), within(2, ChronoUnit.MINUTES));
+            assertThat(String.join(",", reading.getFlags())).isEqualTo(expected);
+        });
+        assertThat(stored()).hasSize(flags.size());
     }
 
-    @ParameterizedTest
-    @CsvSource({"200, text/html", "302, text/html", "409, application/json", "429, application/json",
-            "500, text/html", "502, text/html", "503, text/html", "403, text/html"})
-    void anAnswerThatIsNoReceipt_leavesItKept(int status, String type) {
+    @Test
+    void anAnswerThatIsNoReceipt_leavesItKept() {
         device.signIn(cast.teacherA()).openForm(cast.tankA());
-        String build = status == 200 || status == 302 || status == 502 ? "" : "x";
-        device.context().route("**/log", route -> answer(route, status, type, build));
-        device.write("52");
-        assertThat(device.line()).containsText(KEPT.formatted(1));
+        List<Integer> ours = List.of(403, 409, 429, 500, 503);
+        List<Integer> ofOthers = List.of(200, 302, 502);
+        Stream.concat(ours.stream(), ofOthers.stream()).forEach(status -> {
+            String build = ours.contains(status) ? "x" : "";
+            device.context().route("**/log", route -> answer(route, status, build));
+            device.write(Integer.toString(40 + kept()));
+            device.context().unrouteAll();
+            assertThat(device.line()).containsText(KEPT.formatted(kept()));
+        });
         assertThat(stored()).isEmpty();
 
-        device.context().unrouteAll();
         device.page().navigate("/outbox");
-        awaitStored(1);
+        awaitStored(ours.size() + ofOthers.size());
     }
 
     @Test
     void aPortalThatAnswersForUs_isNotTakenForTheService() {
         device.signIn(cast.teacherA()).openForm(cast.tankA());
-        device.context().route("**/api/ping", route -> answer(route, 200, "text/html", ""));
+        device.context().route("**/api/ping", route -> answer(route, 200, ""));
         device.write("52");
         assertThat(device.line()).hasText(KEPT.formatted(1) + " Not sent yet: stay signed in until this clears.");
 
@@ -200,7 +206,7 @@ class OutboxIT {
     @Test
     void tooLarge_needsFixing() {
         device.signIn(cast.teacherA()).openForm(cast.tankA());
-        device.context().route("**/log", route -> answer(route, 413, "text/html", "x"));
+        device.context().route("**/log", route -> answer(route, 413, "x"));
         Device.press(device.page(), "52");
         assertThat(device.page()).hasTitle("School Wi-Fi");
 
@@ -216,13 +222,17 @@ class OutboxIT {
         return opened;
     }
 
-    private static void answer(Route route, int status, String type, String build) {
+    private int kept() {
+        return (int) device.page().evaluate("async () => (await tankroundsOutbox.all()).length");
+    }
+
+    private static void answer(Route route, int status, String build) {
         if (route.request().method().equals("GET") && route.request().isNavigationRequest()) {
             route.resume();
             return;
         }
         Map<String, String> headers = build.isEmpty() ? Map.of() : Map.of("Tankrounds-Build", build);
-        route.fulfill(new Route.FulfillOptions().setStatus(status).setContentType(type).setBody(PORTAL)
+        route.fulfill(new Route.FulfillOptions().setStatus(status).setContentType("text/html").setBody(PORTAL)
                 .setHeaders(headers));
     }
 
