@@ -5,7 +5,7 @@
   const form = document.querySelector("form[data-outbox]");
   const line = document.querySelector("[data-outbox-line]");
   const FIX = "#fix=";
-  const SENT_WITHIN_MS = 20000;
+  const SENT_WITHIN_MS = 9000;
   const HABITS = ["by", "temperature_unit", "kit", "other_kit"];
   if (!box || !box.account || !form) {
     return;
@@ -107,8 +107,14 @@
     form.elements.submission_id.value = newId();
   };
 
+  const askToKeepForLong = () => {
+    if (navigator.storage && navigator.storage.persist) {
+      navigator.storage.persist().catch(() => {});
+    }
+  };
+
   const goOn = async (entry) => {
-    const now = await box.get(entry.id);
+    const now = await box.get(entry.id) || entry;
     if (now.state === "sent") {
       location.assign(now.savedTo);
     } else if (now.state === "fix") {
@@ -117,6 +123,7 @@
       busy(false);
       startAnew();
       await box.show();
+      askToKeepForLong();
     }
   };
 
@@ -136,15 +143,18 @@
   };
 
   form.addEventListener("submit", (event) => {
-    const otherAct = event.submitter && event.submitter.name === "act";
-    if (otherAct || isEmpty() || !form.hasAttribute("data-outbox")) {
+    const button = event.submitter || document.activeElement;
+    if (button.name === "act" || isEmpty() || !form.hasAttribute("data-outbox")) {
       return;
     }
     event.preventDefault();
     if (!form.hasAttribute("data-busy")) {
-      keep();
+      keep().catch(() => busy(false));
     }
   });
+
+  // Come back to by the browser's own button, a form that has been sent must not be sent as another reading.
+  self.addEventListener("pageshow", (event) => event.persisted && location.reload());
 
   /* ---- opened to be put right ---- */
 
@@ -162,10 +172,9 @@
 
   const openToFix = async () => {
     const entry = await box.get(decodeURIComponent(location.hash.slice(FIX.length)));
-    if (!entry || entry.account !== box.account || entry.state === "sent") {
+    if (!entry || entry.account !== box.account || entry.state !== "fix") {
       return;
     }
-    await box.note(entry, { state: "fix" });
     entry.fields.forEach(fillIn);
     form.elements.submission_id.value = entry.id;
     form.elements.kit.value = entry.kit;
@@ -177,6 +186,7 @@
       item.textContent = sentence;
       return item;
     }));
+    summary.setAttribute("role", "alert");
     summary.hidden = false;
     summary.focus();
   };

@@ -18,6 +18,17 @@
     return count(unsent.length) + (unsent.length === 1 ? " waits" : " wait") + " on this device";
   };
 
+  // What only waits may be on its way already: it is corrected in the tank's log, not here.
+  const link = (anchor, entry) => {
+    if (entry.state === "kept") {
+      anchor.remove();
+      return;
+    }
+    anchor.href = entry.state === "sent" ? entry.savedTo : entry.action + "#fix=" + encodeURIComponent(entry.id);
+    anchor.textContent = entry.state === "sent" ? "See it" : "Open and fix";
+    anchor.setAttribute("aria-label", anchor.textContent + ": " + entry.place + ", " + box.clock(entry.keptAt));
+  };
+
   const row = (entry) => {
     const shown = part("row").content.cloneNode(true);
     const set = (name, text) => { shown.querySelector("[data-" + name + "]").textContent = text; };
@@ -26,10 +37,7 @@
     set("words", entry.words || "a note");
     set("time", "Written " + day(entry.keptAt) + ", " + box.clock(entry.keptAt));
     set("sentences", entry.state === "fix" ? entry.sentences.join(" ") : "");
-    const open = shown.querySelector("[data-open]");
-    open.href = entry.state === "sent" ? entry.savedTo : entry.action + "#fix=" + encodeURIComponent(entry.id);
-    open.textContent = entry.state === "sent" ? "See it" : "Open and fix";
-    open.setAttribute("aria-label", open.textContent + ": " + entry.place + ", " + box.clock(entry.keptAt));
+    link(shown.querySelector("[data-open]"), entry);
     const remove = shown.querySelector("[data-remove]");
     remove.hidden = entry.state !== "fix";
     remove.onclick = () => self.confirm("Remove this reading from this device? It has not been sent.") && box.remove([entry.id]);
@@ -74,7 +82,10 @@
     await box.send();
   };
 
-  part("send").onclick = () => box.send();
+  part("send").onclick = () => {
+    part("outbox-line").textContent = "Saving…";
+    box.send().catch(() => {}).then(box.show);
+  };
   part("save").onclick = async () => box.saveAsFile((await box.mine()).filter(box.isUnsent));
   part("file").onchange = (event) => putBack(event.target.files[0]).catch(() => {
     part("file-said").textContent = "This is no file of readings. Choose one whose name begins with readings-not-sent.";

@@ -14,6 +14,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -178,15 +179,17 @@ class OutboxIT {
         device.signIn(cast.teacherA()).openForm(cast.tankA());
         List<Integer> ours = List.of(403, 409, 429, 500, 503);
         List<Integer> ofOthers = List.of(200, 302, 502);
-        Stream.concat(ours.stream(), ofOthers.stream()).forEach(status -> {
-            String build = ours.contains(status) ? "x" : "";
-            device.context().route("**/log", route -> answer(route, status, build));
-            device.write(Integer.toString(40 + kept()));
-            device.context().unrouteAll();
-            assertThat(device.line()).containsText(KEPT.formatted(kept()));
-        });
+        AtomicInteger status = new AtomicInteger();
+        device.context().route("**/log", route -> answer(route, status.get(), ours.contains(status.get()) ? "x" : ""));
+        for (int next : Stream.concat(ours.stream(), ofOthers.stream()).toList()) {
+            status.set(next);
+            int kept = kept();
+            device.write(Integer.toString(40 + kept));
+            assertThat(device.line()).containsText(KEPT.formatted(kept + 1));
+        }
         assertThat(stored()).isEmpty();
 
+        device.context().unrouteAll();
         device.page().navigate("/outbox");
         awaitStored(ours.size() + ofOthers.size());
     }

@@ -1,7 +1,9 @@
 package org.tankrounds.testing;
 
+import com.google.gson.JsonObject;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Clock;
 import com.microsoft.playwright.ConsoleMessage;
 import com.microsoft.playwright.Page;
@@ -25,13 +27,15 @@ public final class Visitor implements AutoCloseable {
 
     private static final double PATIENCE_MS = 5000;
 
+    private final String baseUrl;
     private final BrowserContext context;
     private final Page page;
     private final List<String> complaints = new ArrayList<>();
     private int status;
 
-    private Visitor(NewContextOptions options) {
-        context = Chromium.shared().newContext(options.setViewportSize(LAPTOP_WIDTH, LAPTOP_HEIGHT)
+    private Visitor(String baseUrl, NewContextOptions options) {
+        this.baseUrl = baseUrl;
+        context = Chromium.shared().newContext(options.setBaseURL(baseUrl).setViewportSize(LAPTOP_WIDTH, LAPTOP_HEIGHT)
                 // A worker would go on after its page; it has tests of its own.
                 .setServiceWorkers(ServiceWorkerPolicy.BLOCK));
         // A device whose clock is months away from the service's is doubted.
@@ -45,11 +49,11 @@ public final class Visitor implements AutoCloseable {
     }
 
     public static Visitor of(String baseUrl) {
-        return new Visitor(new NewContextOptions().setBaseURL(baseUrl));
+        return new Visitor(baseUrl, new NewContextOptions());
     }
 
     public static Visitor withoutScripts(String baseUrl) {
-        return new Visitor(new NewContextOptions().setBaseURL(baseUrl).setJavaScriptEnabled(false));
+        return new Visitor(baseUrl, new NewContextOptions().setJavaScriptEnabled(false));
     }
 
     public Page page() {
@@ -73,11 +77,21 @@ public final class Visitor implements AutoCloseable {
     public Visitor become(List<Cookie> cookies) {
         page.navigate("about:blank");
         page.unrouteAll();
+        emptyOutbox();
         context.clearCookies();
         context.addCookies(cookies);
         complaints.clear();
         page.setViewportSize(LAPTOP_WIDTH, LAPTOP_HEIGHT);
         return this;
+    }
+
+    private void emptyOutbox() {
+        JsonObject what = new JsonObject();
+        what.addProperty("origin", baseUrl);
+        what.addProperty("storageTypes", "indexeddb");
+        CDPSession session = context.newCDPSession(page);
+        session.send("Storage.clearDataForOrigin", what);
+        session.detach();
     }
 
     public Visitor signIn(String email, String password) {
