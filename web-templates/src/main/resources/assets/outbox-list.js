@@ -59,6 +59,24 @@
       : count(others.length) + " of other people " + (others.length === 1 ? "is" : "are") + " sealed here until they sign in.";
   };
 
+  // Somebody who opens the app without Wi-Fi lands here: the way on is to a form.
+  const forms = async () => {
+    const kept = await Promise.all((await caches.keys()).map((name) => caches.open(name).then((cache) => cache.keys())));
+    const paths = kept.flat().map((request) => new URL(request.url).pathname).filter((path) => path.endsWith("/log"));
+    part("forms").replaceChildren(...await Promise.all(paths.map(formLink)));
+    part("forms-part").hidden = paths.length === 0;
+  };
+
+  const formLink = async (path) => {
+    const text = await (await caches.match(path)).text();
+    const item = document.createElement("li");
+    const anchor = item.appendChild(document.createElement("a"));
+    anchor.className = "alone";
+    anchor.href = path;
+    anchor.textContent = new DOMParser().parseFromString(text, "text/html").querySelector("[data-outbox]").dataset.outbox;
+    return item;
+  };
+
   const storage = async () => {
     const promised = navigator.storage && navigator.storage.persist ? await navigator.storage.persist() : false;
     part("storage").textContent = promised
@@ -92,5 +110,8 @@
   });
   box.onChange(() => show().catch(() => {}));
   show().catch(() => {});
+  if (self.caches) {
+    forms().catch(() => {});
+  }
   storage().catch(() => {});
 })();

@@ -155,6 +155,20 @@ class OutboxPeopleIT {
     }
 
     @Test
+    void openedWithoutWiFi_theAppLeadsToTheForm() {
+        device.signIn(cast.teacherA()).openForm(cast.tankA());
+        page.waitForCondition(() -> (boolean) page.evaluate("async () => Boolean(await caches.match('/outbox'))"));
+        device.offline(true);
+        page.navigate("/");
+        page.getByText(cast.tankA().school()).click();
+        device.write("52");
+        assertThat(device.line()).containsText(KEPT_ONE);
+
+        device.offline(false);
+        awaitStoredBy(cast.teacherA());
+    }
+
+    @Test
     void whatIsImpossible_needsFixing_andIsStoredOnceWhenFixed() {
         device.signIn(cast.teacherA()).openForm(cast.tankA()).offline(true).write("fifty");
         device.offline(false);

@@ -8,7 +8,7 @@ import org.tankrounds.testing.Browserless.Answer;
 /** What every answer carries, whoever asked for what and however it ended. */
 final class Guarded {
     private static final List<String> DIRECTIVES = List.of("default-src 'none'", "script-src 'self'",
-            "style-src 'self'", "form-action 'self'", "base-uri 'none'", "frame-ancestors 'none'");
+            "style-src 'self'", "worker-src 'self'", "form-action 'self'", "base-uri 'none'", "frame-ancestors 'none'");
 
     private Guarded() {}
 
