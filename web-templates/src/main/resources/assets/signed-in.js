@@ -32,7 +32,7 @@
     wait = after < before ? FIRST_WAIT_MS : Math.min(wait * 2, LONGEST_WAIT_MS);
     if (end.left > 0) {
       timer = setTimeout(sendQuietly, Math.max((end.retryAfter || 0) * 1000, wait * (0.5 + Math.random() / 2)));
-      askWorkerToo();
+      askWorkerToo().catch(() => {});
     }
     return end;
   };
@@ -55,7 +55,7 @@
   const askWorkerToo = async () => {
     const worker = await (navigator.serviceWorker ? navigator.serviceWorker.getRegistration() : null);
     if (worker && worker.sync) {
-      worker.sync.register("outbox").catch(() => {});
+      await worker.sync.register("outbox");
     }
   };
 
@@ -104,9 +104,13 @@
     line.replaceChildren(...parts);
   };
 
-  const showLines = (said) => document.querySelectorAll("[data-outbox-line]:not([data-saving])").forEach((line) => {
+  const lines = [...document.querySelectorAll("[data-outbox-line]")].map((line) => ({ line, idle: line.textContent }));
+
+  const showLines = (said) => lines.filter(({ line }) => !line.hasAttribute("data-saving")).forEach(({ line, idle }) => {
     if (said) {
       say(line, said);
+    } else if (line.textContent !== idle) {
+      line.textContent = idle;
     }
   });
 
