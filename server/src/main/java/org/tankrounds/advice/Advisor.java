@@ -27,7 +27,7 @@ public final class Advisor {
     private static final double NEAR = 0.9;
     private static final double EASES_TO = 0.9;
     /** From this chance on a tank is gone to within the week. */
-    private static final double WORRYING_CHANCE = 0.2;
+    public static final double WORRYING_CHANCE = 0.2;
 
     private final Trusts trusts;
 
@@ -150,8 +150,8 @@ public final class Advisor {
             }
             if (same < 0) {
                 kept.add(proposal);
-            } else if (proposal.isMoreThan(kept.get(same))) {
-                kept.set(same, proposal);
+            } else {
+                kept.set(same, proposal.mergedWith(kept.get(same)));
             }
         }
         return kept;

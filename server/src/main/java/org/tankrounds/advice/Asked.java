@@ -18,7 +18,8 @@ final class Asked {
 
     /** Water is changed against what was read within this time; later, another reading tells whether to. */
     private static final Duration FRESH = Duration.ofDays(3);
-    private static final Duration AMMONIA_COUNTS = Duration.ofDays(7);
+    /** So long a reading of ammonia or nitrite tells of what is held. */
+    static final Duration NITROGEN_COUNTS = Duration.ofDays(7);
 
     private Asked() {
     }
@@ -72,7 +73,7 @@ final class Asked {
 
     /** Read within the week. */
     static boolean isAmmoniaKnown(List<Observation> observations, Forecast forecast) {
-        return isReadWithin(AMMONIA_COUNTS, Analyte.TOTAL_AMMONIA, observations, forecast);
+        return isReadWithin(NITROGEN_COUNTS, Analyte.TOTAL_AMMONIA, observations, forecast);
     }
 
     static boolean isReadLately(Analyte analyte, List<Observation> observations, Forecast forecast) {

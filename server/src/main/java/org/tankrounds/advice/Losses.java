@@ -57,8 +57,8 @@ final class Losses {
      * whether air, which lifts the pH, would only make more of it harmful.
      */
     private boolean mayLackBreath() {
-        return isUnread(Analyte.DISSOLVED_OXYGEN) ? !Asked.isAmmoniaKnown(observations, forecast)
-                : ahead.limits().ofOxygen(forecast.stage(), ahead.belief().oxygenMgPerLNow()) > 1;
+        return isUnread(Analyte.DISSOLVED_OXYGEN) && !Asked.isAmmoniaKnown(observations, forecast)
+                || Breath.isShort(ahead);
     }
 
     /** What was read before the water was changed says nothing about what came in. */

@@ -34,7 +34,6 @@ final class PhAdvice {
     private static final double AMMONIA_TOO_HIGH_FOR_BICARBONATE = 0.5;
     /** From here on fresh water did a sour tank more harm than good (learned on simulated tanks). */
     private static final double AMMONIA_TOO_HIGH_FOR_CHANGE = 4;
-    private static final Duration NITROGEN_AGE = Duration.ofDays(7);
     /** Of its limit, with all the ammonia turned into it (learned on simulated soft water). */
     private static final double NITRITE_SHARE_FOR_BICARBONATE = 0.7;
     private static final List<Double> CHANGES_PERCENT = List.of(20.0, 15.0, 10.0, 5.0);
@@ -54,11 +53,8 @@ final class PhAdvice {
     }
 
     List<Proposal> proposals() {
-        double held = forecast.series().stream().filter(s -> s.series() == Driver.PH).findFirst()
-                .map(s -> s.fan().get(0).q50()).orElse(MIDDLE_PH);
-        double read = newest(Analyte.PH).map(Observation::value).orElse(held);
-        boolean isBeyond = held > ahead.limits().highestPh();
-        if (read < MIDDLE_PH || isAlkalinityUsedUp() && !isBeyond) {
+        boolean isBeyond = held() > ahead.limits().highestPh();
+        if (read() < MIDDLE_PH || isAlkalinityUsedUp() && !isBeyond) {
             return againstLow();
         }
         List<Proposal> proposals = new ArrayList<>(isBeyond ? changes() : List.of());
@@ -66,6 +62,15 @@ final class PhAdvice {
             proposals.add(0, Proposal.of(Act.ask(Driver.PH, Analyte.PH)));
         }
         return proposals;
+    }
+
+    private double held() {
+        return forecast.series().stream().filter(s -> s.series() == Driver.PH).findFirst()
+                .map(s -> s.fan().get(0).q50()).orElse(MIDDLE_PH);
+    }
+
+    private double read() {
+        return newest(Analyte.PH).map(Observation::value).orElseGet(this::held);
     }
 
     /**
@@ -153,7 +158,7 @@ final class PhAdvice {
     }
 
     private boolean isUnread(Analyte analyte) {
-        return newest(analyte).filter(o -> isWithin(o, NITROGEN_AGE)).isEmpty();
+        return newest(analyte).filter(o -> isWithin(o, Asked.NITROGEN_COUNTS)).isEmpty();
     }
 
     private boolean isWithin(Observation reading, Duration age) {
@@ -164,8 +169,9 @@ final class PhAdvice {
         return ammonia() >= AMMONIA_TOO_HIGH_FOR_BICARBONATE;
     }
 
+    /** In a sour tank. */
     private boolean isTooMuchForChange() {
-        return ammonia() >= AMMONIA_TOO_HIGH_FOR_CHANGE;
+        return read() < MIDDLE_PH && ammonia() >= AMMONIA_TOO_HIGH_FOR_CHANGE;
     }
 
     /** As read or as held, whichever is more, mg N/L. */
@@ -180,7 +186,7 @@ final class PhAdvice {
      */
     private boolean mayNitriteRise(double chlorideMgPerL) {
         double highest = observations.stream()
-                .filter(o -> o.analyte() == Analyte.NITRITE && isWithin(o, NITROGEN_AGE))
+                .filter(o -> o.analyte() == Analyte.NITRITE && isWithin(o, Asked.NITROGEN_COUNTS))
                 .filter(o -> !o.at().isAfter(forecast.asOf()))
                 .mapToDouble(Observation::value).reduce(ahead.belief().nitrite().valueNow(), Math::max);
         return ahead.limits().ofNitrite(highest + ahead.belief().totalAmmonia().valueNow(),

@@ -21,10 +21,11 @@ import org.tankrounds.water.Analyte;
  */
 record Proposal(Act act, Optional<Deed> deed, boolean isForesight, Deed beside) {
 
-    /** Of the same act twice: the larger, the one for breath, the one that needs no effect, the one to go on with. */
+    /** Of the same act twice: the larger, the one for breath, salt that serves by itself, the one to go on with. */
     private static final Comparator<Proposal> BY_WEIGHT = Comparator
             .<Proposal>comparingDouble(each -> each.act.amount().orElse(0))
             .thenComparing(each -> each.act.isAgainst(Driver.DISSOLVED_OXYGEN))
+            .thenComparing(each -> each.act.isAgainst(Driver.NITRITE))
             .thenComparing(Proposal::isForesight)
             .thenComparing(each -> !each.act.asks().isEmpty());
 
@@ -102,7 +103,9 @@ record Proposal(Act act, Optional<Deed> deed, boolean isForesight, Deed beside) 
                 && (act.kind() != Act.Kind.ASK_FOR_READING || act.asks().equals(other.act.asks()));
     }
 
-    boolean isMoreThan(Proposal other) {
-        return BY_WEIGHT.compare(this, other) > 0;
+    /** The weightier of two alike; for later, where either is. */
+    Proposal mergedWith(Proposal earlier) {
+        Proposal weightier = BY_WEIGHT.compare(this, earlier) > 0 ? this : earlier;
+        return isForesight || earlier.isForesight ? weightier.asForesight() : weightier;
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.tankrounds.belief.ChillerFailure;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.forecast.Deed;
@@ -21,17 +22,14 @@ import org.tankrounds.water.HeatBalance;
 /** What the reasons behind a forecast call for, with amounts. */
 final class Proposals {
 
-    private static final double ROOM_C = 21;
-    /** Ice is much work; it is for water too warm already, or with a chiller that likely stands. */
-    private static final double STANDS = 0.5;
     /** What an adult carries in, and a bucket or two hold in bottles (common practice, no source). */
     private static final double MOST_ICE_KG = 10;
+    /** A tank has no room for more bottles (common practice, no source). */
+    private static final double MOST_ICE_KG_PER_L = 0.1;
     /** Ice is meant to last half a day. */
     private static final double ICE_HOURS = 12;
     /** A label's double dose (common practice, no source). */
     private static final double HIDDEN_CHLORINE_TIMES = 2;
-    /** For what the water feels where nobody has said how much there is; no amount is then named. */
-    private static final double USUAL_VOLUME_L = 190;
 
     private final LookAhead ahead;
     private final Forecast forecast;
@@ -71,7 +69,7 @@ final class Proposals {
             case TEMPERATURE -> warm(reason);
             case UN_IONISED_AMMONIA -> ammonia();
             case NITRITE -> nitrite(reason);
-            case DISSOLVED_OXYGEN -> oxygen(reason);
+            case DISSOLVED_OXYGEN -> oxygen();
             case PH -> all.addAll(new PhAdvice(ahead, observations).proposals());
             case CHLORINE -> chlorine(reason);
             case DEATHS -> deaths();
@@ -95,13 +93,16 @@ final class Proposals {
         }
     }
 
-    /** In water that is too warm already, all that cools it is done, however little it can do by itself. */
+    /**
+     * In water that is too warm already, all that cools it is done, however little it can do by itself. Ice is much
+     * work: it is for such water, or where the chiller likely stands.
+     */
     private void warm(Reason reason) {
         Proposal chiller = Proposal.of(Act.plain(Act.Kind.CHECK_CHILLER, Driver.TEMPERATURE), Deed.mendedChiller());
         boolean isWarm = reason.hoursToLimit().orElse(forecast.hoursToLimit().orElse(1)) == 0;
         all.add(isWarm ? chiller.asForesight() : chiller);
         boolean stands = forecast.hoursToLimit().isPresent()
-                && ahead.belief().temperature().stoppedChance() > STANDS;
+                && ahead.belief().temperature().likelyStands();
         if ((isWarm || stands) && reason.limit().isPresent()) {
             double holdC = reason.limit().getAsDouble() - 1;
             Proposal ice = ice(holdC, Math.max(0, reason.value().orElse(holdC) - holdC));
@@ -117,9 +118,9 @@ final class Proposals {
 
     /** A load that is carried at once; what half a day takes is told beside it, where that is more. */
     private Proposal ice(double holdC, double tooWarmK) {
-        double volumeL = facts.volumeL().orElse(USUAL_VOLUME_L);
+        double volumeL = facts.volumeL().orElse(TankFacts.USUAL_VOLUME_L);
         double neededKg = iceKg(volumeL, tooWarmK, holdC);
-        double kg = Math.min(MOST_ICE_KG, neededKg);
+        double kg = Math.min(Math.min(MOST_ICE_KG, MOST_ICE_KG_PER_L * volumeL), neededKg);
         Act act = facts.volumeL().isEmpty() ? Act.plain(Act.Kind.ICE, Driver.TEMPERATURE)
                 : Act.amount(Act.Kind.ICE, Driver.TEMPERATURE, kg, "kg", "HeatBalance.iceToHoldKg").withSecond(
                         neededKg > kg ? OptionalDouble.of(neededKg) : OptionalDouble.empty(), "kg");
@@ -129,7 +130,7 @@ final class Proposals {
     /** Down to what is to be held, then against the room. */
     private static double iceKg(double volumeL, double tooWarmK, double holdC) {
         return HeatBalance.iceToCoolKg(volumeL, tooWarmK, holdC) + HeatBalance.iceToHoldKg(
-                TankParameters.bareGlassWPerK(volumeL), ROOM_C, holdC, ICE_HOURS);
+                TankParameters.bareGlassWPerK(volumeL), ChillerFailure.ROOM_C, holdC, ICE_HOURS);
     }
 
     private void ammonia() {
@@ -182,13 +183,12 @@ final class Proposals {
     }
 
     /**
-     * Air, whatever it does, where oxygen is as likely short as not; else where it harms nothing. A tank short of
+     * Air, whatever it does, where fish have too little breath; else where it harms nothing. A tank short of
      * oxygen is often crowded: air lifts the pH, and with it the harm of ammonia that nobody read.
      */
-    private void oxygen(Reason reason) {
+    private void oxygen() {
         Proposal air = Proposal.moreAir(Driver.DISSOLVED_OXYGEN);
-        boolean isLikelyShort = reason.hoursToLimit().isPresent();
-        if (isLikelyShort || Worth.isSafe(ahead.prospect(Deed.moreAir(), Driver.DISSOLVED_OXYGEN))) {
+        if (Breath.isShort(ahead) || Worth.isSafe(ahead.prospect(Deed.moreAir(), Driver.DISSOLVED_OXYGEN))) {
             all.add(air);
         }
         skipFeed(Driver.DISSOLVED_OXYGEN);
@@ -199,9 +199,14 @@ final class Proposals {
 
     /**
      * For more than was read: between two colours of a card there may be twice as much, the least that is
-     * left harms, and what is too much of thiosulfate does not.
+     * left harms, and what is too much of thiosulfate does not. What was read before yesterday has gone with the air,
+     * or come again since: it is read first.
      */
     private void chlorine(Reason reason) {
+        if (!Asked.isReadLately(Analyte.CHLORINE, observations, forecast)) {
+            all.add(Proposal.of(Act.ask(Driver.CHLORINE, Analyte.CHLORINE)));
+            return;
+        }
         double held = HIDDEN_CHLORINE_TIMES * reason.value().orElse(ahead.belief().chlorineMgPerL());
         Act act = reason.value().isPresent()
                 ? Act.dose(Act.Kind.THIOSULFATE, Driver.CHLORINE,

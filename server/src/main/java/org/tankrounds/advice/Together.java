@@ -59,9 +59,13 @@ record Together(List<Tried> acts, Optional<Effect> shown) {
                 .orElseThrow().exposureWith();
     }
 
-    /** As far as it is to be trusted, but no less than of the one that most is promised of. */
+    /**
+     * As far as it is to be trusted, but no less than of the one that most is promised of, among those whose good the
+     * others leave.
+     */
     Optional<Effect> promised(Trust trust) {
-        return shown.map(all -> felt().stream().flatMap(one -> one.effect().stream())
+        return shown.map(all -> felt().stream().filter(one -> all.keepsMostOf(one.shown().orElseThrow()))
+                .flatMap(one -> one.effect().stream())
                 .reduce(trust.in(all), Effect::noWorseThan)).filter(effect -> !effect.harms());
     }
 

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.ResourceBundle;
 import java.util.TreeMap;
+import org.tankrounds.belief.TemperatureBelief;
 import org.tankrounds.forecast.Driver;
 
 /**
@@ -18,8 +19,6 @@ import org.tankrounds.forecast.Driver;
 public record Trusts(Map<Sort, Trust> bySort) {
 
     private static final String RESOURCE = "org.tankrounds.advice.trust";
-    /** From this chance on that the chiller stands, setting it going is what the courses show. */
-    private static final double STANDS = 0.5;
 
     /** Acts whose effects come true alike. */
     public enum Sort {
@@ -34,7 +33,7 @@ public record Trusts(Map<Sort, Trust> bySort) {
                 case SKIP_FEED ->
                     isAgainst(act, Driver.UN_IONISED_AMMONIA) ? SKIP_FEED_FOR_AMMONIA : SKIP_FEED;
                 case BICARBONATE -> BICARBONATE;
-                case CHECK_CHILLER -> standsChance > STANDS ? CHILLER_STANDS : CHILLER_MAY_STAND;
+                case CHECK_CHILLER -> standsChance > TemperatureBelief.LIKELY ? CHILLER_STANDS : CHILLER_MAY_STAND;
                 case ICE -> ICE;
                 case MORE_AIR -> MORE_AIR;
                 case THIOSULFATE -> THIOSULFATE;

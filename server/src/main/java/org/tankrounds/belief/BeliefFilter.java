@@ -53,7 +53,7 @@ public final class BeliefFilter {
     private TankBelief belief() {
         Development development = development();
         ToDoubleFunction<Instant> ph = at -> Population.ph(facts.sourceAlkalinityMgPerL().orElse(Double.NaN));
-        Optional<Observation> chlorine = history.newest(Analyte.CHLORINE);
+        Optional<Observation> chlorine = history.newestSure(Analyte.CHLORINE);
         return new TankBelief(facts, asOf, development, fishAlive(), temperature(),
                 nitrogen(Analyte.TOTAL_AMMONIA, TrendModel.TOTAL_AMMONIA, development),
                 nitrogen(Analyte.NITRITE, TrendModel.NITRITE, development),
@@ -224,7 +224,7 @@ public final class BeliefFilter {
     }
 
     private double chlorineLeft(Observation reading) {
-        if (reading.below() || reading.doubtful()) {
+        if (reading.below()) {
             return 0;
         }
         return reading.value()

@@ -19,7 +19,8 @@ public record ChillerFailure(double endC, double timeConstantH) {
     /** How far the room that warms a tank wanders in a day, °C. */
     public static final double ROOM_WALK_SD_C = 0.6;
 
-    private static final double ROOM_C = 21;
+    /** A classroom (common practice, no source). */
+    public static final double ROOM_C = 21;
     private static final double ROOM_SD_C = 1.5;
     private static final double WEAK_SHARE = 0.35;
     private static final double MEDIAN_TIME_CONSTANT_H = 30;

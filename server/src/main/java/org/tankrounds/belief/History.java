@@ -46,7 +46,14 @@ final class History {
     }
 
     Optional<Observation> newest(Analyte analyte) {
-        List<Observation> all = of(analyte);
+        return newest(of(analyte));
+    }
+
+    Optional<Observation> newestSure(Analyte analyte) {
+        return newest(sure(analyte));
+    }
+
+    private static Optional<Observation> newest(List<Observation> all) {
         return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
     }
 

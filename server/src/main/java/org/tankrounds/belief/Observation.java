@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.Objects;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.Digits;
+import org.tankrounds.water.Range;
 
 /**
  * What the engine takes in: one measurement or one husbandry act, in canonical units and with the digits that are
@@ -24,6 +25,9 @@ public record Observation(
 
     /** Within this time a value that is there again is the same look, not a second witness. */
     private static final Duration LOOK = Duration.ofMinutes(10);
+    /** Trout die within the hour beyond these (from memory). */
+    private static final Range BEARABLE_PH = new Range(4, 10.5);
+    private static final double LEAST_OXYGEN_MG_PER_L = 1.5;
 
     public Observation {
         Objects.requireNonNull(at, "at");
@@ -45,11 +49,25 @@ public record Observation(
 
     /**
      * A value that is doubted because no classroom tank shows it counts as the nearest that one does: the worse of two
-     * readings must not count as the safer. What then still seems too odd, its series finds out.
+     * readings must not count as the safer. What then still seems too odd, its series finds out. One at which no fish
+     * lives, or that no tap brings, tells of the reader, and stays in doubt.
      */
     public Observation asFarAsLikely() {
-        return !doubtful || analyte.isHusbandry() || analyte == Analyte.CHLORIDE || analyte.isLikely(value) ? this
-                : new Observation(at, analyte, analyte.likely().nearest(value), halfStep, below, false);
+        return !doubtful || analyte.isHusbandry() || analyte == Analyte.CHLORIDE || analyte.isLikely(value)
+                || !isBearable() ? this : new Observation(at, analyte, analyte.likely().nearest(value), halfStep, below, false);
+    }
+
+    /**
+     * Whether fish live in such water at all, and taps bring it: utilities keep chlorine below 4 mg/L (US EPA, maximum
+     * residual disinfectant level).
+     */
+    boolean isBearable() {
+        return switch (analyte) {
+            case PH -> BEARABLE_PH.holds(value);
+            case DISSOLVED_OXYGEN -> value >= LEAST_OXYGEN_MG_PER_L;
+            case CHLORINE -> analyte.isLikely(value);
+            default -> true;
+        };
     }
 
     /** Whether two observations of one analyte lie so near each other in time that they are one look. */

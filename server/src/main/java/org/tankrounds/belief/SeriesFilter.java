@@ -18,6 +18,7 @@ final class SeriesFilter {
     private static final double DOUBTFUL_SURPRISE_SDS = 1.5;
     private static final double AGREEMENT_SDS = 2.5;
     private static final double DOUBTFUL_RIGHT_AFTER_ALL = 0.04;
+    private static final double UNBEARABLE_RIGHT_AFTER_ALL = 0.01;
     /** How often a lone surprising reading turns out right where a single one is all that speaks against it. */
     private static final double WORD_AGAINST_WORD = 0.5;
     private static final double OPEN_SLOPE_VAR = 0.01;
@@ -51,7 +52,7 @@ final class SeriesFilter {
         double variance = model.readingVariance(scaledLow, scaledHigh);
         double distance = (scaledLow + scaledHigh) / 2 - population.applyAsDouble(reading.at());
         double surprise = Math.abs(state.surprise(distance, variance));
-        boolean fits = believed.isEmpty() || surprise < surpriseSds(reading);
+        boolean fits = believed.isEmpty() && !reading.doubtful() || surprise < surpriseSds(reading);
         boolean again = pending != null && agrees(distance, variance);
         if (again && secondLooks.areTwo(pending.reading, reading)) {
             state = jumped(pending).seeing(distance, variance);
@@ -86,7 +87,7 @@ final class SeriesFilter {
 
     private double rightAfterAll(Observation reading) {
         if (reading.doubtful()) {
-            return DOUBTFUL_RIGHT_AFTER_ALL;
+            return reading.isBearable() ? DOUBTFUL_RIGHT_AFTER_ALL : UNBEARABLE_RIGHT_AFTER_ALL;
         }
         return believed.size() < 2 ? WORD_AGAINST_WORD : model.rightAfterAll();
     }
@@ -95,8 +96,14 @@ final class SeriesFilter {
         return reading.doubtful() ? DOUBTFUL_SURPRISE_SDS : SURPRISE_SDS;
     }
 
-    /** A reading set aside says as much as the furthest that would be believed: further is not less. */
+    /**
+     * A reading set aside says as much as the furthest that would be believed: further is not less, until it tells of
+     * the reader.
+     */
     private LocalTrend nudged(Pending reading) {
+        if (!reading.reading.isBearable()) {
+            return state;
+        }
         double most = surpriseSds(reading.reading) * Math.sqrt(state.levelVar() + reading.variance);
         double miss = Math.min(most, Math.max(-most, reading.distance - state.level()));
         return state.seeing(state.level() + miss, reading.variance);

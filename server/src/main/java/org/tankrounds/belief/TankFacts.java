@@ -38,6 +38,8 @@ public record TankFacts(
         Optional<Instant> firstFeedingAt,
         ZoneId zone) {
 
+    /** Taken for the volume where nobody has said it (common practice, no source). */
+    public static final double USUAL_VOLUME_L = 190;
     /** A filter is started weeks before the eggs come; what was read then belongs to the season. */
     private static final Duration BEFORE_EGGS = Duration.ofDays(60);
     private static final Duration WITHOUT_EGGS = Duration.ofDays(300);

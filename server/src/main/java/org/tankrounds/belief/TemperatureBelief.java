@@ -23,6 +23,13 @@ public record TemperatureBelief(
     /** So many states. */
     public static final int STATES = 400;
 
+    /** More likely than not, the chiller stands. */
+    public static final double LIKELY = 0.5;
+
+    public boolean likelyStands() {
+        return stoppedChance > LIKELY;
+    }
+
     /** The most likely temperature now. */
     public double medianC() {
         return nowC[nowC.length / 2];

@@ -25,6 +25,9 @@ public record Effect(
     /** At this hour the levels are compared. */
     public static final int LEVEL_HOURS = 24;
 
+    /** Odds are told in tenths. */
+    private static final double HARDLY_CHANCE = 0.05;
+    private static final double HARDLY_TIMES = 1.1;
     /** Less than any page tells apart, and than a hundred courses can. */
     private static final double SAME_CHANCE = 0.0005;
     private static final double SAME_SHARE_OF_EXPOSURE = 0.001;
@@ -62,6 +65,11 @@ public record Effect(
     public boolean isWorseThan(Effect other) {
         return chanceWith > other.chanceWith + SAME_CHANCE
                 || exposureWith > other.exposureWith + SAME_SHARE_OF_EXPOSURE * exposureWithout;
+    }
+
+    /** Hardly more chance and exposure left than another deed leaves. */
+    public boolean keepsMostOf(Effect other) {
+        return chanceWith <= other.chanceWith + HARDLY_CHANCE && exposureWith <= HARDLY_TIMES * other.exposureWith;
     }
 
     /** The same with no less chance and exposure left than that, up to what there was without the deed. */

@@ -15,11 +15,6 @@ import org.tankrounds.water.Analyte;
 /** From a tank's facts and observations to its next 72 hours. Stateless; one may serve all threads. */
 public final class Forecaster {
 
-    /** Losses of healthy eggs and fry (common practice, no source). */
-    private static final double USUAL_DEATHS_PER_FISH_DAY = 0.0015;
-    /** Added per unit of u beyond a limit, summed over the limits (the project's choice). */
-    private static final double DEATHS_PER_FISH_DAY_AND_EXCESS = 0.01;
-
     private final Limits limits;
     private final Experience experience;
 
@@ -53,16 +48,17 @@ public final class Forecaster {
         TankBelief belief = BeliefFilter.believe(facts, observations, asOf);
         Paths course = ForwardModel.run(belief);
         Outcome outcome = new Outcome(course, limits);
-        double chanceBeforeDeaths = outcome.chance();
-        weighByDeaths(outcome, belief);
-        double chanceAfterDeaths = outcome.chance();
         double[] signs = Signs.of(belief, outcome, observations, limits);
-        double chance = experience.chance(signs);
-        double exposurePerFish = experience.exposurePerFish(signs, chance) + outcome.unlearnedExcess();
-        outcome.weighTo(chance);
+        double learned = experience.chance(signs);
+        double unseen = UnseenTrouble.chance(belief.deaths(), asOf);
+        double chance = learned + (1 - learned) * unseen;
+        double chanceHadNoneDied = experience.chance(Signs.hadNoneDied(signs));
+        double exposurePerFish = experience.exposurePerFish(signs, learned) + outcome.excess(Driver.CHLORINE)
+                + unseen * UnseenTrouble.EXCESS_HOURS;
+        outcome.weighTo(chanceHadNoneDied, chance);
         Stage stage = course.stage()[0];
         Judgement judgement = Judgement.of(
-                belief, outcome, 1 - chanceBeforeDeaths / chanceAfterDeaths, limits, stage);
+                belief, outcome, 1 - chanceHadNoneDied / chance, limits, stage);
         Forecast forecast = new Forecast(facts.tank(), asOf, rounded(outcome.chance(), 1e4),
                 rounded(exposurePerFish * belief.fishAlive(), 1e3),
                 judgement.driver(), outcome.hoursToLimit(), judgement.ageIfAny(), stage,
@@ -81,9 +77,7 @@ public final class Forecaster {
     public double[] signs(TankFacts facts, List<Observation> noted, Instant asOf) {
         List<Observation> observations = ofTheSeason(facts, noted, asOf);
         TankBelief belief = BeliefFilter.believe(facts, observations, asOf);
-        Outcome outcome = new Outcome(ForwardModel.run(belief), limits);
-        weighByDeaths(outcome, belief);
-        return Signs.of(belief, outcome, observations, limits);
+        return Signs.of(belief, new Outcome(ForwardModel.run(belief), limits), observations, limits);
     }
 
     /**
@@ -97,11 +91,6 @@ public final class Forecaster {
                 .filter(o -> !o.at().isBefore(from) && !o.at().isAfter(asOf)).distinct().toList());
         return OxygenReadings.setRight(known, facts.elevationM().orElse(0)).stream()
                 .map(o -> o.analyte() == Analyte.TEMPERATURE ? o : o.asFarAsLikely()).toList();
-    }
-
-    private static void weighByDeaths(Outcome outcome, TankBelief belief) {
-        outcome.weighByDeaths(new DeathsFound(
-                belief.deaths(), USUAL_DEATHS_PER_FISH_DAY, DEATHS_PER_FISH_DAY_AND_EXCESS));
     }
 
     /** To the decimals that are published, so that the order can be checked from what is printed. */

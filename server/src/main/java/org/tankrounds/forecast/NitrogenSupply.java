@@ -1,6 +1,7 @@
 package org.tankrounds.forecast;
 
 import org.tankrounds.belief.TankBelief;
+import org.tankrounds.belief.TankFacts;
 import org.tankrounds.tankmodel.Wastes;
 
 /**
@@ -19,14 +20,13 @@ final class NitrogenSupply {
     private static final double PROTEIN = 0.48;
     /** What the yolk gives off, g N per egg and day (the project's choice). */
     private static final double YOLK_G_PER_EGG_DAY = 1.5e-5;
-    private static final double USUAL_VOLUME_L = 190;
 
     private NitrogenSupply() {
     }
 
     /** mg N/L/d. */
     static double mgPerLPerDay(TankBelief belief) {
-        double volumeL = belief.facts().volumeL().orElse(USUAL_VOLUME_L);
+        double volumeL = belief.facts().volumeL().orElse(TankFacts.USUAL_VOLUME_L);
         double perFish = feeds(belief)
                 ? Wastes.nitrogenGPerDay(RATION * fishG(belief), PROTEIN) : YOLK_G_PER_EGG_DAY;
         return 1000 * perFish * belief.fishAlive() / volumeL;

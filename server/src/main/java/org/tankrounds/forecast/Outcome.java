@@ -4,20 +4,18 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** What the paths come to, each as much as readings, deaths and experience make it count. */
+/** What the paths come to, each as much as readings and experience make it count. */
 final class Outcome {
 
     private static final int HOURS = Forecast.HORIZON_HOURS;
-    /** What unseen trouble comes to, see {@link DeathsFound}. */
-    private static final double UNSEEN_EXCESS_HOURS = 6;
 
     private final Crossings crossings;
     private final int paths;
-    /** Paths as the deaths found lately make them likely: all equally likely after picking. */
+    /** Paths as experience makes them likely: all equally likely after picking. */
     private int[] picked;
     /** What experience makes of it; NaN before that, then the paths speak. */
     private double stated = Double.NaN;
-    /** How much likelier the deaths made trouble that no reading shows. */
+    /** Of the trouble that no reading shows, and deaths tell of. */
     private double unseenChance;
 
     Outcome(Paths course, Limits limits) {
@@ -28,42 +26,15 @@ final class Outcome {
     }
 
     /**
-     * Lets deaths speak: paths whose water is bad now make the deaths found likelier, and count more; where
-     * none is, the deaths speak for what nobody has read.
-     */
-    void weighByDeaths(DeathsFound found) {
-        if (!found.deaths().isCounted()) {
-            return;
-        }
-        double[] weight = Arrays.stream(crossings.excessNow()).map(found::likelihood).toArray();
-        double total = 0;
-        for (double each : weight) {
-            total += each;
-        }
-        unseenChance = found.unseenChance(total / paths);
-        picked = resampled(weight, total);
-    }
-
-    private int[] resampled(double[] weight, double total) {
-        int[] chosen = new int[paths];
-        int from = 0;
-        double reached = weight[0];
-        for (int i = 0; i < paths; i++) {
-            double aim = (i + 0.5) / paths * total;
-            while (reached < aim && from < paths - 1) {
-                reached += weight[++from];
-            }
-            chosen[i] = from;
-        }
-        return chosen;
-    }
-
-    /**
      * Lets paths that go beyond a limit, and those that do not, count so that their share is a chance learned from
      * experience. Where all paths are alike they stay, and the chance is stated against them.
+     *
+     * @param chance as it would be had no fish been found dead
+     * @param raised by those that were, at least as much
      */
-    void weighTo(double chance) {
+    void weighTo(double chance, double raised) {
         stated = chance;
+        unseenChance = (raised - chance) / (1 - chance);
         int[] beyond = Arrays.stream(picked).filter(this::goesBeyond).toArray();
         int[] within = Arrays.stream(picked).filter(i -> !goesBeyond(i)).toArray();
         if (beyond.length == 0 || within.length == 0) {
@@ -118,7 +89,7 @@ final class Outcome {
     }
 
     double unseenExcess() {
-        return unseenChance * UNSEEN_EXCESS_HOURS;
+        return unseenChance * UnseenTrouble.EXCESS_HOURS;
     }
 
     /** Share of paths beyond any limit for two hours or more, kept off 0 and 1 by half a path. */
@@ -148,11 +119,6 @@ final class Outcome {
     /** Chlorine is the same on every path; off certainty by half a path as all chances are. */
     private double chlorineChance() {
         return crossings.isChlorineBeyond() ? (paths + 0.5) / (paths + 1) : 0;
-    }
-
-    /** Hours beyond a limit, each by how far beyond, of what experience does not know; per fish. */
-    double unlearnedExcess() {
-        return excess(Driver.CHLORINE) + unseenExcess();
     }
 
     /** Mean hours beyond a limit, each by how far beyond; per fish. */

@@ -20,10 +20,8 @@ final class Reasons {
     private static final double LIKELY_ENOUGH = 0.1;
     private static final double AS_LIKELY_AS_NOT = 0.4;
     private static final double STALE_HOURS = 24.0 * 7;
-    private static final double ALKALINITY_HOLDS_HOURS = 24.0 * 14;
     /** Later nobody can say any more what was in the tube. */
     private static final double WORTH_CONFIRMING_HOURS = 24.0 * 7;
-    private static final double CHILLER_STANDS = 0.5;
     /** Among the first that are read. */
     private static final double MASS_DEATHS_SHARE = 0.5;
 
@@ -119,7 +117,7 @@ final class Reasons {
         if (stale) {
             return Reason.Kind.SERIES_NOT_READ;
         }
-        if (limit == Driver.TEMPERATURE && belief.temperature().stoppedChance() >= CHILLER_STANDS) {
+        if (limit == Driver.TEMPERATURE && belief.temperature().likelyStands()) {
             return Reason.Kind.CHILLER_LOOKS_STOPPED;
         }
         boolean saysSo = isOpen(limit) && Judgement.isBeyond(limit, read, belief, limits, stage);
@@ -144,7 +142,7 @@ final class Reasons {
     private void alkalinityUsedUp() {
         belief.newestAlkalinity()
                 .filter(read -> read.value() < Reason.LEAST_ALKALINITY_MG_PER_L && !has(Reason.Kind.ALKALINITY_LOW))
-                .filter(read -> hoursSince(read.at()) <= ALKALINITY_HOLDS_HOURS)
+                .filter(read -> hoursSince(read.at()) <= Alkalinity.READING_COUNTS.toHours())
                 .ifPresent(read -> reasons.add(Reason.of(Reason.Kind.ALKALINITY_LOW, Driver.PH, WORTH_NAMING)
                         .withValue(read.value(), "mg/L as CaCO₃").withAt(read.at())));
     }

@@ -55,7 +55,7 @@ public enum Sign {
     /** Feed of seven days, g per 100 L. */
     FEED_G_PER_100_L(0),
     /** Found dead within so many days, per hundred alive. */
-    DEAD_OF_3_DAYS(1), DEAD_OF_14_DAYS(0);
+    DEAD_OF_3_DAYS(1), DEAD_OF_14_DAYS(1);
 
     private final int direction;
 

@@ -215,6 +215,14 @@ final class Signs {
         put(Sign.DEAD_OF_14_DAYS, 100 * deaths.sumOf(FORTNIGHT_DAYS) / belief.deaths().alive());
     }
 
+    /** The same signs, had nobody found a fish dead. */
+    static double[] hadNoneDied(double[] signs) {
+        double[] without = signs.clone();
+        without[Sign.DEAD_OF_3_DAYS.ordinal()] = 0;
+        without[Sign.DEAD_OF_14_DAYS.ordinal()] = 0;
+        return without;
+    }
+
     /** A count that is doubted for being large is of as many as are likely at least. */
     private ReadSeries deaths() {
         return new ReadSeries(readings.getOrDefault(Analyte.DEATHS, List.of()).stream()

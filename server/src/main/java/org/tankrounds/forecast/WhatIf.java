@@ -42,8 +42,6 @@ final class WhatIf {
      * Twice the air carries twice as much for the same gap: fish that breathe as before leave half the gap.
      */
     private static final double GAP_LEFT = 0.5;
-    /** Carbon dioxide of water in balance with the air at 10 °C, mg/L. */
-    private static final double DIOXIDE_IN_BALANCE_MG_PER_L = 1;
 
     private final Courses courses;
     private final Paths before;
@@ -147,9 +145,9 @@ final class WhatIf {
 
     private void movePh(int k, double[][] ph) {
         double alkalinity = courses.alkalinityMgPerL()[k];
-        double by = alkalinityChange.liftsPh(alkalinity);
         double held = Carbonate.carbonDioxideMgPerL(ph[0][k], alkalinity, before.temperatureC()[0][k]);
-        double gap = Math.max(0, held - DIOXIDE_IN_BALANCE_MG_PER_L);
+        double by = alkalinityChange.liftsPh(alkalinity, held);
+        double gap = Math.max(0, held - AlkalinityChange.DIOXIDE_IN_BALANCE_MG_PER_L);
         for (int h = 1; h <= hours; h++) {
             double left = (deed.airs() ? GAP_LEFT : 1) * (1 - FEED_BREATH_SHARE * fastingShare(h));
             double vented = StrictMath.log10(held / (held - (1 - left) * gap));

@@ -12,6 +12,8 @@ import org.tankrounds.web.Formats;
 
 /** What an act is expected to do, in one line; where it does little, that is said. */
 final class EffectWording {
+    private static final double MUCH_TIMES = 1.2;
+
     private final Formats formats;
 
     EffectWording(Formats formats) {
@@ -26,6 +28,9 @@ final class EffectWording {
         Effect effect = remedy.effect().get();
         boolean mends = remedy.act().kind() == Act.Kind.CHECK_CHILLER;
         String subject = mends ? "If it is set going again" : beside(remedy.leansOn());
+        if (effect.harms()) {
+            return harm(remedy.act(), effect);
+        }
         if (changesOdds(effect)) {
             return subject + ": " + odds(effect) + ".";
         }
@@ -38,12 +43,19 @@ final class EffectWording {
         }
         return switch (remedy.act().kind()) {
             case ICE -> "One load does little by itself; go on until the chiller cools again.";
-            case SKIP_FEED -> effect.harms()
-                    ? "May do a little harm within three days, for it lifts the pH; but what is not fed cannot rot."
-                    : "Does little by itself within three days.";
-            case MORE_AIR -> effect.harms() ? "May do a little harm, for it lifts the pH and with it the harmful share "
-                    + "of the ammonia; but fish without oxygen die first." : "";
+            case SKIP_FEED -> "Does little by itself within three days.";
             case BICARBONATE -> "Keeps the pH from falling later; within three days the odds hardly change.";
+            default -> "";
+        };
+    }
+
+    /** Of what is advised in trouble all the same. */
+    private static String harm(Act act, Effect effect) {
+        String much = effect.exposureWith() > MUCH_TIMES * effect.exposureWithout() ? "May do harm" : "May do a little harm";
+        return switch (act.kind()) {
+            case SKIP_FEED -> much + " within three days, for it lifts the pH; but what is not fed cannot rot.";
+            case MORE_AIR -> much + ", for it lifts the pH and with it the harmful share of the ammonia; but fish "
+                    + "without oxygen die first.";
             default -> "";
         };
     }

@@ -20,8 +20,8 @@ final class SilenceWording {
                 ? "Nothing heard for " + Formats.span(reason.overHours().getAsDouble()) + "."
                 : "Nothing heard for long.";
         String rest = reason.oneIn().isPresent()
-                ? "Tanks silent that long go beyond a limit 1 time in "
-                        + Math.max(1, Math.round(reason.oneIn().getAsDouble())) + "."
+                ? "Going by what was heard before, it goes beyond a limit in "
+                        + Formats.odds(1 / reason.oneIn().getAsDouble()) + " ways."
                 : "";
         return new Phrase(lead, rest);
     }
@@ -49,7 +49,7 @@ final class SilenceWording {
                 ? " in " + Formats.span(reason.overHours().getAsDouble())
                 : "";
         return new Phrase(lead + within + mostOfThem(reason) + ".",
-                reason.at().map(at -> "Last counted " + formats.moment(at) + ".").orElse(""));
+                reason.at().map(at -> "The last found " + formats.moment(at) + ".").orElse(""));
     }
 
     private static String mostOfThem(Reason reason) {

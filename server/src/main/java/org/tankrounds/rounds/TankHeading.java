@@ -47,7 +47,8 @@ final class TankHeading {
         double limit = reason.get().limit().getAsDouble();
         if (reason.get().kind() == Reason.Kind.BEYOND_LIMIT) {
             return name + (Levels.harmfulWhenLow(forecast.driver(), limit) ? " below " : " over ")
-                    + Levels.limit(forecast.driver(), limit) + " now";
+                    + Levels.limit(forecast.driver(), limit)
+                    + (reason.get().hoursToLimit().orElse(1) == 0 ? " now" : " when last read");
         }
         String level = forecast.driver() == Driver.TEMPERATURE
                 ? Levels.limit(forecast.driver(), limit)

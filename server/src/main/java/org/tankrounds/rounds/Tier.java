@@ -1,5 +1,6 @@
 package org.tankrounds.rounds;
 
+import org.tankrounds.advice.Advisor;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.MassDeaths;
@@ -15,7 +16,7 @@ enum Tier {
     /** More likely than not: a visit that comes later comes too late more often than not. */
     static final double TODAY_CHANCE = 0.5;
     /** At 1 in 5 in three days, a tank that is left alone for a week gets there 2 times in 5. */
-    static final double THIS_WEEK_CHANCE = 0.2;
+    static final double THIS_WEEK_CHANCE = Advisor.WORRYING_CHANCE;
     /** From Friday to Wednesday without a look: somebody forgot, or nobody is there. */
     static final double SILENT_HOURS = 5 * 24;
     /** One in twenty in a week: more than chance takes from a healthy tank (common practice, no source). */

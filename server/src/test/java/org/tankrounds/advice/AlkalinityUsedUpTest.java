@@ -76,6 +76,15 @@ class AlkalinityUsedUpTest {
         assertThat(acts).extracting(Act::kind).doesNotContain(Act.Kind.WATER_CHANGE);
     }
 
+    /** Salt against nitrite is needed whether or not alkalinity can be brought back. */
+    @Test
+    void nitriteFarBeyondItsLimit_isGivenSalt_whereNothingBringsAlkalinityBack() {
+        List<Observation> readings = with(FINE.withTemperatureC(27).withNitriteMgPerL(0.5).lastRead(0.1).stream()
+                .filter(each -> each.analyte() != Analyte.PH).toList(), read(0.1, Analyte.ALKALINITY, 5, 2));
+        assertThat(new Advisor().advise(Water.lookAhead(tank().sourceAlkalinityMgPerL(8).chlorideMgPerL(2), readings),
+                readings).acts()).extracting(Act::kind).contains(Act.Kind.SALT);
+    }
+
     /** Its filter has stopped for want of alkalinity, read or not; salt is there before it wakes. */
     @Test
     void sourTankWithMuchAmmonia_isLeft_withSaltAndWithoutFeed() {

@@ -137,6 +137,22 @@ class AmountsTest {
         assertThat(act.amount().orElseThrow()).isCloseTo(grams, within(1e-4));
     }
 
+    /** Bottles of a tenth of the water at most (common practice, no source). */
+    @Test
+    void ice_ofASmallTank_isNoMoreThanItHasRoomFor() {
+        List<Observation> warm = FINE.withTemperatureC(25).lastRead(0.1);
+        assertThat(grams(feedingFish().volumeL(40), warm, Act.Kind.ICE)).isEqualTo(4);
+    }
+
+    /** With the chlorine gone into the air, or come again, nobody knows what to dose. */
+    @Test
+    void chlorineReadDaysAgo_isReadAgainFirst() {
+        List<Observation> readings = with(FINE.lastRead(0.1), read(2.5, Analyte.CHLORINE, 2, 0.1));
+        List<Act> acts = new Advisor().advise(Water.lookAhead(tank(), readings), readings).acts();
+        assertThat(acts).extracting(Act::kind).doesNotContain(Act.Kind.THIOSULFATE);
+        assertThat(acts).extracting(Act::asks).contains("chlorine");
+    }
+
     /** Ten times 8 mg N/L is more than 60 mg/L of chloride: (100 − 12) · 1.648458 · 0.208198 g. */
     @Test
     void salt_whereNitriteIsVeryHigh_bringsChlorideTo100() {

@@ -63,6 +63,16 @@ class ChangeSizeTest {
                 .doesNotContain(Act.Kind.LEAVE_WATER);
     }
 
+    /** So high a pH holds less carbon dioxide than water in balance with the air: fresh water brings some along. */
+    @ParameterizedTest(name = "ammonia {0}, pH {1}, alkalinity {2}")
+    @CsvSource({"2, 8.6, 30", "4, 8.8, 15"})
+    void ammoniaAtAHighPh_isMetWithAChange(double ammonia, double ph, double alkalinity) {
+        List<Observation> readings = with(FINE.withTotalAmmoniaMgPerL(ammonia).withPh(ph).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, alkalinity, 5));
+        assertThat(acts(150, readings)).extracting(Act::kind).contains(Act.Kind.WATER_CHANGE)
+                .doesNotContain(Act.Kind.LEAVE_WATER);
+    }
+
     /** As much alkalinity as the source, and a change helps; so nobody is left with a guess for an answer. */
     @Test
     void ammonia_whereFreshWaterMayHarmAndAlkalinityIsUnread_isLeftUntilThatIsRead() {

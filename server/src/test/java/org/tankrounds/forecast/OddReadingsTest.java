@@ -113,6 +113,29 @@ class OddReadingsTest {
         assertThat(chance(with(FINE.lastRead(0.1), lone))).isLessThan(0.35);
     }
 
+    /** Such as fish do not live in for an hour, or no tap brings: a dry electrode, a column mixed up. */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource({"PH, 0", "PH, 0.74", "PH, 14", "DISSOLVED_OXYGEN, 0", "DISSOLVED_OXYGEN, 1.02", "CHLORINE, 10"})
+    void loneReadingThatNoFishOutlives_tellsOfTheReader(Analyte analyte, double value) {
+        Observation odd = doubted(0.2, analyte, value);
+        assertThat(chance(with(CALM, odd))).isLessThan(chance(CALM) + 0.1);
+        List<Observation> neverReadBefore = CALM.stream().filter(o -> o.analyte() != analyte).toList();
+        assertThat(chance(with(neverReadBefore, odd))).isLessThan(chance(neverReadBefore) + 0.15);
+    }
+
+    /** Nobody has looked twice at the same slip. */
+    @Test
+    void oxygenFarTooLow_readTwice_isBelieved() {
+        assertThat(chance(with(CALM, doubted(0.3, Analyte.DISSOLVED_OXYGEN, 1),
+                doubted(0.1, Analyte.DISSOLVED_OXYGEN, 1.1)))).isGreaterThan(0.8);
+    }
+
+    /** As the service and the ranking of files mark what is unlikely. */
+    private static Observation doubted(double daysAgo, Analyte analyte, double value) {
+        Observation read = read(daysAgo, analyte, value, 0.1);
+        return new Observation(read.at(), analyte, value, 0.1, false, true);
+    }
+
     /** Fish-hours beyond a limit order the board: a slip in the stock must not head it for good. */
     @Test
     void stockThatTheTankCannotHold_isTakenAsTheUsual() {

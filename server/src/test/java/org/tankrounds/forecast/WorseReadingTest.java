@@ -75,6 +75,19 @@ class WorseReadingTest {
         }
     }
 
+    /** However long ago they were counted; what nobody has read since may have come and gone. */
+    @ParameterizedTest(name = "{0} h ago")
+    @ValueSource(doubles = {1, 13, 25, 37, 46, 55, 70, 73, 100})
+    void moreDead_areNeverLessRisk_howeverLongAgo(double hoursAgo) {
+        double chance = 0;
+        for (double dead : new double[] {0, 1, 2, 3, 5, 10, 20, 40}) {
+            double more = forecast(feedingFish(), with(FINE.lastRead(hoursAgo / 24),
+                    read(hoursAgo / 24, Analyte.DEATHS, dead, 0))).chance();
+            assertThat(more).as(dead + " dead").isGreaterThanOrEqualTo(chance - LUCK);
+            chance = Math.max(chance, more);
+        }
+    }
+
     /** So near its limit that a small step is believed and passes it. */
     @Test
     void loneReadingAfterARunNearTheLimit_theWorseIsTheMoreRisk() {

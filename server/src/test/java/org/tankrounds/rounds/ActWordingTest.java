@@ -124,6 +124,12 @@ class ActWordingTest {
                 .withNitriteMgPerL(0.3).lastRead(0.1), Water.read(0.1, Analyte.ALKALINITY, 5, 5));
         assertThat(words(readings, Act.Kind.LEAVE_ALKALINITY, false)).contains("the filter wakes")
                 .contains("again tomorrow").contains("Call your coordinator or mentor");
+    }
+
+    @Test
+    void saltBeforeAlkalinity_isSaidToComeFirst() {
+        List<Observation> readings = Water.with(Water.FINE.withPh(6.6).withTotalAmmoniaMgPerL(0.4)
+                .withNitriteMgPerL(0.03).lastRead(0.1), Water.read(0.1, Analyte.ALKALINITY, 5, 5));
         assertThat(words(readings, Act.Kind.SALT, false)).contains("Before anything that brings alkalinity back");
     }
 

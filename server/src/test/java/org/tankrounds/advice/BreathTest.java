@@ -1,0 +1,41 @@
+package org.tankrounds.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.tankrounds.testing.Water.FINE;
+import static org.tankrounds.testing.Water.eggs;
+import static org.tankrounds.testing.Water.feedingFish;
+import static org.tankrounds.testing.Water.read;
+import static org.tankrounds.testing.Water.with;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.TankFacts;
+import org.tankrounds.testing.Water;
+import org.tankrounds.water.Analyte;
+
+/** Oxygen is severely short for salmonids at 4 mg/L, for their early stages at 7 (US EPA 1986, from memory). */
+class BreathTest {
+
+    @ParameterizedTest(name = "oxygen {0}, ammonia {1}, pH {2}, eggs {3}")
+    @CsvSource({"5.8, 1, 7.6, false", "6.0, 2, 7.3, false", "7.5, 1, 7.8, true", "8.0, 0.5, 7.8, true"})
+    void oxygenAboutItsLimit_isNoReasonToMakeMuchMoreAmmoniaHarmful(
+            double oxygenMgPerL, double ammonia, double ph, boolean areEggs) {
+        TankFacts.Builder facts = areEggs ? eggs() : feedingFish();
+        List<Observation> readings = with(FINE.withOxygenMgPerL(oxygenMgPerL).withTotalAmmoniaMgPerL(ammonia).withPh(ph)
+                .lastRead(0.1), read(0.1, Analyte.ALKALINITY, 80, 5));
+        assertThat(new Advisor().advise(Water.lookAhead(facts, readings), readings).remedies())
+                .filteredOn(each -> each.act().kind() == Act.Kind.MORE_AIR)
+                .allSatisfy(each -> assertThat(each.effect().orElseThrow().harms()).isFalse());
+    }
+
+    @Test
+    void oxygenSeverelyShort_isMetWithAirWhateverAmmoniaThereIs() {
+        List<Observation> readings = with(FINE.withOxygenMgPerL(3.5).withTotalAmmoniaMgPerL(2).withPh(7.6)
+                .lastRead(0.1), read(0.1, Analyte.ALKALINITY, 80, 5));
+        assertThat(new Advisor().advise(Water.lookAhead(feedingFish(), readings), readings).acts().get(0).kind())
+                .isEqualTo(Act.Kind.MORE_AIR);
+    }
+}
