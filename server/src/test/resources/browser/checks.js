@@ -49,7 +49,7 @@
 
     // A form that failed says so first of all: in the window's title, and where the keyboard stands.
     failure() {
-      const message = document.querySelector(".error-summary, .asks");
+      const message = document.querySelector(".error-summary:not([hidden]), .asks");
       if (!message) {
         return ["nothing on the page says what to put right"];
       }

@@ -87,6 +87,7 @@ import org.tankrounds.season.SeasonRepository;
 import org.tankrounds.web.Assets;
 import org.tankrounds.web.Errors;
 import org.tankrounds.web.HealthHandlers;
+import org.tankrounds.web.OfflineHandlers;
 import org.tankrounds.web.Pages;
 import org.tankrounds.web.RequestMetrics;
 import org.tankrounds.web.WebServer;
@@ -119,6 +120,7 @@ public final class App implements AutoCloseable {
         Assets assets = new Assets();
         Pages pages = new Pages(assets, clock);
         Errors errors = new Errors(pages, json);
+        OfflineHandlers offline = new OfflineHandlers(assets, json, clock, config.offline());
         HealthHandlers health = new HealthHandlers(readiness, metrics, config.metricsToken());
 
         TankRepository tanks = new TankRepository();
@@ -174,7 +176,7 @@ public final class App implements AutoCloseable {
                 new CorrectReading(transactions, tanks, readings, storeReading, atOnce, clock);
         Routes.Readings readingRoutes = new Routes.Readings(
                 new ReadingApi(transactions, tanks, readings, storeReading), new BatchApi(storeBatch),
-                new LogHandlers(transactions, tanks, kits, readings, receipts, storeReading, pages),
+                new LogHandlers(transactions, tanks, kits, readings, receipts, storeReading, pages, clock),
                 new CorrectionHandlers(transactions, tanks, kits, people, correctReading, pages, clock));
 
         PlaceReads placeReads = new PlaceReads(new SchoolRepository(), new ClassroomRepository(), kits, tanks);
@@ -188,7 +190,7 @@ public final class App implements AutoCloseable {
         StoreBatch storeDemo = new StoreBatch(transactions, tanks, kits, readings, dirtyTanks, chapterId -> { }, clock);
         demoLoader = new DemoLoader(transactions, storeDemo, passwords, classCards, dirtyTanks, keeper::catchUp, clock);
 
-        Routes routes = new Routes(health, peopleRoutes, placeRoutes, seasonRoutes, readingRoutes, roundsRoutes);
+        Routes routes = new Routes(health, offline, peopleRoutes, placeRoutes, seasonRoutes, readingRoutes, roundsRoutes);
         server = WebServer.create(config, json, assets, errors, doorman, new RequestMetrics(metrics), routes::add);
     }
 

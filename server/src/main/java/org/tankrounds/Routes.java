@@ -30,6 +30,7 @@ import org.tankrounds.rounds.RoundsApi;
 import org.tankrounds.rounds.RoundsHandlers;
 import org.tankrounds.rounds.TankHandlers;
 import org.tankrounds.web.HealthHandlers;
+import org.tankrounds.web.OfflineHandlers;
 
 /** Every URL of the service, grouped by feature. */
 final class Routes {
@@ -41,15 +42,17 @@ final class Routes {
     record Rounds(RoundsHandlers pages, RoundsApi api, TankHandlers tanks, HelpHandlers help) {}
 
     private final HealthHandlers health;
+    private final OfflineHandlers offline;
     private final People people;
     private final PlacePages places;
     private final SeasonPages season;
     private final Readings readings;
     private final Rounds rounds;
 
-    Routes(HealthHandlers health, People people, PlacePages places, SeasonPages season, Readings readings,
-            Rounds rounds) {
+    Routes(HealthHandlers health, OfflineHandlers offline, People people, PlacePages places, SeasonPages season,
+            Readings readings, Rounds rounds) {
         this.health = health;
+        this.offline = offline;
         this.people = people;
         this.places = places;
         this.season = season;
@@ -60,6 +63,7 @@ final class Routes {
     void add(JavalinConfig javalin) {
         RoutesConfig routes = javalin.routes;
         addHealth(routes);
+        addOffline(routes);
         addPeople(routes);
         addPlaces(routes);
         addSeason(routes);
@@ -74,6 +78,12 @@ final class Routes {
         routes.head("/readyz", health::ready, OPEN);
         routes.get("/metrics", health::metrics, OPEN);
         routes.get("/openapi.yaml", health::description, OPEN);
+    }
+
+    private void addOffline(RoutesConfig routes) {
+        routes.get("/sw.js", offline::worker, OPEN);
+        routes.get("/app.webmanifest", offline::manifest, OPEN);
+        routes.get("/api/ping", offline::ping, ANYBODY);
     }
 
     private void addPeople(RoutesConfig routes) {
@@ -159,6 +169,7 @@ final class Routes {
     private void addReadings(RoutesConfig routes) {
         routes.get("/tanks/{tank}/log", readings.log()::show, AT_THE_TANK);
         routes.post("/tanks/{tank}/log", readings.log()::create, AT_THE_TANK);
+        routes.get("/outbox", readings.log()::showOutbox, AT_THE_TANK);
         routes.get("/tanks/{tank}/readings/{reading}", readings.corrections()::show, SIGNED_IN);
         routes.post("/tanks/{tank}/readings/{reading}", readings.corrections()::update, SIGNED_IN);
         routes.post("/api/v1/tanks/{tank}/readings", readings.api()::create, TOKENS);

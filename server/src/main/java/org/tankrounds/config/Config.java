@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param database an outside PostgreSQL; empty for the embedded one in {@code dataDir}
  * @param baseUrl how people reach the service; empty means http on this machine only
  * @param logFormat one line a message for people, or one JSON object a line
+ * @param offline whether pages may be kept on devices; without, devices are told to forget theirs
  * @param metricsToken bearer token that {@code /metrics} asks for; empty leaves it open
  */
 public record Config(
@@ -22,6 +23,7 @@ public record Config(
         Optional<OutsideDatabase> database,
         Optional<URI> baseUrl,
         LogFormat logFormat,
+        boolean offline,
         Optional<String> metricsToken) {
 
     public enum LogFormat {
@@ -38,10 +40,10 @@ public record Config(
     }
 
     public Config withPort(int newPort) {
-        return new Config(host, newPort, dataDir, database, baseUrl, logFormat, metricsToken);
+        return new Config(host, newPort, dataDir, database, baseUrl, logFormat, offline, metricsToken);
     }
 
     public Config withDataDir(Path newDataDir) {
-        return new Config(host, port, newDataDir, database, baseUrl, logFormat, metricsToken);
+        return new Config(host, port, newDataDir, database, baseUrl, logFormat, offline, metricsToken);
     }
 }

@@ -20,7 +20,7 @@ public final class ConfigReader {
     static final Set<String> SECRETS = Set.of("DATABASE_PASSWORD", "METRICS_TOKEN");
     static final Set<String> KNOWN = Set.of(
             "HOST", "PORT", "DATA", "DATABASE_URL", "DATABASE_USER", "DATABASE_PASSWORD", "BASE_URL", "LOG",
-            "METRICS_TOKEN", "JAVA_OPTS", "TEST_DATABASE_URL", "CHROMIUM");
+            "OFFLINE", "METRICS_TOKEN", "JAVA_OPTS", "TEST_DATABASE_URL", "CHROMIUM");
 
     private final Map<String, String> environment;
     private final List<String> faults = new ArrayList<>();
@@ -43,6 +43,7 @@ public final class ConfigReader {
                 database(),
                 baseUrl(),
                 logFormat(),
+                offline(),
                 text("METRICS_TOKEN"));
         if (!faults.isEmpty()) {
             throw new ConfigException(faults);
@@ -114,6 +115,14 @@ public final class ConfigReader {
                 faults.add(PREFIX + "LOG is \"" + format + "\"; text or json is accepted.");
                 return LogFormat.TEXT;
         }
+    }
+
+    private boolean offline() {
+        String offline = text("OFFLINE").orElse("on");
+        if (!Set.of("on", "off").contains(offline)) {
+            faults.add(PREFIX + "OFFLINE is \"" + offline + "\"; on or off is accepted.");
+        }
+        return !offline.equals("off");
     }
 
     private Optional<String> text(String name) {

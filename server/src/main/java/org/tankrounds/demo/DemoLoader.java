@@ -113,7 +113,7 @@ public final class DemoLoader {
 
     /** The readings come in as from a script of the chapter's. */
     private static Caller script(Chapter chapter) {
-        return new Caller(Role.CHAPTER_TOKEN, chapter.chapterId(), OptionalInt.empty(), OptionalInt.empty(), "demo",
-                chapter.name(), chapter.zone(), "");
+        return new Caller(Role.CHAPTER_TOKEN, chapter.chapterId(), OptionalInt.empty(), OptionalInt.empty(), "",
+                "demo", chapter.name(), chapter.zone(), "");
     }
 }

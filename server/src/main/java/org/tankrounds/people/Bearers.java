@@ -68,6 +68,7 @@ public final class Bearers {
                 token.get(TOKENS.CHAPTER_ID),
                 OptionalInt.empty(),
                 tankId == null ? OptionalInt.empty() : OptionalInt.of(tankId),
+                "",
                 token.get(TOKENS.LABEL),
                 chapter.get(CHAPTERS.NAME),
                 ZoneId.of(chapter.get(CHAPTERS.TIME_ZONE)),

@@ -15,7 +15,8 @@ import org.tankrounds.web.Role;
 
 /**
  * Stands before every handler: settles who calls and whether they may. Pages know people by their cookie and never
- * look at tokens; the API knows scripts by their token and never looks at cookies, so no form can reach it.
+ * look at tokens; the API knows scripts by their token and never looks at cookies, so no form can reach it. What is
+ * for anybody below /api/ is asked by pages.
  */
 public final class Doorman implements Handler {
     private static final Pattern BEARER = Pattern.compile("(?i:bearer) +([A-Za-z0-9._~+/-]+=*)");
@@ -45,7 +46,8 @@ public final class Doorman implements Handler {
         if (roles.isEmpty() && ctx.method().name().equals("HEAD")) {
             throw onlyGet(ctx);
         }
-        Caller caller = ctx.path().startsWith("/api/") ? script(ctx) : person(ctx);
+        boolean forScripts = ctx.path().startsWith("/api/") && !roles.contains(Role.ANYBODY);
+        Caller caller = forScripts ? script(ctx) : person(ctx);
         caller.attach(ctx);
         switch (Policy.decide(caller, roles)) {
             case ALLOW -> checkForm(ctx, caller);

@@ -4,6 +4,7 @@ import static org.tankrounds.db.schema.Tables.CHAPTERS;
 import static org.tankrounds.db.schema.Tables.CLASS_CARDS;
 import static org.tankrounds.db.schema.Tables.PEOPLE;
 import static org.tankrounds.db.schema.Tables.SESSIONS;
+import static org.tankrounds.db.schema.Tables.TANKS;
 
 import java.time.Clock;
 import java.time.Duration;
@@ -23,7 +24,8 @@ public final class Sessions {
     private static final Duration SEEN_EVERY = Duration.ofMinutes(1);
 
     /** Who a session belongs to, before it is clear that it is still open. */
-    private record Owner(Role role, OptionalInt personId, OptionalInt cardId, OptionalInt tankId, String name) {}
+    private record Owner(Role role, OptionalInt personId, OptionalInt cardId, OptionalInt tankId, String account,
+            String name) {}
 
     private final Transactions transactions;
     private final Clock clock;
@@ -116,25 +118,27 @@ public final class Sessions {
     }
 
     private static Optional<Owner> person(DSLContext tx, Record session) {
-        return tx.select(PEOPLE.PERSON_ID, PEOPLE.NAME, PEOPLE.ROLE)
+        return tx.select(PEOPLE.PERSON_ID, PEOPLE.CODE, PEOPLE.NAME, PEOPLE.ROLE)
                 .from(PEOPLE)
                 .where(PEOPLE.CHAPTER_ID.eq(session.get(SESSIONS.CHAPTER_ID)))
                 .and(PEOPLE.PERSON_ID.eq(session.get(SESSIONS.PERSON_ID)))
                 .and(PEOPLE.DISABLED_AT.isNull())
                 .fetchOptional(row -> new Owner(PersonRepository.role(row.get(PEOPLE.ROLE)),
                         OptionalInt.of(row.get(PEOPLE.PERSON_ID)), OptionalInt.empty(), OptionalInt.empty(),
-                        row.get(PEOPLE.NAME)));
+                        row.get(PEOPLE.CODE), row.get(PEOPLE.NAME)));
     }
 
+    /** The account is the tank's class, not the card: what was kept under one card goes out under the next. */
     private static Optional<Owner> card(DSLContext tx, Record session) {
-        return tx.select(CLASS_CARDS.CARD_ID, CLASS_CARDS.TANK_ID)
+        return tx.select(CLASS_CARDS.CARD_ID, CLASS_CARDS.TANK_ID, TANKS.CODE)
                 .from(CLASS_CARDS)
+                .join(TANKS).on(TANKS.CHAPTER_ID.eq(CLASS_CARDS.CHAPTER_ID)).and(TANKS.TANK_ID.eq(CLASS_CARDS.TANK_ID))
                 .where(CLASS_CARDS.CHAPTER_ID.eq(session.get(SESSIONS.CHAPTER_ID)))
                 .and(CLASS_CARDS.CARD_ID.eq(session.get(SESSIONS.CARD_ID)))
                 .and(CLASS_CARDS.REVOKED_AT.isNull())
                 .fetchOptional(row -> new Owner(Role.CLASS_CARD, OptionalInt.empty(),
                         OptionalInt.of(row.get(CLASS_CARDS.CARD_ID)), OptionalInt.of(row.get(CLASS_CARDS.TANK_ID)),
-                        "Class card"));
+                        "class-" + row.get(TANKS.CODE), "Class card"));
     }
 
     private boolean stillOpen(DSLContext tx, Record session, Owner owner) {
@@ -163,7 +167,8 @@ public final class Sessions {
     private static Caller caller(DSLContext tx, Record session, Owner owner, String secret) {
         int chapterId = session.get(SESSIONS.CHAPTER_ID);
         Record chapter = tx.selectFrom(CHAPTERS).where(CHAPTERS.CHAPTER_ID.eq(chapterId)).fetchSingle();
-        return new Caller(owner.role(), chapterId, owner.personId(), owner.cardId(), owner.tankId(), owner.name(),
+        return new Caller(owner.role(), chapterId, owner.personId(), owner.cardId(), owner.tankId(),
+                owner.account(), owner.name(),
                 chapter.get(CHAPTERS.NAME), ZoneId.of(chapter.get(CHAPTERS.TIME_ZONE)), FormToken.of(secret));
     }
 }

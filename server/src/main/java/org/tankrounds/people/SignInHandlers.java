@@ -80,6 +80,9 @@ public final class SignInHandlers {
     public void remove(Context ctx) {
         cookies.session(ctx).ifPresent(sessions::end);
         cookies.signOut(ctx);
+        // Never "storage": readings that wait on the device would go with it. Not "cookies" either: that would sign
+        // people out of whatever else the school serves under the same domain.
+        ctx.header("Clear-Site-Data", "\"cache\"");
         ctx.redirect("/sign-in", HttpStatus.SEE_OTHER);
     }
 

@@ -11,11 +11,17 @@ import org.tankrounds.water.UnitForm;
  * What was sent, as far as it could be read; not judged yet.
  *
  * @param measuredAt empty where it was missing or unreadable, which is already among the faults
+ * @param timeFlags what is to be said about the time because of the clock that it comes from
  * @param by empty where none was given
  * @param note empty where none was given
  */
 record GivenReading(
-        Optional<Instant> measuredAt, Optional<String> by, Optional<String> note, List<GivenValue> values) {
+        Optional<Instant> measuredAt, List<String> timeFlags, Optional<String> by, Optional<String> note,
+        List<GivenValue> values) {
+
+    GivenReading(Optional<Instant> measuredAt, Optional<String> by, Optional<String> note, List<GivenValue> values) {
+        this(measuredAt, List.of(), by, note, values);
+    }
 
     /**
      * @param at JSON pointer, or the form's field
@@ -28,6 +34,10 @@ record GivenReading(
 
     GivenReading at(Instant time) {
         return new GivenReading(Optional.of(time), by, note, values);
+    }
+
+    GivenReading taken(DeviceClock.Taken taken) {
+        return new GivenReading(Optional.of(taken.at()), taken.flags(), by, note, values);
     }
 
     /** What a form does not show of a value stays as it was, as long as the value itself does. */

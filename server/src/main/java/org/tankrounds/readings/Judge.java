@@ -74,6 +74,7 @@ final class Judge {
 
     private JudgedReading reading(GivenReading given) {
         given.measuredAt().ifPresent(this::time);
+        clock(given.timeFlags());
         if (given.values().isEmpty() && given.note().isEmpty() && faults.none()) {
             faults.add("/values", "There is nothing in this reading. Give at least one value or a note.");
         }
@@ -92,6 +93,11 @@ final class Judge {
             timeDoubtful = true;
             flags.add(TIME_DOUBTFUL);
         }
+    }
+
+    private void clock(List<String> timeFlags) {
+        timeDoubtful |= timeFlags.contains(TIME_DOUBTFUL);
+        timeFlags.stream().filter(flag -> !flags.contains(flag)).forEach(flags::add);
     }
 
     static boolean isPossible(Instant measuredAt, Instant now) {

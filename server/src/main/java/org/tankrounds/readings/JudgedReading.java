@@ -15,7 +15,7 @@ record JudgedReading(
         Instant measuredAt, Optional<String> by, Optional<String> note, List<EnteredValue> values,
         List<Measured> measured, List<String> flags, Set<Analyte> unlikely) {
 
-    /** So far ahead that the clock is wrong, or the day. */
+    /** The clock that told it is wrong, or the day is. */
     boolean timeDoubtful() {
         return flags.contains(Judge.TIME_DOUBTFUL);
     }

@@ -80,7 +80,8 @@ final class LogFields {
     }
 
     static List<AskBack> asks(LogForm form, GivenReading given, JudgedReading judged) {
-        Stream<AskBack> time = judged.timeDoubtful() && !form.timeConfirmed()
+        boolean typed = !form.text(LogForm.MEASURED_AT).isBlank();
+        Stream<AskBack> time = typed && judged.timeDoubtful() && !form.timeConfirmed()
                 ? Stream.of(askTime(form.text(LogForm.MEASURED_AT).strip())) : Stream.empty();
         Stream<AskBack> values = given.values().stream()
                 .filter(value -> judged.unlikely().contains(value.analyte()))

@@ -30,12 +30,22 @@ final class LogForm {
     static final String MEASURED_AT = "measured_at";
     static final String NOTE = "note";
     static final String BY = "by";
+    /** Which names and meanings the form has; a device may send one that it kept long ago. */
+    static final String VERSION = "form_version";
+    static final int CURRENT_VERSION = 2;
+    private static final int OLDEST_VERSION = 1;
+    static final String KEPT_AT = "kept_at";
+    static final String SENT_AT = "sent_at";
+    /** What differs between two sendings of the same reading, and says nothing about the tank. */
+    private static final Set<String> OF_THE_SENDING = Set.of(
+            SUBMISSION, VERSION, KEPT_AT, SENT_AT, "device_zone", "device_offset", "build");
     static final String UNIT = "_unit";
     /** Box beside a card, for what was read by a meter. */
     static final String TYPED = "_typed";
     /** Answer to "is that right?": {@code yes} or {@code swap}, with the number asked about and a unit. */
     static final String SURE = "sure_";
     private static final String SWAP = "swap";
+    private static final String WHOLE = "/form";
     private static final int LONGEST_FIELD = 20_000;
 
     private final Map<String, String> typed;
@@ -73,11 +83,22 @@ final class LogForm {
     byte[] fingerprint() {
         StringBuilder all = new StringBuilder();
         typed.forEach((name, value) -> {
-            if (!name.equals(SUBMISSION) && !name.startsWith(SURE)) {
+            if (!OF_THE_SENDING.contains(name) && !name.startsWith(SURE)) {
                 all.append(name).append('\u001f').append(value).append('\u001e');
             }
         });
         return Secrets.sha256(all.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** One from before forms had a version says none. */
+    void checkVersion(Faults faults) {
+        String version = text(VERSION).strip();
+        boolean known = version.isEmpty() || version.matches("\\d{1,4}")
+                && Integer.parseInt(version) >= OLDEST_VERSION && Integer.parseInt(version) <= CURRENT_VERSION;
+        if (!known) {
+            faults.add(WHOLE, "This form is of a version that is not known here. Nothing is stored yet: look the"
+                    + " numbers over and keep the reading again.");
+        }
     }
 
     /** @param forms unit and form of each box, unless it can be chosen beside it */
@@ -201,7 +222,7 @@ final class LogForm {
     private static String field(String at) {
         return switch (at) {
             case "/measuredAt" -> MEASURED_AT;
-            case "/values" -> Analyte.TEMPERATURE.code();
+            case "/values", WHOLE -> Analyte.TEMPERATURE.code();
             default -> at.replaceFirst("/.*", "");
         };
     }

@@ -2,6 +2,7 @@ package org.tankrounds.readings;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import org.jooq.DSLContext;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.pages.AskBack;
 import org.tankrounds.pages.LogPage.Receipt;
+import org.tankrounds.pages.OutboxPage;
 import org.tankrounds.places.Kit;
 import org.tankrounds.places.KitRepository;
 import org.tankrounds.places.Tank;
@@ -41,9 +43,11 @@ public final class LogHandlers {
     private final SavedReceipt receipts;
     private final StoreReading storeReading;
     private final Pages pages;
+    private final Clock clock;
 
     public LogHandlers(Transactions transactions, TankRepository tanks, KitRepository kits,
-            ReadingRepository readings, SavedReceipt receipts, StoreReading storeReading, Pages pages) {
+            ReadingRepository readings, SavedReceipt receipts, StoreReading storeReading, Pages pages,
+            Clock clock) {
         this.transactions = transactions;
         this.tanks = tanks;
         this.kits = kits;
@@ -51,6 +55,7 @@ public final class LogHandlers {
         this.receipts = receipts;
         this.storeReading = storeReading;
         this.pages = pages;
+        this.clock = clock;
     }
 
     public void show(Context ctx) {
@@ -61,7 +66,15 @@ public final class LogHandlers {
         show(ctx, desk, desk.kit(), new LogForm(filledIn), Message.receipt(desk.receipt()));
     }
 
+    /** What waits is known to the device alone. */
+    public void showOutbox(Context ctx) {
+        pages.show(ctx, "readings/outbox", new OutboxPage());
+    }
+
     public void create(Context ctx) {
+        if (OutboxAnswers.refuseAnothers(ctx)) {
+            return;
+        }
         Desk desk = desk(ctx);
         LogForm form = LogForm.of(ctx).settled();
         if (!IdempotencyKey.isKey(form.text(LogForm.SUBMISSION))) {
@@ -81,19 +94,43 @@ public final class LogHandlers {
             Optional<Outcome> outcome = storeReading.store(Caller.of(ctx), desk.tank().code(), channel(ctx),
                     (tank, usualKit) -> submitted(form, tank, kit), answered::accept);
             if (outcome.isEmpty()) {
-                ctx.status(422);
-                show(ctx, desk, kit, form, answered.message());
+                askAgain(ctx, desk, kit, form, answered.message());
                 return;
             }
             remember(ctx, desk, kit, form);
-            ctx.redirect("/tanks/" + desk.tank().code() + "?saved=" + outcome.get().reading().code(),
-                    HttpStatus.SEE_OTHER);
+            stored(ctx, outcome.get());
         } catch (RefusedException refusal) {
-            ctx.status(refusal.status());
-            show(ctx, desk, kit, form.with(LogForm.SUBMISSION, UUID.randomUUID().toString()), Message.conflict(
-                    "What you see below has not been stored. If it is a second reading, keep it as it is. If it puts"
-                            + " the first one right, correct that one in the tank’s log instead."));
+            refused(ctx, desk, kit, form, refusal);
         }
+    }
+
+    private void askAgain(Context ctx, Desk desk, Kit kit, LogForm form, Message message) {
+        if (OutboxAnswers.wanted(ctx)) {
+            OutboxAnswers.needsFixing(ctx, message);
+            return;
+        }
+        ctx.status(422);
+        show(ctx, desk, kit, form, message);
+    }
+
+    private static void stored(Context ctx, Outcome outcome) {
+        String savedTo = "/tanks/" + outcome.tank().code() + "?saved=" + outcome.reading().code();
+        if (OutboxAnswers.wanted(ctx)) {
+            OutboxAnswers.stored(ctx, outcome.reading(), savedTo);
+        } else {
+            ctx.redirect(savedTo, HttpStatus.SEE_OTHER);
+        }
+    }
+
+    private void refused(Context ctx, Desk desk, Kit kit, LogForm form, RefusedException refusal) {
+        if (OutboxAnswers.wanted(ctx)) {
+            OutboxAnswers.refused(ctx, refusal);
+            return;
+        }
+        ctx.status(refusal.status());
+        show(ctx, desk, kit, form.with(LogForm.SUBMISSION, UUID.randomUUID().toString()), Message.conflict(
+                "What you see below has not been stored. If it is a second reading, keep it as it is. If it puts"
+                        + " the first one right, correct that one in the tank’s log instead."));
     }
 
     /** Hears the judgement, and what to say about it where nothing may be stored yet. */
@@ -118,9 +155,13 @@ public final class LogHandlers {
         }
     }
 
-    private static Submitted submitted(LogForm form, Tank tank, Kit kit) {
+    private Submitted submitted(LogForm form, Tank tank, Kit kit) {
         Faults faults = new Faults();
-        GivenReading given = form.read(new LogBoxes(tank, kit).forms(), tank.zone(), faults);
+        form.checkVersion(faults);
+        GivenReading read = form.read(new LogBoxes(tank, kit).forms(), tank.zone(), faults);
+        boolean timeTyped = !form.text(LogForm.MEASURED_AT).isBlank();
+        GivenReading given = timeTyped ? read : DeviceClock.of(form)
+                .map(device -> read.taken(device.taken(clock.instant()))).orElse(read);
         return new Submitted(
                 form.text(LogForm.SUBMISSION), form.fingerprint(), given, faults, kit, form.confirmed(given));
     }

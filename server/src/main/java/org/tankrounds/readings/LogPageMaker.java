@@ -71,8 +71,9 @@ final class LogPageMaker {
                         Stream.of(fields.by(), fields.note()), more.stream().map(Card::field), Stream.of(measuredAt))
                 .flatMap(part -> part).toList();
         List<FormField> wrong = inOrder.stream().filter(FormField::wrong).toList();
-        return new LogPage(title(wrong), tank.school() + ", " + tank.classroom(), "/tanks/" + tank.code(),
-                "/tanks/" + tank.code() + "/log", form.text(LogForm.SUBMISSION), message.receipt(),
+        return new LogPage(title(wrong), tank.school() + ", " + tank.classroom(), tank.code(),
+                "/tanks/" + tank.code(), "/tanks/" + tank.code() + "/log", form.text(LogForm.SUBMISSION),
+                LogForm.CURRENT_VERSION, message.receipt(),
                 message.conflict(), "/tanks/" + tank.code(), message.asks(), fields.kept(message.confirmed()),
                 temperature, fields.scales(tank.thermometerUnit()), husbandry, cards, fields.by(), fields.note(), more,
                 moreOpen(more, measuredAt), measuredAt, kit.name(), kitChoice(), wrong);

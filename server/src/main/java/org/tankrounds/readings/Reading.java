@@ -38,6 +38,11 @@ public record Reading(
     public static final String CHANNEL_BATCH = "batch";
     public static final String CHANNEL_CARD = "card";
 
+    /** The clock that told its time was far off, or the time is still to come. */
+    public boolean timeDoubtful() {
+        return flags.contains(Judge.TIME_DOUBTFUL);
+    }
+
     public boolean holds() {
         return supersededAt.isEmpty();
     }

@@ -91,9 +91,17 @@ final class ReadingPageMaker {
         String heading = "Version " + reading.version()
                 + (reading.holds() ? ", the one that counts" : ", no longer counts");
         String measured = "Measured " + local(reading.measuredAt())
-                + (reading.flags().contains(Judge.TIME_DOUBTFUL) ? " (a time that was still to come)" : "");
+                + doubt(reading);
         return new Version(heading, who(reading), reading.reason().orElse(""), measured, lines, reading.note()
                 .orElse(""));
+    }
+
+    private static String doubt(Reading reading) {
+        if (!reading.timeDoubtful()) {
+            return "";
+        }
+        return reading.measuredAt().isAfter(reading.receivedAt()) ? " (a time that was still to come)"
+                : " (doubtful: the clock of the device was far off)";
     }
 
     private static String mark(Reading reading, Analyte analyte) {

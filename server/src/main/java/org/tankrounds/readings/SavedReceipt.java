@@ -42,6 +42,9 @@ public final class SavedReceipt {
         if (reading.flags().stream().anyMatch(flag -> flag.startsWith("confirmed:"))) {
             sentence.append("Kept as you confirmed it, and marked as unusual. ");
         }
+        if (reading.timeDoubtful()) {
+            sentence.append("Its time is doubtful: correct it in the tank’s log. ");
+        }
         return new Receipt(sentence + "Your coordinator sees this.",
                 caller.signedIn() ? "/tanks/" + tank.code() + "/readings/" + reading.code() : "");
     }

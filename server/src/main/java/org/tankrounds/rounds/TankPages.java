@@ -111,6 +111,10 @@ final class TankPages {
         if (reading.measuredAt().isAfter(formats.now())) {
             return "The forecast counts it from " + formats.full(reading.measuredAt()) + " on. ";
         }
+        if (reading.timeDoubtful()) {
+            return "Its time is doubtful, because the clock of the device was far off. Until somebody corrects it in"
+                    + " the log below, it counts for little. ";
+        }
         boolean counts = !asOf.isBefore(reading.measuredAt()) && !asOf.isBefore(reading.receivedAt());
         return counts ? "The forecast below counts it already. " : "The forecast below does not count it yet. ";
     }

@@ -16,23 +16,26 @@ import java.util.Map;
 public final class Assets {
     private static final String FOLDER = "/assets/";
     private static final Map<String, String> TYPES = Map.of(
-            "css", "text/css; charset=utf-8", "js", "text/javascript; charset=utf-8", "svg", "image/svg+xml");
+            "css", "text/css; charset=utf-8", "js", "text/javascript; charset=utf-8", "svg", "image/svg+xml",
+            "png", "image/png");
 
     private record Asset(String path, String type, byte[] bytes) {}
 
     private final Map<String, Asset> byName = new LinkedHashMap<>();
     private final Map<String, Asset> byPath = new LinkedHashMap<>();
+    private final String build;
 
     public Assets() {
         StringBuilder styles = new StringBuilder();
         for (String name : lines("styles.list")) {
-            styles.append(new String(read(FOLDER + name), StandardCharsets.UTF_8)).append('\n');
+            styles.append(text(name)).append('\n');
         }
         add("tankrounds.css", styles.toString().getBytes(StandardCharsets.UTF_8));
         for (String name : lines("files.list")) {
             String path = name.startsWith("/") ? name : FOLDER + name;
             add(name.substring(name.lastIndexOf('/') + 1), read(path));
         }
+        build = HexFormat.of().formatHex(Secrets.sha256(String.join(" ", byPath.keySet()))).substring(0, 12);
     }
 
     /** @return the address of a file in this build */
@@ -46,7 +49,12 @@ public final class Assets {
 
     /** Changes with every build that looks or behaves differently. */
     public String build() {
-        return HexFormat.of().formatHex(Secrets.sha256(String.join(" ", byPath.keySet()))).substring(0, 12);
+        return build;
+    }
+
+    /** A file that is not handed out as it is. */
+    static String text(String name) {
+        return new String(read(FOLDER + name), StandardCharsets.UTF_8);
     }
 
     void serve(Context ctx) {
@@ -68,8 +76,7 @@ public final class Assets {
     }
 
     private static String[] lines(String name) {
-        String text = new String(read(FOLDER + name), StandardCharsets.UTF_8);
-        return Arrays.stream(text.split("\n")).map(String::strip).filter(line -> !line.isEmpty())
+        return Arrays.stream(text(name).split("\n")).map(String::strip).filter(line -> !line.isEmpty())
                 .toArray(String[]::new);
     }
 

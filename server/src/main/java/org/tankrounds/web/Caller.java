@@ -12,6 +12,7 @@ import java.util.OptionalInt;
  * @param personId present for people
  * @param cardId present for a class that came with its card
  * @param tankId present for a tank token and a class card: the only tank that it opens
+ * @param account names the person, or the class of a tank, to a device that keeps what they wrote; else empty
  * @param name how the page greets them; the label of a token
  * @param formToken what a form must send back, so that no other site can post in this person's name
  */
@@ -21,22 +22,26 @@ public record Caller(
         OptionalInt personId,
         OptionalInt cardId,
         OptionalInt tankId,
+        String account,
         String name,
         String chapterName,
         ZoneId zone,
         String formToken) {
 
+    /** Names an account: in an answer the one it was made for, in a question the one that wrote what it brings. */
+    public static final String ACCOUNT_HEADER = "Tankrounds-Account";
+
     private static final String ATTRIBUTE = "caller";
 
     /** Somebody without a class card. */
-    public Caller(Role role, int chapterId, OptionalInt personId, OptionalInt tankId, String name, String chapterName,
-            ZoneId zone, String formToken) {
-        this(role, chapterId, personId, OptionalInt.empty(), tankId, name, chapterName, zone, formToken);
+    public Caller(Role role, int chapterId, OptionalInt personId, OptionalInt tankId, String account, String name,
+            String chapterName, ZoneId zone, String formToken) {
+        this(role, chapterId, personId, OptionalInt.empty(), tankId, account, name, chapterName, zone, formToken);
     }
 
     public static Caller anybody(String formToken) {
         return new Caller(
-                Role.ANYBODY, 0, OptionalInt.empty(), OptionalInt.empty(), "", "", ZoneId.of("UTC"), formToken);
+                Role.ANYBODY, 0, OptionalInt.empty(), OptionalInt.empty(), "", "", "", ZoneId.of("UTC"), formToken);
     }
 
     public static Caller of(Context ctx) {
@@ -50,5 +55,10 @@ public record Caller(
 
     public boolean signedIn() {
         return personId.isPresent();
+    }
+
+    /** Signed in, or come with a class card. */
+    public boolean hasAccount() {
+        return !account.isEmpty();
     }
 }

@@ -35,8 +35,12 @@ public final class Pages {
 
     /** @param template path below {@code templates/} without its ending; never made from what somebody sent */
     public void show(Context ctx, String template, Page page) {
+        Caller caller = Caller.of(ctx);
+        if (caller.hasAccount()) {
+            ctx.header(Caller.ACCOUNT_HEADER, caller.account());
+        }
         // A fragment carries no document type, and without one browsers fall back to the layout rules of the nineties.
-        ctx.html("<!DOCTYPE html>\n" + print(template, page, frame(ctx, page)));
+        ctx.html("<!DOCTYPE html>\n" + print(template, page, frame(ctx, caller, page)));
     }
 
     public String print(String template, Page page, Frame frame) {
@@ -46,12 +50,11 @@ public final class Pages {
         return engine.process(template, variables);
     }
 
-    private Frame frame(Context ctx, Page page) {
-        Caller caller = Caller.of(ctx);
+    private Frame frame(Context ctx, Caller caller, Page page) {
         String now = NOW.format(ZonedDateTime.now(clock.withZone(caller.zone())));
-        return new Frame(page.title(), caller.chapterName(), caller.name(),
-                caller.signedIn() ? "/account" : "", now, caller.formToken(),
-                navigation(ctx.path(), caller.role()), assets::path);
+        return new Frame(page.title(), caller.chapterName(), caller.name(), caller.signedIn() ? "/account" : "",
+                caller.account(), now, caller.formToken(), navigation(ctx.path(), caller.role()), assets.build(),
+                assets::path);
     }
 
     private static List<Link> navigation(String path, Role role) {

@@ -37,7 +37,7 @@ public final class Paper {
      * @return a PDF
      */
     public byte[] write(String template, Page page, String styles) {
-        Frame frame = new Frame(page.title(), "", "", "", "", "", List.of(), name -> read(styles));
+        Frame frame = new Frame(page.title(), "", "", "", "", "", "", List.of(), "", name -> read(styles));
         String html = printer.print(template, page, frame);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {

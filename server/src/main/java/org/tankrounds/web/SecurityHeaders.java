@@ -6,7 +6,7 @@ import java.util.function.BiConsumer;
 final class SecurityHeaders {
     private static final String CONTENT_SECURITY_POLICY = String.join("; ",
             "default-src 'none'", "script-src 'self'", "style-src 'self'", "img-src 'self' data:",
-            "connect-src 'self'", "manifest-src 'self'", "form-action 'self'", "base-uri 'none'",
+            "connect-src 'self'", "worker-src 'self'", "manifest-src 'self'", "form-action 'self'", "base-uri 'none'",
             "object-src 'none'", "frame-ancestors 'none'");
     private static final String PERMISSIONS_POLICY =
             "camera=(), geolocation=(), microphone=(), payment=(), usb=(), browsing-topics=()";

@@ -44,7 +44,10 @@ public final class WebServer {
                 http.setUriCompliance(UriCompliance.DEFAULT);
             });
             javalin.requestLogger.http(afterwards);
-            javalin.routes.before(ctx -> headers.set(ctx::header));
+            javalin.routes.before(ctx -> {
+                headers.set(ctx::header);
+                ctx.header(OfflineHandlers.BUILD_HEADER, assets.build());
+            });
             javalin.routes.beforeMatched(doorman);
             errors.register(javalin);
             javalin.routes.get("/assets/{hash}/{file}", assets::serve, Role.OPEN);

@@ -2,6 +2,7 @@ package org.tankrounds.browser;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.Cookie;
 import java.util.List;
 
@@ -15,6 +16,22 @@ import java.util.List;
 record PageState(Guest guest, String route, String after, int status, List<Step> steps) {
     private static final String BOXES = "main form textarea, "
             + "main form input:is([type=text], [type=email], [type=password], [type=date]):not([readonly])";
+
+    private static final String WAITING = """
+            async () => {
+              const box = tankroundsOutbox;
+              await box.remove((await box.all()).map((entry) => entry.id));
+              const entry = (id) => ({ id, account: box.account, place: "Brindleford School, Room 12",
+                action: location.pathname, fields: [["temperature", "fifty"]], words: "Temperature fifty °F, pH 7.2",
+                kit: "", zone: "", offset: "0", keptAt: new Date().toISOString(), build: "", formVersion: "2" });
+              await box.keep(entry("waits"));
+              const wrong = { state: "fix", sentences: ["“fifty” cannot be read. Write one number, such as 52."] };
+              await box.note(await box.keep(entry("is-wrong")), wrong);
+              const sent = { state: "sent", sentAt: new Date().toISOString(), savedTo: "/tanks" };
+              await box.note(await box.keep(entry("was-sent")), sent);
+              await box.send();
+            }
+            """;
 
     /** Something that is done on the page. */
     interface Step {
@@ -68,7 +85,35 @@ record PageState(Guest guest, String route, String after, int status, List<Step>
 
     /** The form's own button, whatever it is called. */
     static Step send() {
-        return (page, names) -> page.locator("main form .button--main[type=submit]").last().click();
+        return (page, names) -> {
+            page.locator("main form .button--main[type=submit]").last().click();
+            page.waitForFunction("() => !document.querySelector('form[data-busy]')");
+        };
+    }
+
+    /** As in a browser that keeps nothing: what is sent goes at once, as without scripts. */
+    static Step keepNothing() {
+        return (page, names) -> page.locator("form[data-outbox]").evaluate("form => form.removeAttribute('data-outbox')");
+    }
+
+    /** The outbox with one reading that waits, one that needs fixing and one that was sent; nothing answers it. */
+    static Step waiting() {
+        return (page, names) -> {
+            page.route("**/api/ping", portal -> portal.fulfill(
+                    new Route.FulfillOptions().setContentType("text/html").setBody("Welcome to the school’s Wi-Fi")));
+            page.evaluate(WAITING);
+        };
+    }
+
+    static Step open(String route) {
+        return (page, names) -> page.navigate(names.fillIn(route));
+    }
+
+    static Step signOut() {
+        return (page, names) -> {
+            page.locator("[data-sign-out] button").click();
+            page.locator("dialog[open]").waitFor();
+        };
     }
 
     static Step emptyEveryBox() {

@@ -12,13 +12,17 @@ import static org.tankrounds.browser.Guest.TEACHER;
 import static org.tankrounds.browser.PageState.choose;
 import static org.tankrounds.browser.PageState.emptyEveryBox;
 import static org.tankrounds.browser.PageState.fill;
+import static org.tankrounds.browser.PageState.keepNothing;
 import static org.tankrounds.browser.PageState.loseTheSession;
 import static org.tankrounds.browser.PageState.meanwhile;
+import static org.tankrounds.browser.PageState.open;
 import static org.tankrounds.browser.PageState.press;
 import static org.tankrounds.browser.PageState.see;
 import static org.tankrounds.browser.PageState.select;
 import static org.tankrounds.browser.PageState.send;
 import static org.tankrounds.browser.PageState.set;
+import static org.tankrounds.browser.PageState.signOut;
+import static org.tankrounds.browser.PageState.waiting;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -56,9 +60,9 @@ final class PageStates {
                 see(TEACHER, "/account"),
                 sentEmpty(TEACHER, "/account"),
                 see(TEACHER, "/tanks/{tank}/log").after("the session ended",
-                        fill("Temperature", "52"), loseTheSession(), send()).answered(403),
+                        fill("Temperature", "52"), keepNothing(), loseTheSession(), send()).answered(403),
                 see(TEACHER, "/tanks/{tank}/log").after("the session ended and a new one began",
-                        fill("Temperature", "52"), loseTheSession(), send(),
+                        fill("Temperature", "52"), keepNothing(), loseTheSession(), send(),
                         fill("E-mail address", "{teacherEmail}"),
                         fill("Password", "{teacherPassword}"), send()));
     }
@@ -130,11 +134,18 @@ final class PageStates {
                 see(TEACHER, log).after("a note about somebody",
                         fill("Note", "as Maria Lopez saw it"), send()).answered(422),
                 see(TEACHER, log).after("a second reading from one form",
-                        meanwhile(set("submission_id", ONE_AND_THE_SAME), fill("Temperature", "51"), send()),
-                        set("submission_id", ONE_AND_THE_SAME), fill("Temperature", "52"), send())
+                        meanwhile(set("submission_id", ONE_AND_THE_SAME), keepNothing(),
+                                fill("Temperature", "51"), send()),
+                        set("submission_id", ONE_AND_THE_SAME), keepNothing(), fill("Temperature", "52"), send())
                         .answered(409),
                 see(TEACHER, log).after("a sound reading",
                         fill("Temperature", "52"), choose("pH", "7.5"), send()),
+                see(TEACHER, "/outbox"),
+                see(TEACHER, "/outbox").after("readings that wait, need fixing and were sent", waiting()),
+                see(TEACHER, log).after("readings that wait", waiting(), open(log)),
+                see(TEACHER, log).after("opening one that needs fixing", waiting(), open("/outbox"),
+                        press("Open and fix")),
+                see(TEACHER, "/outbox").after("signing out with readings that wait", waiting(), signOut()),
                 see(TEACHER, reading),
                 see(COORDINATOR, reading),
                 sentEmpty(TEACHER, reading),

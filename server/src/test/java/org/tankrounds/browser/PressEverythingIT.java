@@ -58,7 +58,7 @@ class PressEverythingIT {
                 }
             }
             visitor.press("sign out");
-            assertThat(visitor.page().url()).isEqualTo(demo.baseUrl() + "/sign-in");
+            visitor.page().waitForURL(demo.baseUrl() + "/sign-in");
             return visitor.complaints();
         }
     }

@@ -35,6 +35,7 @@ class ConfigReaderTest {
         "TANKROUNDS_BASE_URL,     http://tanks.example.org, https://",
         "TANKROUNDS_BASE_URL,     tanks.example.org,        https://",
         "TANKROUNDS_DATABASE_URL, mysql://db/tankrounds,    jdbc:postgresql:",
+        "TANKROUNDS_OFFLINE,            sometimes,          on or off is accepted",
         "TANKROUNDS_METRICS_TOKEN_FILE, /no/such/file,      cannot be read",
     })
     void whatCannotBeUsed_isNamed_withWhatIsAccepted(String variable, String value, String accepted) {

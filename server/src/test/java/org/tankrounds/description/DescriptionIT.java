@@ -29,6 +29,7 @@ import org.tankrounds.web.Role;
 
 /** The description against the service: the same routes, and every example answered as it says. */
 class DescriptionIT {
+    private static final List<String> PARTS_OF_PAGES = List.of("/assets/{hash}/{file}", "/sw.js", "/app.webmanifest");
     private static final Description DESCRIPTION = Description.get();
     private static final TestApp APP = TestApp.shared();
     private static final Cast CAST = Cast.add(APP.transactions(), "Described Chapter");
@@ -136,10 +137,10 @@ class DescriptionIT {
         assertThat(answer.header("content-type").orElseThrow()).startsWith("application/yaml");
     }
 
-    /** Pages are for people: what is neither for scripts nor open to an operator's watch. Assets belong to pages. */
+    /** Pages are for people: what is neither for scripts nor open to an operator's watch. */
     private static boolean isPage(App.Route route) {
         boolean forScripts = route.path().startsWith("/api/");
-        boolean forOperators = route.roles().contains(Role.OPEN) && !route.path().startsWith("/assets/");
+        boolean forOperators = route.roles().contains(Role.OPEN) && !PARTS_OF_PAGES.contains(route.path());
         return !forScripts && !forOperators;
     }
 

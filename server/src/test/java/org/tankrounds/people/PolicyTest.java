@@ -60,6 +60,6 @@ class PolicyTest {
     }
 
     private static Caller caller(Role role) {
-        return new Caller(role, 1, OptionalInt.empty(), OptionalInt.empty(), "", "", ZoneId.of("UTC"), "");
+        return new Caller(role, 1, OptionalInt.empty(), OptionalInt.empty(), "", "", "", ZoneId.of("UTC"), "");
     }
 }

@@ -1,7 +1,9 @@
 package org.tankrounds.testing;
 
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType.LaunchOptions;
+import com.microsoft.playwright.BrowserType.LaunchPersistentContextOptions;
 import com.microsoft.playwright.Playwright;
 import java.nio.file.Path;
 import java.util.List;
@@ -23,6 +25,7 @@ public final class Chromium {
 
     private static boolean told;
     private static Browser shared;
+    private static Playwright playwright;
 
     private Chromium() {}
 
@@ -37,6 +40,13 @@ public final class Chromium {
         return shared;
     }
 
+    /** A browser of its own that finds again, when it is started anew, what it kept in its folder. */
+    static BrowserContext withProfile(Path profile, String baseUrl) {
+        shared();
+        return playwright.chromium().launchPersistentContext(profile, new LaunchPersistentContextOptions()
+                .setExecutablePath(Path.of(PROGRAM)).setArgs(ARGUMENTS).setBaseURL(baseUrl));
+    }
+
     private static void skip() {
         if (!told) {
             told = true;
@@ -46,7 +56,7 @@ public final class Chromium {
     }
 
     private static Browser start() {
-        Playwright playwright = Playwright.create(
+        playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         Runtime.getRuntime().addShutdownHook(new Thread(playwright::close, "stop browser"));
         return playwright.chromium().launch(

@@ -31,6 +31,7 @@ final class Expectations {
             for everybody        |yes yes |yes yes yes yes |yes yes yes |yes yes yes yes |yes yes yes |yes yes |yes
             behind a secret link |-   -   |-   -   -   -   |-   -   -   |-   -   -   -   |-   -   -   |-   -   |-
             one's own page       |ask ask |own own own own |own own own |-   -   -   ask |ask ask ask |ask ask |ask
+            one's own outbox     |ask ask |own own own own |own own own |own own own ask |ask ask ask |ask ask |ask
             teacher's page       |ask ask |own own -   -   |own -   -   |-   -   -   ask |ask ask ask |ask ask |ask
             rounds' page         |ask ask |-   -   own own |-   own own |-   -   -   ask |ask ask ask |ask ask |ask
             coordinator's page   |ask ask |-   -   -   own |-   -   own |-   -   -   ask |ask ask ask |ask ask |ask
@@ -51,6 +52,9 @@ final class Expectations {
             GET  /metrics                                          | for everybody
             GET  /openapi.yaml                                     | for everybody
             GET  /assets/{hash}/{file}                             | for everybody
+            GET  /sw.js                                            | for everybody
+            GET  /app.webmanifest                                  | for everybody
+            GET  /api/ping                                         | for everybody
             GET  /                                                 | for everybody
             GET  /help                                             | for everybody
             GET  /sign-in                                          | for everybody
@@ -67,6 +71,7 @@ final class Expectations {
 
             GET  /account                                          | one's own page
             POST /account/password                                 | one's own page
+            GET  /outbox                                           | one's own outbox
 
             GET  /tanks                                            | teacher's page
             GET  /rounds                                           | rounds' page

@@ -8,7 +8,7 @@ import org.tankrounds.testing.Browserless.Answer;
 /** What every answer carries, whoever asked for what and however it ended. */
 final class Guarded {
     private static final List<String> DIRECTIVES = List.of("default-src 'none'", "script-src 'self'",
-            "style-src 'self'", "form-action 'self'", "base-uri 'none'", "frame-ancestors 'none'");
+            "style-src 'self'", "worker-src 'self'", "form-action 'self'", "base-uri 'none'", "frame-ancestors 'none'");
 
     private Guarded() {}
 
@@ -20,7 +20,9 @@ final class Guarded {
         assertThat(answer.header("cross-origin-opener-policy")).as("opener of %s", asked)
                 .contains("same-origin");
         assertThat(answer.header("server")).as("server of %s", asked).isEmpty();
-        if (!asked.contains("/assets/")) {
+        if (asked.endsWith("/sw.js") || asked.endsWith("/app.webmanifest")) {
+            assertThat(answer.header("cache-control")).as("keeping %s", asked).contains("no-cache");
+        } else if (!asked.contains("/assets/")) {
             assertThat(answer.header("cache-control").orElse("")).as("keeping %s", asked)
                     .startsWith("private, no-");
         }

@@ -8,19 +8,23 @@ import java.util.function.UnaryOperator;
  *
  * @param chapter empty where nobody is signed in
  * @param person empty where nobody is signed in
- * @param account address of the person's own page; empty for a class that came with its card
+ * @param personTo address of the person's own page; empty for a class that came with its card
+ * @param account names the person, or the class, to the device; empty where nobody is signed in
  * @param now the chapter's clock, in words
  * @param formToken goes back with every form
+ * @param build changes with every build that looks or behaves differently
  * @param assets from a file's name to its address in this build
  */
 public record Frame(
         String title,
         String chapter,
         String person,
+        String personTo,
         String account,
         String now,
         String formToken,
         List<Link> navigation,
+        String build,
         UnaryOperator<String> assets) {
 
     public record Link(String text, String to, boolean here) {}

@@ -6,8 +6,10 @@ import java.util.List;
  * The class's form for one reading, in the order in which a class works.
  *
  * @param place school and room
+ * @param tank its code
  * @param tankTo address of the tank's page
  * @param submissionId one for each form shown: sent twice, it stores once
+ * @param formVersion which names and meanings its fields have
  * @param receipt what was stored just now; empty where nothing was
  * @param conflict a sentence where this form has stored another reading before; empty otherwise
  * @param kept answers already given, to be sent along
@@ -21,9 +23,11 @@ import java.util.List;
 public record LogPage(
         String title,
         String place,
+        String tank,
         String tankTo,
         String action,
         String submissionId,
+        int formVersion,
         Receipt receipt,
         String conflict,
         String conflictTo,

@@ -1,0 +1,47 @@
+package org.tankrounds.readings;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a device's clock said when a reading was kept on it and when it was sent. Only the time between the two is
+ * believed; the moment it ends with is the service's own.
+ */
+record DeviceClock(Instant keptAt, Instant sentAt) {
+    /** Flag: the device's clock and the service's differ. */
+    static final String SKEWED = "clock_skewed";
+    private static final Duration NOTED = Duration.ofMinutes(2);
+    private static final Duration FAR_OFF = Duration.ofHours(24);
+    private static final Duration LONGEST_KEPT = Duration.ofDays(60);
+
+    /** @param flags what is to be said about the time */
+    record Taken(Instant at, List<String> flags) {}
+
+    /** @return empty unless both times can be read: a page without scripts sends neither */
+    static Optional<DeviceClock> of(LogForm form) {
+        Optional<Instant> keptAt = Times.parse(form.text(LogForm.KEPT_AT));
+        Optional<Instant> sentAt = Times.parse(form.text(LogForm.SENT_AT));
+        return keptAt.isPresent() && sentAt.isPresent()
+                ? Optional.of(new DeviceClock(keptAt.get(), sentAt.get())) : Optional.empty();
+    }
+
+    /** When the reading was taken, by the service's clock. */
+    Taken taken(Instant now) {
+        Duration kept = Duration.between(keptAt, sentAt);
+        Duration skew = Duration.between(now, sentAt).abs();
+        List<String> flags = new ArrayList<>();
+        if (skew.compareTo(NOTED) > 0) {
+            flags.add(SKEWED);
+        }
+        boolean setBack = kept.compareTo(NOTED.negated()) < 0;
+        if (setBack || skew.compareTo(FAR_OFF) > 0 || kept.compareTo(LONGEST_KEPT) > 0) {
+            flags.add(Judge.TIME_DOUBTFUL);
+        }
+        // A clock that was set meanwhile tells nothing; then it is when the reading arrived.
+        boolean tells = !kept.isNegative() && kept.compareTo(Duration.between(Judge.EARLIEST, now)) <= 0;
+        return new Taken(tells ? now.minus(kept) : now, List.copyOf(flags));
+    }
+}

@@ -1,0 +1,57 @@
+package org.tankrounds.readings;
+
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.stream.Stream;
+import org.tankrounds.pages.AskBack;
+import org.tankrounds.readings.LogPageMaker.Message;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.RefusedException;
+
+/**
+ * Answers to the outbox of a device, which sends the class's form by a script: a few words that it can judge, in
+ * place of a page. The sentences are those that the page would show.
+ */
+final class OutboxAnswers {
+    private static final String ANOTHERS = "This reading was written by somebody else. It is sent when they sign in on"
+            + " this device.";
+
+    /** @param receipt code of the reading; only with it does the device believe that it is stored */
+    private record Stored(String receipt, String savedTo, List<String> flags) {}
+
+    private record Refused(String title, List<String> sentences) {}
+
+    private OutboxAnswers() {}
+
+    static boolean wanted(Context ctx) {
+        return ctx.header(Caller.ACCOUNT_HEADER) != null;
+    }
+
+    /** Nobody's reading is stored in the name of whoever happens to be signed in. */
+    static boolean refuseAnothers(Context ctx) {
+        boolean anothers = wanted(ctx) && !Caller.of(ctx).account().equals(ctx.header(Caller.ACCOUNT_HEADER));
+        if (anothers) {
+            answer(ctx, 403, ANOTHERS, List.of());
+        }
+        return anothers;
+    }
+
+    static void stored(Context ctx, Reading reading, String savedTo) {
+        ctx.json(new Stored(reading.code(), savedTo, reading.flags()));
+    }
+
+    static void needsFixing(Context ctx, Message message) {
+        answer(ctx, 422, Faults.TITLE, Stream.concat(message.errors().values().stream(),
+                message.asks().stream().map(AskBack::question)).distinct().toList());
+    }
+
+    /** A key that has stored something else will not get better by waiting; one that is just being stored will. */
+    static void refused(Context ctx, RefusedException refusal) {
+        boolean forGood = refusal.title().equals(StoreReading.OTHER_READING);
+        answer(ctx, forGood ? 422 : refusal.status(), refusal.title(), List.of());
+    }
+
+    private static void answer(Context ctx, int status, String title, List<String> sentences) {
+        ctx.status(status).json(new Refused(title, sentences));
+    }
+}

@@ -1,0 +1,9 @@
+package org.tankrounds.pages;
+
+/** Readings that wait on this device, and those sent lately; its script fills it in. */
+public record OutboxPage() implements Page {
+    @Override
+    public String title() {
+        return "Outbox";
+    }
+}

@@ -1,0 +1,197 @@
+// The class's form: what is typed is kept on this device first, then sent. Without this script it is sent at once.
+(() => {
+  "use strict";
+  const box = self.tankroundsOutbox;
+  const form = document.querySelector("form[data-outbox]");
+  const line = document.querySelector("[data-outbox-line]");
+  const FIX = "#fix=";
+  const SENT_WITHIN_MS = 9000;
+  const HABITS = ["by", "temperature_unit", "kit", "other_kit"];
+  if (!box || !box.account || !form) {
+    return;
+  }
+
+  const newId = () => {
+    if (crypto.randomUUID) {
+      return crypto.randomUUID();
+    }
+    // Plain http has no randomUUID.
+    const bytes = crypto.getRandomValues(new Uint8Array(16));
+    return [...bytes].map((byte) => byte.toString(16).padStart(2, "0")).join("");
+  };
+
+  const boxes = () => [...form.elements].filter((field) => field.name && field.type !== "hidden" && field.type !== "submit");
+  const isFilledIn = (field) => (field.type === "radio" ? field.checked && field.value !== "" : field.value.trim() !== "");
+  const isAboutTheTank = (field) => !HABITS.includes(field.name) && !field.name.startsWith("sure_");
+  const isEmpty = () => !boxes().some((field) => isAboutTheTank(field) && isFilledIn(field));
+
+  /* ---- what is kept ---- */
+
+  const label = (field) => {
+    const group = field.type === "radio" ? field.closest("fieldset").querySelector("legend b") : null;
+    const text = group || form.querySelector("label[for=" + CSS.escape(field.id) + "] b");
+    return text ? text.textContent : field.name;
+  };
+
+  const unit = (field) => {
+    if (field.name === "temperature") {
+      const scale = form.querySelector("[name=temperature_unit]:checked");
+      return scale ? " " + scale.parentElement.textContent.trim() : "";
+    }
+    const card = field.closest(".card, .box");
+    const text = card && card.querySelector(".box__note");
+    return text && !/by the|as by|optional|empty/.test(text.textContent) ? " " + text.textContent.replace(/^, /, "") : "";
+  };
+
+  const inWords = () => boxes().filter((field) => isFilledIn(field) && isAboutTheTank(field) && field.tagName !== "SELECT")
+    .map((field) => label(field) + " " + field.value.trim() + unit(field)).join(", ");
+
+  const onlyHere = ["form_token", "submission_id", "kept_at", "sent_at", "device_zone", "device_offset", "build", "form_version"];
+  const typed = () => [...new FormData(form)].filter(([name]) => !onlyHere.includes(name));
+
+  const newEntry = (id) => ({
+    id,
+    account: box.account,
+    tank: form.dataset.tank,
+    place: form.dataset.outbox,
+    action: new URL(form.action).pathname,
+    fields: typed(),
+    words: inWords(),
+    kit: form.elements.kit.value,
+    zone: Intl.DateTimeFormat().resolvedOptions().timeZone || "",
+    offset: String(-new Date().getTimezoneOffset()),
+    keptAt: new Date().toISOString(),
+    build: document.body.dataset.build,
+    formVersion: form.elements.form_version.value,
+  });
+
+  // A form that is put right is the same reading; every other press of the button is a new one.
+  const idToKeep = async () => {
+    const shown = form.elements.submission_id.value;
+    const before = await box.get(shown);
+    return before && before.state === "fix" ? shown : newId();
+  };
+
+  /* ---- what happens on the button ---- */
+
+  const say = (text) => { line.textContent = text; };
+
+  const busy = (on) => {
+    form.toggleAttribute("data-busy", on);
+    line.toggleAttribute("data-saving", on);
+  };
+
+  // The page of the service says best what is wrong; it gets the same reading, so that an answer to it counts.
+  const askService = async (entry) => {
+    await box.note(entry, { again: true });
+    for (const [name, value] of box.fieldsToSend(entry)) {
+      if (onlyHere.includes(name) && form.elements[name]) {
+        form.elements[name].value = value;
+      }
+    }
+    form.submit();
+  };
+
+  const startAnew = () => {
+    if (document.querySelector(".error-summary:not([hidden]), .asks")) {
+      location.assign(form.getAttribute("action"));
+      return;
+    }
+    for (const field of boxes().filter((one) => !HABITS.includes(one.name))) {
+      if (field.type === "radio") {
+        field.checked = field.value === "";
+      } else {
+        field.value = "";
+      }
+    }
+    form.elements.submission_id.value = newId();
+  };
+
+  const askToKeepForLong = () => {
+    if (navigator.storage && navigator.storage.persist) {
+      navigator.storage.persist().catch(() => {});
+    }
+  };
+
+  const goOn = async (entry) => {
+    const now = await box.get(entry.id) || entry;
+    if (now.state === "sent") {
+      location.assign(now.savedTo);
+    } else if (now.state === "fix") {
+      await askService(now);
+    } else {
+      busy(false);
+      startAnew();
+      await box.show();
+      askToKeepForLong();
+    }
+  };
+
+  const keep = async () => {
+    busy(true);
+    say("Saving…");
+    let entry;
+    try {
+      entry = await box.keep(newEntry(await idToKeep()));
+    } catch (error) {
+      form.submit();  // A browser that keeps nothing: as without scripts.
+      return;
+    }
+    say("Kept on this device (" + (await box.mine()).filter((one) => one.state === "kept").length + ")");
+    await Promise.race([box.send().catch(() => {}), box.later(SENT_WITHIN_MS)]);
+    await goOn(entry);
+  };
+
+  form.addEventListener("submit", (event) => {
+    const button = event.submitter || document.activeElement;
+    if (button.name === "act" || isEmpty() || !form.hasAttribute("data-outbox")) {
+      return;
+    }
+    event.preventDefault();
+    if (!form.hasAttribute("data-busy")) {
+      keep().catch(() => busy(false));
+    }
+  });
+
+  // Come back to by the browser's own button, a form that has been sent must not be sent as another reading.
+  self.addEventListener("pageshow", (event) => event.persisted && location.reload());
+
+  /* ---- opened to be put right ---- */
+
+  const fillIn = ([name, value]) => {
+    const fields = boxes().filter((field) => field.name === name);
+    const step = fields.find((field) => field.type === "radio" && field.value === value);
+    if (step) {
+      step.checked = true;
+    } else if (fields[0] && fields[0].type !== "radio") {
+      fields[0].value = value;
+    } else if (value && form.elements[name + "_typed"]) {
+      form.elements[name + "_typed"].value = value;
+    }
+  };
+
+  const openToFix = async () => {
+    const entry = await box.get(decodeURIComponent(location.hash.slice(FIX.length)));
+    if (!entry || entry.account !== box.account || entry.state !== "fix") {
+      return;
+    }
+    entry.fields.forEach(fillIn);
+    form.elements.submission_id.value = entry.id;
+    form.elements.kit.value = entry.kit;
+    const more = form.querySelector("details");
+    more.open = [...more.querySelectorAll("input[type=text]")].some((field) => field.value !== "");
+    const summary = document.querySelector("[data-outbox-fix]");
+    summary.querySelector("ul").replaceChildren(...entry.sentences.map((sentence) => {
+      const item = document.createElement("li");
+      item.textContent = sentence;
+      return item;
+    }));
+    summary.setAttribute("role", "alert");
+    summary.hidden = false;
+    summary.focus();
+  };
+
+  if (location.hash.startsWith(FIX)) {
+    openToFix().catch(() => {});
+  }
+})();

@@ -1,0 +1,117 @@
+// The page of the outbox: what waits on this device and what was sent lately.
+(() => {
+  "use strict";
+  const box = self.tankroundsOutbox;
+  const page = document.querySelector("[data-outbox-page]");
+  if (!box || !box.account || !page) {
+    return;
+  }
+  const part = (name) => page.querySelector("[data-" + name + "]");
+  const count = (number) => (number === 1 ? "1 reading" : number + " readings");
+
+  const day = (time) => new Date(time).toLocaleDateString("en-GB", { weekday: "short", day: "numeric", month: "short" });
+  const state = (entry) => ({ kept: "Kept on this device", fix: "Needs fixing", sent: "Sent " + box.clock(entry.sentAt || 0) }[entry.state]);
+  const heading = (unsent) => {
+    if (unsent.length === 0) {
+      return "Nothing waits on this device";
+    }
+    return count(unsent.length) + (unsent.length === 1 ? " waits" : " wait") + " on this device";
+  };
+
+  // What only waits may be on its way already: it is corrected in the tank's log, not here.
+  const link = (anchor, entry) => {
+    if (entry.state === "kept") {
+      anchor.remove();
+      return;
+    }
+    anchor.href = entry.state === "sent" ? entry.savedTo : entry.action + "#fix=" + encodeURIComponent(entry.id);
+    anchor.textContent = entry.state === "sent" ? "See it" : "Open and fix";
+    anchor.setAttribute("aria-label", anchor.textContent + ": " + entry.place + ", " + box.clock(entry.keptAt));
+  };
+
+  const row = (entry) => {
+    const shown = part("row").content.cloneNode(true);
+    const set = (name, text) => { shown.querySelector("[data-" + name + "]").textContent = text; };
+    set("place", entry.place);
+    set("state", state(entry));
+    set("words", entry.words || "a note");
+    set("time", "Written " + day(entry.keptAt) + ", " + box.clock(entry.keptAt));
+    set("sentences", entry.state === "fix" ? entry.sentences.join(" ") : "");
+    link(shown.querySelector("[data-open]"), entry);
+    const remove = shown.querySelector("[data-remove]");
+    remove.hidden = entry.state !== "fix";
+    remove.onclick = () => self.confirm("Remove this reading from this device? It has not been sent.") && box.remove([entry.id]);
+    return shown;
+  };
+
+  const show = async () => {
+    const everything = await box.all();
+    const mine = everything.filter((entry) => entry.account === box.account);
+    const unsent = mine.filter(box.isUnsent);
+    const others = everything.filter((entry) => entry.account !== box.account && box.isUnsent(entry));
+    part("heading").textContent = heading(unsent);
+    part("acts").hidden = unsent.length === 0;
+    part("send").hidden = !unsent.some((entry) => entry.state === "kept");
+    part("unsent").replaceChildren(...unsent.map(row));
+    part("sent-part").hidden = mine.length === unsent.length;
+    part("sent").replaceChildren(...mine.filter((entry) => !box.isUnsent(entry)).reverse().map(row));
+    part("others").textContent = others.length === 0 ? ""
+      : count(others.length) + " of other people " + (others.length === 1 ? "is" : "are") + " sealed here until they sign in.";
+  };
+
+  // Somebody who opens the app without Wi-Fi lands here: the way on is to a form.
+  const forms = async () => {
+    const kept = await Promise.all((await caches.keys()).map((name) => caches.open(name).then((cache) => cache.keys())));
+    const paths = kept.flat().map((request) => new URL(request.url).pathname).filter((path) => path.endsWith("/log"));
+    part("forms").replaceChildren(...await Promise.all(paths.map(formLink)));
+    part("forms-part").hidden = paths.length === 0;
+  };
+
+  const formLink = async (path) => {
+    const text = await (await caches.match(path)).text();
+    const item = document.createElement("li");
+    const anchor = item.appendChild(document.createElement("a"));
+    anchor.className = "alone";
+    anchor.href = path;
+    anchor.textContent = new DOMParser().parseFromString(text, "text/html").querySelector("[data-outbox]").dataset.outbox;
+    return item;
+  };
+
+  const storage = async () => {
+    const promised = navigator.storage && navigator.storage.persist ? await navigator.storage.persist() : false;
+    part("storage").textContent = promised
+      ? "This browser has promised to keep what waits here until it is sent."
+      : "This browser may forget what waits here when you sign out of the device or stay away for a week:"
+        + " send it, or save it as a file, before you leave.";
+  };
+
+  const isEntry = (one) => one && typeof one.id === "string" && Array.isArray(one.fields)
+    && /^\/tanks\/[a-z0-9]+\/log$/.test(one.action) && !Number.isNaN(Date.parse(one.keptAt));
+
+  // Only what is not here yet: a reading that was sent since the file was written must not be sent as another.
+  const putBack = async (file) => {
+    const entries = JSON.parse(await file.text()).entries.filter(isEntry);
+    for (const entry of entries) {
+      if (!(await box.get(entry.id))) {
+        await box.keep(entry);
+      }
+    }
+    part("file-said").textContent = count(entries.length) + " in that file.";
+    await box.send();
+  };
+
+  part("send").onclick = () => {
+    part("outbox-line").textContent = "Saving…";
+    box.send().catch(() => {}).then(box.show);
+  };
+  part("save").onclick = async () => box.saveAsFile((await box.mine()).filter(box.isUnsent));
+  part("file").onchange = (event) => putBack(event.target.files[0]).catch(() => {
+    part("file-said").textContent = "This is no file of readings. Choose one whose name begins with readings-not-sent.";
+  });
+  box.onChange(() => show().catch(() => {}));
+  show().catch(() => {});
+  if (self.caches) {
+    forms().catch(() => {});
+  }
+  storage().catch(() => {});
+})();
