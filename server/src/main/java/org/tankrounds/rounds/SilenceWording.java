@@ -20,8 +20,8 @@ final class SilenceWording {
                 ? "Nothing heard for " + Formats.span(reason.overHours().getAsDouble()) + "."
                 : "Nothing heard for long.";
         String rest = reason.oneIn().isPresent()
-                ? "Going by what was heard before, it goes beyond a limit in "
-                        + Formats.odds(1 / reason.oneIn().getAsDouble()) + " ways."
+                ? "Going by what was heard before, " + Formats.odds(1 / reason.oneIn().getAsDouble())
+                        + " to go beyond a limit."
                 : "";
         return new Phrase(lead, rest);
     }

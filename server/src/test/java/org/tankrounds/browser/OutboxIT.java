@@ -116,6 +116,7 @@ class OutboxIT {
         try (Device last = withSession(profile, session)) {
             last.page().navigate("/outbox");
             assertThat(last.page().locator("[data-heading]")).hasText("Nothing waits on this device");
+            assertThat(last.page().locator("[data-save]")).isHidden();
             assertThat(last.page().locator("[data-sent] li")).hasCount(KILLS);
         }
         assertThat(temperatures(stored())).containsExactlyInAnyOrderElementsOf(
