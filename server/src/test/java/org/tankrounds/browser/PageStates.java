@@ -84,7 +84,7 @@ final class PageStates {
                 see(CLASS, "/tanks/{cardTank}"),
                 see(CLASS, "/account").answered(404),
                 see(CLASS, log).after("the session ended and the class came in again",
-                        fill("Temperature", "52"), loseTheSession(), send(),
+                        fill("Temperature", "52"), keepNothing(), loseTheSession(), send(),
                         fill("Code on the card", "{classCard}"), press("Come in")),
                 see(COORDINATOR, "/tanks/{cardTank}/card"),
                 see(BEGINNER, card),

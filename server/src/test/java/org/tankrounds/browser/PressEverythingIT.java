@@ -77,6 +77,7 @@ class PressEverythingIT {
                             .click(new Locator.ClickOptions().setNoWaitAfter(true)));
             String code = visitor.page().locator(".door-card__code").innerText();
             visitor.press("sign out");
+            visitor.page().waitForURL(demo.baseUrl() + "/sign-in");
             visitor.page().navigate("/card/" + code);
             visitor.press("Open our tank");
             assertThat(visitor.page().url()).endsWith("/log");
