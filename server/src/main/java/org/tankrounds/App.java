@@ -190,7 +190,8 @@ public final class App implements AutoCloseable {
         StoreBatch storeDemo = new StoreBatch(transactions, tanks, kits, readings, dirtyTanks, chapterId -> { }, clock);
         demoLoader = new DemoLoader(transactions, storeDemo, passwords, classCards, dirtyTanks, keeper::catchUp, clock);
 
-        Routes routes = new Routes(health, offline, peopleRoutes, placeRoutes, seasonRoutes, readingRoutes, roundsRoutes);
+        Routes routes = new Routes(
+                health, offline, peopleRoutes, placeRoutes, seasonRoutes, readingRoutes, roundsRoutes);
         server = WebServer.create(config, json, assets, errors, doorman, new RequestMetrics(metrics), routes::add);
     }
 

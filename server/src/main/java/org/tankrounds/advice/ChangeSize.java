@@ -47,8 +47,8 @@ final class ChangeSize {
     }
 
     /**
-     * The change that helps, or against ammonia a warning where it would harm; empty where none is needed or none helps.
-     * Against nitrite none is warned of: it may harm where alkalinity is short, and help where it is not.
+     * The change that helps, or against ammonia a warning where it would harm; empty where none is needed or none
+     * helps. Against nitrite none is warned of: it may harm where alkalinity is short, and help where it is not.
      */
     Optional<Proposal> proposal() {
         if (!isCalledFor()) {

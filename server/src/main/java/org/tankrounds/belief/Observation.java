@@ -53,8 +53,10 @@ public record Observation(
      * lives, or that no tap brings, tells of the reader, and stays in doubt.
      */
     public Observation asFarAsLikely() {
-        return !doubtful || analyte.isHusbandry() || analyte == Analyte.CHLORIDE || analyte.isLikely(value)
-                || !isBearable() ? this : new Observation(at, analyte, analyte.likely().nearest(value), halfStep, below, false);
+        boolean staysAsItIs = !doubtful || analyte.isHusbandry() || analyte == Analyte.CHLORIDE
+                || analyte.isLikely(value) || !isBearable();
+        return staysAsItIs ? this
+                : new Observation(at, analyte, analyte.likely().nearest(value), halfStep, below, false);
     }
 
     /**

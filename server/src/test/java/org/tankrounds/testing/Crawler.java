@@ -28,7 +28,8 @@ public final class Crawler {
         while (!ahead.isEmpty()) {
             String address = ahead.remove();
             String row = address.substring(0, address.lastIndexOf('/'));
-            boolean isOfALongRow = !row.isEmpty() && alike.merge(row, 1, Integer::sum) > MOST_ALIKE;
+            boolean isAtTheTop = row.isEmpty() && address.indexOf('?') < 0;
+            boolean isOfALongRow = !isAtTheTop && alike.merge(row, 1, Integer::sum) > MOST_ALIKE;
             if (found.containsKey(address) || isOfALongRow) {
                 continue;
             }
