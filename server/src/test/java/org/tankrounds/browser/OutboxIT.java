@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -168,7 +169,7 @@ class OutboxIT {
             device.openForm(cast.tankA()).clock(Instant.now().plus(ahead)).write("52");
 
             assertThat(device.page()).hasURL(Pattern.compile("saved="));
-            ReadingsRecord reading = stored().get(stored().size() - 1);
+            ReadingsRecord reading = newest();
             assertThat(reading.getMeasuredAt()).isCloseTo(Instant.now(), within(2, ChronoUnit.MINUTES));
             assertThat(String.join(",", reading.getFlags())).isEqualTo(expected);
         });
@@ -243,6 +244,11 @@ class OutboxIT {
     private void awaitStored(int count) {
         device.page().waitForCondition(() -> stored().size() >= count);
         assertThat(stored()).hasSize(count);
+    }
+
+    /** Whenever it was measured. */
+    private ReadingsRecord newest() {
+        return stored().stream().max(Comparator.comparing(ReadingsRecord::getReadingId)).orElseThrow();
     }
 
     private List<ReadingsRecord> stored() {

@@ -1,17 +1,21 @@
 package org.tankrounds.testing;
 
+import com.google.zxing.Binarizer;
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.DecodeHintType;
 import com.google.zxing.LuminanceSource;
 import com.google.zxing.PlanarYUVLuminanceSource;
 import com.google.zxing.ReaderException;
+import com.google.zxing.common.GlobalHistogramBinarizer;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import java.awt.image.BufferedImage;
 import java.util.Arrays;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Reads squares as a phone does. */
 public final class Squares {
@@ -41,13 +45,20 @@ public final class Squares {
         return read(light, page.getWidth(), page.getHeight());
     }
 
+    /** A phone looks many times, each a little otherwise; of a picture that stands still, one look may miss. */
     private static String read(byte[] light, int width, int height) {
         LuminanceSource source = new PlanarYUVLuminanceSource(light, width, height, 0, 0, width, height, false);
+        return Stream.of(new HybridBinarizer(source), new GlobalHistogramBinarizer(source))
+                .flatMap(binarizer -> Stream.of(DecodeHintType.TRY_HARDER, DecodeHintType.PURE_BARCODE)
+                        .flatMap(hint -> look(binarizer, hint).stream()))
+                .findFirst().orElseThrow(() -> new AssertionError("there is no square that can be read"));
+    }
+
+    private static Optional<String> look(Binarizer binarizer, DecodeHintType hint) {
         try {
-            return new QRCodeReader().decode(new BinaryBitmap(new HybridBinarizer(source)),
-                    Map.of(DecodeHintType.TRY_HARDER, true)).getText();
+            return Optional.of(new QRCodeReader().decode(new BinaryBitmap(binarizer), Map.of(hint, true)).getText());
         } catch (ReaderException e) {
-            throw new AssertionError("there is no square that can be read", e);
+            return Optional.empty();
         }
     }
 
