@@ -158,7 +158,7 @@ final class PhAdvice {
     }
 
     private boolean isUnread(Analyte analyte) {
-        return newest(analyte).filter(o -> isWithin(o, Asked.NITROGEN_COUNTS)).isEmpty();
+        return !Asked.isReadWithin(Asked.NITROGEN_COUNTS, analyte, observations, forecast);
     }
 
     private boolean isWithin(Observation reading, Duration age) {

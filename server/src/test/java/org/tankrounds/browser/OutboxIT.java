@@ -19,22 +19,14 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tankrounds.db.schema.tables.records.ReadingsRecord;
 import org.tankrounds.testing.Browserless;
-import org.tankrounds.testing.Cast;
-import org.tankrounds.testing.Chromium;
 import org.tankrounds.testing.Device;
-import org.tankrounds.testing.TestApp;
-import org.tankrounds.testing.TestClock;
 
 /** Whatever the Wi-Fi, the browser and the clock do: every reading is stored, and stored once. */
-class OutboxIT {
+class OutboxIT extends AtADevice {
     private static final String KEPT = "Kept on this device (%d)";
     private static final String PORTAL = "<!DOCTYPE html><title>School Wi-Fi</title>Press here to go on.";
     private static final String NEVER_ARRIVES = """
@@ -48,36 +40,6 @@ class OutboxIT {
             """;
     private static final int A_DAYS_READINGS = 20;
     private static final int KILLS = 20;
-
-    private static TestApp app;
-
-    private Cast cast;
-    private Device device;
-
-    @BeforeAll
-    static void start() {
-        Chromium.shared();
-        app = TestApp.start(new TestClock(Instant.now()));
-    }
-
-    @AfterAll
-    static void stop() {
-        if (app != null) {
-            app.close();
-        }
-    }
-
-    @BeforeEach
-    void openDevice() {
-        app.clock().advance(Duration.between(app.clock().instant(), Instant.now()));
-        cast = Cast.add(app.transactions(), "Readings without Wi-Fi");
-        device = Device.at(app.baseUrl());
-    }
-
-    @AfterEach
-    void closeDevice() {
-        device.close();
-    }
 
     @Test
     void offlineForADay_everyReadingIsStoredOnce_atItsOwnTime() {

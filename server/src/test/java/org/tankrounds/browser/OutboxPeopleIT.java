@@ -11,59 +11,26 @@ import com.microsoft.playwright.options.AriaRole;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tankrounds.db.schema.tables.records.ReadingsRecord;
 import org.tankrounds.testing.Cast;
-import org.tankrounds.testing.Chromium;
 import org.tankrounds.testing.Device;
-import org.tankrounds.testing.TestApp;
-import org.tankrounds.testing.TestClock;
 import org.tankrounds.testing.Visitor;
 
 /** Whose a reading is, who is asked about it, and what becomes of it when people come and go at one device. */
-class OutboxPeopleIT {
+class OutboxPeopleIT extends AtADevice {
     private static final String KEPT_ONE = "Kept on this device (1)";
     private static final Pattern RECEIPT = Pattern.compile("/tanks/\\w+\\?saved=");
 
-    private static TestApp app;
-
-    private Cast cast;
-    private Device device;
     private Page page;
 
-    @BeforeAll
-    static void start() {
-        Chromium.shared();
-        app = TestApp.start(new TestClock(Instant.now()));
-    }
-
-    @AfterAll
-    static void stop() {
-        if (app != null) {
-            app.close();
-        }
-    }
-
     @BeforeEach
-    void openDevice() {
-        app.clock().advance(Duration.between(app.clock().instant(), Instant.now()));
-        cast = Cast.add(app.transactions(), "Readings of several people");
-        device = Device.at(app.baseUrl());
+    void openPage() {
         page = device.page();
-    }
-
-    @AfterEach
-    void closeDevice() {
-        device.close();
     }
 
     @Test
