@@ -2,7 +2,6 @@ package org.tankrounds.rounds;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.tankrounds.pages.TankPage.LogRow;
 import org.tankrounds.readings.EnteredValue;
@@ -10,6 +9,7 @@ import org.tankrounds.readings.Reading;
 import org.tankrounds.readings.Wording;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.web.Formats;
+import org.tankrounds.words.Words;
 
 /** Readings as they were written down, for the tank's log. */
 final class TankLog {
@@ -38,8 +38,8 @@ final class TankLog {
     }
 
     private static String value(EnteredValue entered) {
-        String name = Wording.name(entered.analyte());
-        return (name.equals("pH") ? name : name.toLowerCase(Locale.ENGLISH)) + " " + Wording.value(entered);
+        Words words = Words.english();
+        return words.say(Wording.inSentence(entered.analyte())) + " " + words.say(Wording.value(entered));
     }
 
     private static String marks(Reading reading) {
