@@ -57,7 +57,7 @@ final class LanguageIT {
                 .contains("value=\"es\" selected").contains("value=\"[degF]\" selected")
                 .doesNotContain("action=\"/language\"");
         assertThat(APP.signedIn(cast.teacherA()).get(log)).satisfies(LanguageIT::isSpanish);
-        assertThat(APP.signedIn(cast.teacherB()).get("/tanks")).satisfies(LanguageIT::isEnglish);
+        assertThat(APP.signedIn(cast.teacherB()).get("/account")).satisfies(LanguageIT::isEnglish);
 
         choose("", "Cel");
         assertThat(browser.get("/account")).satisfies(LanguageIT::isEnglish);
