@@ -127,7 +127,7 @@ final class TankPages {
 
     private TankPage.Season pictures(Known known, TankSeason season, boolean twoWeeks) {
         Instant from = twoWeeks ? formats.now().minus(TWO_WEEKS) : season.from();
-        SeasonAxis axis = new SeasonAxis(from, formats.now());
+        SeasonAxis axis = SeasonAxis.ahead(from, formats.now());
         SeasonPictures pictures = new SeasonPictures(formats, axis);
         List<SeasonChart> charts = season.series().stream().map(pictures::draw).toList();
         String here = "/tanks/" + known.tank().code();

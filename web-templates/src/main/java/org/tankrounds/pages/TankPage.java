@@ -67,6 +67,10 @@ public record TankPage(
         return "/tanks/" + code + "/log";
     }
 
+    public String classTo() {
+        return "/tanks/" + code + "/class";
+    }
+
     public String cardTo() {
         return "/tanks/" + code + "/card";
     }

@@ -1,0 +1,126 @@
+package org.tankrounds.classroom;
+
+import java.time.Duration;
+import org.tankrounds.fish.Stage;
+import org.tankrounds.pages.ClassPage.Measured;
+import org.tankrounds.rounds.TankToday.Level;
+import org.tankrounds.web.Formats;
+
+/** What a number means for the fish, in a sentence that a ten-year-old can read. */
+final class LevelWording {
+    private static final Duration STILL_TODAYS = Duration.ofDays(7);
+    private static final double CLOSE = 0.6;
+    /** Colder, eggs and fish are slow (common practice, no source). */
+    private static final double COLD_C = 5;
+    private static final double NEARLY_SOUR_PH = 6.5;
+    private static final double NEARLY_ALKALINE_PH = 8.5;
+    private static final double NEUTRAL_PH = 7;
+
+    private final Formats formats;
+    private final Stage stage;
+
+    LevelWording(Formats formats, Stage stage) {
+        this.formats = formats;
+        this.stage = stage;
+    }
+
+    Measured measured(Level level) {
+        boolean old = level.at().isBefore(formats.now().minus(STILL_TODAYS));
+        boolean beyond = isBeyond(level);
+        return new Measured(name(level), value(level), level.notDetected() ? "" : level.analyte().unitLabel(),
+                old ? "Too long ago to tell. Measure it again." : meaning(level),
+                formats.moment(level.at()), beyond && !old);
+    }
+
+    boolean isBeyondLately(Level level) {
+        return isBeyond(level) && !level.at().isBefore(formats.now().minus(STILL_TODAYS));
+    }
+
+    static String name(Level level) {
+        return switch (level.analyte()) {
+            case TEMPERATURE -> "Temperature";
+            case PH -> "pH";
+            case TOTAL_AMMONIA -> "Ammonia";
+            case NITRITE -> "Nitrite";
+            case NITRATE -> "Nitrate";
+            default -> "Oxygen";
+        };
+    }
+
+    static String value(Level level) {
+        if (level.notDetected()) {
+            return "none to see";
+        }
+        return switch (level.analyte()) {
+            case TEMPERATURE, PH, DISSOLVED_OXYGEN -> Formats.number(level.value(), 1);
+            default -> Formats.significant(level.value(), 2);
+        };
+    }
+
+    private static boolean isBeyond(Level level) {
+        return level.ofLimit().orElse(0) > 1;
+    }
+
+    private String meaning(Level level) {
+        return switch (level.analyte()) {
+            case TEMPERATURE -> temperature(level);
+            case PH -> ph(level);
+            case TOTAL_AMMONIA -> ammonia(level);
+            case NITRITE -> nitrite(level);
+            case NITRATE -> "What the bacteria leave over. Plants eat it, and fresh water thins it out.";
+            default -> oxygen(level);
+        };
+    }
+
+    private String temperature(Level level) {
+        String who = stage.isBeforeFirstFeeding() ? stage == Stage.EGG ? "eggs" : "young fish" : "trout";
+        if (isBeyond(level)) {
+            return "Too warm for " + who + ". Tell an adult now.";
+        }
+        if (level.ofLimit().orElse(0) > CLOSE) {
+            return "Getting warm for " + who + ". Look again soon.";
+        }
+        return level.value() < COLD_C ? "Very cold: everything goes slowly." : "Cool, just as " + who + " need it.";
+    }
+
+    private static String ph(Level level) {
+        if (isBeyond(level)) {
+            return level.value() < NEUTRAL_PH ? "Too sour for the fish. Tell an adult now."
+                    : "Too alkaline for the fish. Tell an adult now.";
+        }
+        if (level.value() < NEARLY_SOUR_PH) {
+            return "Rather sour: the bacteria in the filter get slow.";
+        }
+        return level.value() > NEARLY_ALKALINE_PH ? "Rather alkaline: more of the ammonia is the harmful kind."
+                : "Good for the fish and for the bacteria in the filter.";
+    }
+
+    private static String ammonia(Level level) {
+        if (isBeyond(level)) {
+            return "Too much of it is the harmful kind. Tell an adult now.";
+        }
+        if (level.notDetected()) {
+            return "The bacteria eat what the fish give off.";
+        }
+        if (level.harmfulShare().isEmpty()) {
+            return "Measure pH too: it says how much of it is the harmful kind.";
+        }
+        String part = "Only 1 part in " + Formats.significant(1 / level.harmfulShare().getAsDouble(), 2)
+                + " of it is the harmful kind.";
+        return level.ofLimit().orElse(0) > CLOSE ? "Nearly too much. Feed little, and measure again tomorrow."
+                : part + " The fish can bear it.";
+    }
+
+    private static String nitrite(Level level) {
+        if (isBeyond(level)) {
+            return "Too much: the blood can’t carry enough oxygen. Tell an adult now.";
+        }
+        return level.ofLimit().orElse(0) > CLOSE ? "Nearly too much. Measure again tomorrow."
+                : level.notDetected() ? "The second kind of bacteria eats it all." : "A little, and the fish can bear it.";
+    }
+
+    private static String oxygen(Level level) {
+        return isBeyond(level) ? "Too little to breathe well. Tell an adult now: more air."
+                : "Enough to breathe.";
+    }
+}
