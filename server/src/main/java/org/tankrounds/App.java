@@ -129,6 +129,8 @@ public final class App implements AutoCloseable {
         TankRepository tanks = new TankRepository();
         KitRepository kits = new KitRepository();
         LotRepository lots = new LotRepository();
+        LookRepository looks = new LookRepository();
+        TaskRepository tasks = new TaskRepository();
         DirtyTanks dirtyTanks = new DirtyTanks();
 
         ChapterRepository chapters = new ChapterRepository();
@@ -167,9 +169,11 @@ public final class App implements AutoCloseable {
         ChapterRanking ranking = new ChapterRanking(tanks, tankInputs, forecastMaker, roundsVersions);
         PastMornings pastMornings = new PastMornings(tanks, new SeasonRepository(), tankInputs, forecastMaker);
         Routes.Rounds roundsRoutes = new Routes.Rounds(
-                new RoundsHandlers(transactions, clock, tanks, forecasts, roundsVersions, pastMornings, pages, assets),
+                new RoundsHandlers(
+                        transactions, clock, tanks, forecasts, looks, roundsVersions, pastMornings, pages, assets),
                 new RoundsApi(transactions, clock, ranking, json, assets),
-                new TankHandlers(transactions, clock, tanks, tankInputs, forecasts, readings, pages, json),
+                new TankHandlers(
+                        transactions, clock, tanks, tankInputs, forecasts, readings, looks, tasks, pages, json),
                 new HelpHandlers(pages));
 
         StoreReading storeReading = new StoreReading(transactions, tanks, kits, readings, dirtyTanks, atOnce, clock);
@@ -187,7 +191,7 @@ public final class App implements AutoCloseable {
         SeasonPages seasonRoutes = SeasonPages.of(transactions, dirtyTanks, atOnce, pages, clock);
 
         ClassroomPages classroomRoutes = ClassroomPages.of(transactions, new TanksToday(tanks, tankInputs, forecasts),
-                new LookRepository(), new TaskRepository(), dirtyTanks, atOnce, pages, clock);
+                looks, tasks, dirtyTanks, atOnce, pages, clock);
 
         jobs = new Jobs(List.of(
                 new Job("keep forecasts", Duration.ofSeconds(30), new EachChapter(transactions, keeper::keep)),

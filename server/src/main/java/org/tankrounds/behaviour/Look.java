@@ -1,5 +1,6 @@
 package org.tankrounds.behaviour;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import org.tankrounds.fish.Stage;
@@ -10,6 +11,8 @@ import org.tankrounds.fish.Stage;
  * @param seen one way at most of each behaviour
  */
 public record Look(int lookId, Instant seenAt, List<Seen> seen) {
+    /** Older, it tells little of the fish now (common practice, no source). */
+    public static final Duration LATELY = Duration.ofHours(36);
 
     public Look {
         seen = List.copyOf(seen);

@@ -47,7 +47,7 @@ final class ClassPages {
         this.known = known;
         this.formats = formats;
         this.mayAsk = mayAsk;
-        this.levels = new LevelWording(formats, known.today().stage());
+        this.levels = new LevelWording(formats, known.today().stage(), known.today().usualTemperatureC());
         this.stories = new StoryWording(formats);
     }
 

@@ -12,6 +12,10 @@ import org.tankrounds.web.Formats;
 
 /** How much and which feed a tank gets today. */
 final class FeedWording {
+    /** Where the feeding table ends, °C. */
+    private static final double COLD_C = 2.3;
+    private static final double WARM_C = 15.5;
+
     private final Formats formats;
 
     FeedWording(Formats formats) {
@@ -29,8 +33,15 @@ final class FeedWording {
         Optional<Ration> ration = Ration.of(
                 tank.fishAlive(), size.weightG(), size.lengthMm(), tank.temperatureC());
         return ration.map(known -> ration(known, tank, size)).orElseGet(() -> new Feed("Ask your coordinator first",
-                "At " + Formats.number(tank.temperatureC(), 1) + " °C, or for fish of this size, the feeding table ends.",
-                basis(tank, size)));
+                beyondTheTable(tank.temperatureC()), basis(tank, size)));
+    }
+
+    private static String beyondTheTable(double temperatureC) {
+        if (temperatureC > WARM_C) {
+            return "In water this warm they digest badly. Until your coordinator says more, give less than usual, or none.";
+        }
+        return temperatureC < COLD_C ? "In water this cold they hardly eat, and what they leave spoils it."
+                : "They are larger than the feeding table goes.";
     }
 
     private Feed ration(Ration ration, TankToday tank, FishSize size) {

@@ -1,9 +1,11 @@
 package org.tankrounds.classroom;
 
 import java.time.Duration;
+import java.util.OptionalDouble;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.pages.ClassPage.Measured;
 import org.tankrounds.rounds.TankToday.Level;
+import org.tankrounds.water.Analyte;
 import org.tankrounds.web.Formats;
 
 /** What a number means for the fish, in a sentence that a ten-year-old can read. */
@@ -16,18 +18,24 @@ final class LevelWording {
     private static final double NEARLY_ALKALINE_PH = 8.5;
     private static final double NEUTRAL_PH = 7;
 
+    /** So much above the usual, a chiller may stand (common practice, no source). */
+    private static final double MUCH_WARMER_C = 2;
+
     private final Formats formats;
     private final Stage stage;
+    private final OptionalDouble usualC;
 
-    LevelWording(Formats formats, Stage stage) {
+    /** @param usualC what the water had before; empty where nobody read it */
+    LevelWording(Formats formats, Stage stage, OptionalDouble usualC) {
         this.formats = formats;
         this.stage = stage;
+        this.usualC = usualC;
     }
 
     Measured measured(Level level) {
         boolean old = level.at().isBefore(formats.now().minus(STILL_TODAYS));
         boolean beyond = isBeyond(level);
-        return new Measured(name(level), value(level), level.notDetected() ? "" : level.analyte().unitLabel(),
+        return new Measured(name(level), value(level), level.notDetected() || level.analyte() == Analyte.PH ? "" : level.analyte().unitLabel(),
                 old ? "Too long ago to tell. Measure it again." : meaning(level),
                 formats.moment(level.at()), beyond && !old);
     }
@@ -76,6 +84,10 @@ final class LevelWording {
         String who = stage.isBeforeFirstFeeding() ? stage == Stage.EGG ? "eggs" : "young fish" : "trout";
         if (isBeyond(level)) {
             return "Too warm for " + who + ". Tell an adult now.";
+        }
+        double above = level.value() - usualC.orElse(level.value());
+        if (above >= MUCH_WARMER_C) {
+            return "Warmer than usual, by " + Formats.number(above, 1) + " degrees. Is the chiller running?";
         }
         if (level.ofLimit().orElse(0) > CLOSE) {
             return "Getting warm for " + who + ". Look again soon.";

@@ -1,5 +1,6 @@
 package org.tankrounds.rounds;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +28,8 @@ public final class TankToday {
     private static final List<Driver> EXPLAINED = List.of(Driver.TEMPERATURE, Driver.UN_IONISED_AMMONIA,
             Driver.NITRITE, Driver.PH);
     private static final double USUAL_C = 11;
+    private static final Duration USUAL_SINCE = Duration.ofDays(16);
+    private static final Duration USUAL_UNTIL = Duration.ofDays(2);
 
     /**
      * The newest level of one analyte that nobody doubts.
@@ -89,6 +92,15 @@ public final class TankToday {
     public double temperatureC() {
         return newest(Analyte.TEMPERATURE).map(Observation::value)
                 .orElse(input.tank().chillerSetPointC().orElse(USUAL_C));
+    }
+
+    /** What the water had in the two weeks before the last two days, °C, the middle one; empty where nobody read it. */
+    public OptionalDouble usualTemperatureC() {
+        double[] before = input.observations().stream()
+                .filter(seen -> seen.analyte() == Analyte.TEMPERATURE && !seen.doubtful())
+                .filter(seen -> seen.at().isAfter(now.minus(USUAL_SINCE)) && seen.at().isBefore(now.minus(USUAL_UNTIL)))
+                .mapToDouble(Observation::value).sorted().toArray();
+        return before.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(before[before.length / 2]);
     }
 
     /** How far the filter has come; empty before the first forecast. */

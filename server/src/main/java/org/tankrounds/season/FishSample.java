@@ -13,6 +13,10 @@ import org.tankrounds.fish.LengthWeight;
  */
 public record FishSample(int sampleId, Instant measuredAt, int fish, double meanLengthMm, OptionalDouble totalWeightG) {
 
+    public FishSample at(Instant moment) {
+        return new FishSample(sampleId, moment, fish, meanLengthMm, totalWeightG);
+    }
+
     /** g of one fish: as weighed, else what trout of that length weigh. */
     public double meanWeightG() {
         return totalWeightG.isPresent() ? totalWeightG.getAsDouble() / fish
