@@ -191,7 +191,7 @@ public final class App implements AutoCloseable {
         SeasonPages seasonRoutes = SeasonPages.of(transactions, dirtyTanks, atOnce, pages, clock);
 
         ClassroomPages classroomRoutes = ClassroomPages.of(transactions, new TanksToday(tanks, tankInputs, forecasts),
-                looks, tasks, dirtyTanks, atOnce, pages, clock);
+                kits, looks, tasks, dirtyTanks, atOnce, pages, clock);
 
         jobs = new Jobs(List.of(
                 new Job("keep forecasts", Duration.ofSeconds(30), new EachChapter(transactions, keeper::keep)),

@@ -8,6 +8,7 @@ import org.tankrounds.classroom.FishHandlers;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.places.KitRepository;
 import org.tankrounds.rounds.TanksToday;
 import org.tankrounds.season.FishSampleRepository;
 import org.tankrounds.tasks.TaskRepository;
@@ -16,10 +17,10 @@ import org.tankrounds.web.Pages;
 /** The pages of a class: its tank in plain words, and its fish. */
 record ClassroomPages(ClassHandlers classes, FishHandlers fish) {
 
-    static ClassroomPages of(Transactions transactions, TanksToday today, LookRepository looks, TaskRepository tasks,
-            DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages, Clock clock) {
+    static ClassroomPages of(Transactions transactions, TanksToday today, KitRepository kits, LookRepository looks,
+            TaskRepository tasks, DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages, Clock clock) {
         FishSampleRepository samples = new FishSampleRepository();
-        ClassDesk desk = new ClassDesk(transactions, today, looks, samples, tasks, pages, clock);
+        ClassDesk desk = new ClassDesk(transactions, today, kits, looks, samples, tasks, pages, clock);
         return new ClassroomPages(
                 new ClassHandlers(transactions, tasks, desk),
                 new FishHandlers(transactions, looks, samples, dirtyTanks, afterChange, desk));

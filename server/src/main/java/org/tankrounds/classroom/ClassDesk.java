@@ -9,6 +9,7 @@ import org.jooq.DSLContext;
 import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.pages.FormField;
+import org.tankrounds.places.KitRepository;
 import org.tankrounds.rounds.TankToday;
 import org.tankrounds.rounds.TanksToday;
 import org.tankrounds.season.FishSampleRepository;
@@ -27,16 +28,18 @@ public final class ClassDesk {
 
     private final Transactions transactions;
     private final TanksToday tanks;
+    private final KitRepository kits;
     private final LookRepository looks;
     private final FishSampleRepository samples;
     private final TaskRepository tasks;
     private final Pages pages;
     private final Clock clock;
 
-    public ClassDesk(Transactions transactions, TanksToday tanks, LookRepository looks, FishSampleRepository samples,
-            TaskRepository tasks, Pages pages, Clock clock) {
+    public ClassDesk(Transactions transactions, TanksToday tanks, KitRepository kits, LookRepository looks,
+            FishSampleRepository samples, TaskRepository tasks, Pages pages, Clock clock) {
         this.transactions = transactions;
         this.tanks = tanks;
+        this.kits = kits;
         this.looks = looks;
         this.samples = samples;
         this.tasks = tasks;
@@ -57,7 +60,8 @@ public final class ClassDesk {
         Instant now = now();
         TankToday today = tanks.load(tx, caller, tankCode, now);
         int tankId = today.tank().tankId();
-        return new ClassPages.Known(today, looks.list(tx, caller.chapterId(), tankId, LOOKS),
+        return new ClassPages.Known(today, kits.get(tx, caller.chapterId(), today.tank().kitId()),
+                looks.list(tx, caller.chapterId(), tankId, LOOKS),
                 samples.list(tx, caller.chapterId(), tankId, now.minus(A_SEASON)),
                 tasks.list(tx, caller.chapterId(), tankId, now.minus(DONE_LATELY)));
     }

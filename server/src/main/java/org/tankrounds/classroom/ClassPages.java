@@ -16,7 +16,9 @@ import org.tankrounds.pages.ClassPage.Feed;
 import org.tankrounds.pages.ClassPage.Todo;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.pages.TankPage;
+import org.tankrounds.places.Kit;
 import org.tankrounds.places.Tank;
+import org.tankrounds.readings.LogBoxes;
 import org.tankrounds.rounds.TankToday;
 import org.tankrounds.rounds.TankToday.Advised;
 import org.tankrounds.rounds.TankToday.Level;
@@ -30,7 +32,7 @@ final class ClassPages {
     private static final double WHOLE = 100;
 
     /** What one page is made of; looks, samples and tasks are the newest first. */
-    record Known(TankToday today, List<Look> looks, List<FishSample> samples, List<Task> tasks) {
+    record Known(TankToday today, Kit kit, List<Look> looks, List<FishSample> samples, List<Task> tasks) {
         Tank tank() {
             return today.tank();
         }
@@ -47,7 +49,7 @@ final class ClassPages {
         this.known = known;
         this.formats = formats;
         this.mayAsk = mayAsk;
-        this.levels = new LevelWording(formats, known.today().stage(), known.today().usualTemperatureC());
+        this.levels = new LevelWording(formats, known.today(), new LogBoxes(known.tank(), known.kit()));
         this.stories = new StoryWording(formats);
     }
 
@@ -58,7 +60,7 @@ final class ClassPages {
                 known.tank().school() + ", " + known.tank().classroom(), known.tank().code(), saved,
                 newest.stream().map(levels::measured).toList(), todo(), done(),
                 lot.map(this::feed).orElse(null), lot.map(eggs -> stories.warmth(known.today(), eggs)).orElse(null),
-                stories.nitrogen(newest), known.today().filter().map(StoryWording::now).orElse(""),
+                stories.nitrogen(newest, levels), known.today().filter().map(StoryWording::now).orElse(""),
                 known.today().pictures(formats), fish(), mayAsk, ask);
     }
 

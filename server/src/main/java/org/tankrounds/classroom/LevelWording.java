@@ -1,11 +1,15 @@
 package org.tankrounds.classroom;
 
 import java.time.Duration;
-import java.util.OptionalDouble;
+import java.util.List;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.pages.ClassPage.Measured;
+import org.tankrounds.readings.LogBoxes;
+import org.tankrounds.readings.Wording;
+import org.tankrounds.rounds.TankToday;
 import org.tankrounds.rounds.TankToday.Level;
 import org.tankrounds.water.Analyte;
+import org.tankrounds.water.Units;
 import org.tankrounds.web.Formats;
 
 /** What a number means for the fish, in a sentence that a ten-year-old can read. */
@@ -21,21 +25,25 @@ final class LevelWording {
     /** So much above the usual, a chiller may stand (common practice, no source). */
     private static final double MUCH_WARMER_C = 2;
 
+    private static final String FAHRENHEIT = "[degF]";
+
     private final Formats formats;
     private final Stage stage;
-    private final OptionalDouble usualC;
+    private final TankToday tank;
+    private final LogBoxes boxes;
 
-    /** @param usualC what the water had before; empty where nobody read it */
-    LevelWording(Formats formats, Stage stage, OptionalDouble usualC) {
+    /** @param boxes in which unit and form the class reads, and so is told */
+    LevelWording(Formats formats, TankToday tank, LogBoxes boxes) {
         this.formats = formats;
-        this.stage = stage;
-        this.usualC = usualC;
+        this.stage = tank.stage();
+        this.tank = tank;
+        this.boxes = boxes;
     }
 
     Measured measured(Level level) {
         boolean old = level.at().isBefore(formats.now().minus(STILL_TODAYS));
         boolean beyond = isBeyond(level);
-        return new Measured(name(level), value(level), level.notDetected() || level.analyte() == Analyte.PH ? "" : level.analyte().unitLabel(),
+        return new Measured(name(level), value(level), level.notDetected() ? "" : Wording.unit(boxes.form(level.analyte())),
                 old ? "Too long ago to tell. Measure it again." : meaning(level),
                 formats.moment(level.at()), beyond && !old);
     }
@@ -55,14 +63,24 @@ final class LevelWording {
         };
     }
 
-    static String value(Level level) {
+    String value(Level level) {
         if (level.notDetected()) {
             return "none to see";
         }
+        double value = Units.fromCanonical(level.analyte(), boxes.form(level.analyte()), level.value(),
+                tank.temperatureC(), tank.tank().elevationM().orElse(0));
         return switch (level.analyte()) {
-            case TEMPERATURE, PH, DISSOLVED_OXYGEN -> Formats.number(level.value(), 1);
-            default -> Formats.significant(level.value(), 2);
+            case TEMPERATURE, PH, DISSOLVED_OXYGEN -> Formats.number(value, 1);
+            default -> Formats.significant(value, 2);
         };
+    }
+
+    /** The value with its unit, or that it was not measured. */
+    String whole(Analyte analyte, List<Level> levels) {
+        return levels.stream().filter(level -> level.analyte() == analyte).findFirst()
+                .map(level -> level.notDetected() ? value(level)
+                        : value(level) + Formats.NO_BREAK + Wording.unit(boxes.form(analyte)))
+                .orElse("not measured");
     }
 
     private static boolean isBeyond(Level level) {
@@ -85,9 +103,10 @@ final class LevelWording {
         if (isBeyond(level)) {
             return "Too warm for " + who + ". Tell an adult now.";
         }
-        double above = level.value() - usualC.orElse(level.value());
+        double above = level.value() - tank.usualTemperatureC().orElse(level.value());
         if (above >= MUCH_WARMER_C) {
-            return "Warmer than usual, by " + Formats.number(above, 1) + " degrees. Is the chiller running?";
+            double degrees = tank.tank().thermometerUnit().equals(FAHRENHEIT) ? above * 1.8 : above;
+            return "Warmer than usual, by " + Formats.number(degrees, 0) + " degrees. Is the chiller running?";
         }
         if (level.ofLimit().orElse(0) > CLOSE) {
             return "Getting warm for " + who + ". Look again soon.";

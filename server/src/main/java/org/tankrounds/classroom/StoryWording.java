@@ -2,7 +2,6 @@ package org.tankrounds.classroom;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.tankrounds.fish.Development;
 import org.tankrounds.forecast.Reason;
 import org.tankrounds.forecast.Ripeness;
@@ -46,22 +45,16 @@ final class StoryWording {
         return Formats.number(ALL * Math.max(0, Math.min(1, share)), 1);
     }
 
-    List<Step> nitrogen(List<Level> levels) {
+    List<Step> nitrogen(List<Level> newest, LevelWording levels) {
         return List.of(
                 new Step("Feed and fish", "What fish eat and cannot use leaves them as ammonia, most of it through the"
                         + " gills. Feed that rots becomes ammonia too.", ""),
                 new Step("Ammonia", "The first kind of bacteria in the filter eats it and makes nitrite of it.",
-                        measured(levels, Analyte.TOTAL_AMMONIA)),
+                        levels.whole(Analyte.TOTAL_AMMONIA, newest)),
                 new Step("Nitrite", "The second kind, which grows more slowly, makes nitrate of it.",
-                        measured(levels, Analyte.NITRITE)),
+                        levels.whole(Analyte.NITRITE, newest)),
                 new Step("Nitrate", "It harms little and stays, until fresh water carries it away.",
-                        measured(levels, Analyte.NITRATE)));
-    }
-
-    private static String measured(List<Level> levels, Analyte analyte) {
-        Optional<Level> found = levels.stream().filter(level -> level.analyte() == analyte).findFirst();
-        return found.map(level -> LevelWording.value(level)
-                + (level.notDetected() ? "" : Formats.NO_BREAK + analyte.unitLabel())).orElse("not measured");
+                        levels.whole(Analyte.NITRATE, newest)));
     }
 
     static String now(Ripeness filter) {

@@ -75,8 +75,9 @@ final class RoundsPages {
         return new RoundsPage.Row(
                 entry.tank().code(), place, entry.tank().school(), room,
                 phrases.get(0).lead(),
-                (phrases.get(0).rest() + " " + (phrases.size() > 1 ? phrases.get(1).lead() : "")).strip(),
-                seen(entry), more(row, tier, phrases),
+                (phrases.get(0).rest() + " " + (phrases.size() > 1 && entry.look().isEmpty() ? phrases.get(1).lead() : ""))
+                        .strip(),
+                seen(entry), entry.look().isPresent() ? "" : more(row, tier, phrases),
                 quiet ? null : picture(row, scales),
                 Formats.odds(row.forecast().chance()), Formats.tenths(row.forecast().chance()), !quiet,
                 row.ways().map(ways -> spread.brief(row.forecast(), ways, leading(row.forecast()))).orElse(""),

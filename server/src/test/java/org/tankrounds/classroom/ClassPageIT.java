@@ -32,11 +32,11 @@ final class ClassPageIT {
 
         String text = text(room.get(tank + "/class"));
 
-        assertThat(text).contains("Temperature 11.2 °C Cool, just as trout need it.")
+        assertThat(text).contains("Temperature 52.2 °F Cool, just as trout need it.")
                 // US EPA 2013, table of un-ionised ammonia at 12 °C and pH 7.8: 1.4 %; 11.2 °C a little less
                 .containsPattern("Ammonia 0\\.2 mg/L as N Only 1 part in (7[0-9]|8[0-2]) of it is the harmful kind")
                 // EIFAC 1984: 0.15 mg N/L at 5 mg/L of chloride, which is taken where nobody has said
-                .contains("Nitrite 0.5 mg/L as N Too much: the blood can’t carry enough oxygen. Tell an adult now.")
+                .contains("Nitrite 1.6 mg/L as NO₂ Too much: the blood can’t carry enough oxygen. Tell an adult now.")
                 .contains("Nitrite is beyond what the fish bear: tell an adult");
     }
 
