@@ -87,7 +87,8 @@ final class ClassPages {
     private List<Todo> todo() {
         List<Todo> todo = new ArrayList<>();
         known.tasks().stream().filter(Task::isOpen).forEach(task -> todo.add(asked(task)));
-        known.today().advice(formats).stream().filter(this::isNotJustDone).forEach(advised -> todo.add(advised(advised)));
+        known.today().advice(formats).stream().filter(this::isNotJustDone)
+                .forEach(advised -> todo.add(advised(advised)));
         return todo;
     }
 

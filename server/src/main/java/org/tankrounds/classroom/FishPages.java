@@ -66,7 +66,8 @@ final class FishPages {
     private List<Group> groups(List<Seen> chosen) {
         boolean feeds = !known.today().stage().isBeforeFirstFeeding();
         return Arrays.stream(Behaviour.values()).filter(behaviour -> feeds || behaviour != Behaviour.APPETITE)
-                .map(behaviour -> new Group(behaviour.code(), formats.speech().say(LookWording.label(behaviour)), ways(behaviour, chosen)))
+                .map(behaviour -> new Group(behaviour.code(), formats.speech().say(LookWording.label(behaviour)),
+                        ways(behaviour, chosen)))
                 .toList();
     }
 
@@ -86,7 +87,8 @@ final class FishPages {
         String here = "/tanks/" + known.tank().code() + "/fish/";
         List<Dated> all = new ArrayList<>();
         for (Look look : known.looks()) {
-            all.add(new Dated(look.seenAt(), new Past(formats.moment(look.seenAt()), LookWording.list(look.seen(), formats.speech().words()),
+            all.add(new Dated(look.seenAt(), new Past(formats.moment(look.seenAt()),
+                    LookWording.list(look.seen(), formats.speech().words()),
                     here + "looks/" + look.lookId() + "/withdrawn")));
         }
         for (FishSample sample : known.samples()) {

@@ -51,8 +51,8 @@ final class ActWording {
                     Phrase.joined(act.amount().isEmpty() ? "" : say("advice.thiosulfate.twice"),
                             say("advice.thiosulfate.how"), chloramine ? say("advice.freed") : ""),
                     say("advice.thiosulfate.caution"));
-            case ASK_FOR_READING -> new Advice(
-                    say("advice.ask", new Levels(speech).asked(act.asks())), AskWording.why(act).map(speech::say).orElse(""), "");
+            case ASK_FOR_READING -> new Advice(say("advice.ask", new Levels(speech).asked(act.asks())),
+                    AskWording.why(act).map(speech::say).orElse(""), "");
             case LOOK_AT_FISH -> new Advice(say("advice.look"), say("advice.look.how"), say("advice.look.caution"));
             case CALL_FOR_HELP -> new Advice(say("advice.help"), say("advice.help.how"), say("advice.help.caution"));
         };

@@ -41,8 +41,8 @@ final class SeasonPictures {
                 fan.stream().flatMap(point -> Stream.of(point.q25(), point.q75()))).toList());
         DoubleUnaryOperator y = level -> scale.y(level, HEIGHT);
         List<String> lines = Runs.of(points).stream().filter(run -> run.size() > 1).map(run -> line(run, y)).toList();
-        return new SeasonChart(levels.nameAndUnit(series.code()), newest(series), alternative(series, points, fan), HEIGHT,
-                ticks(shown(series, scale)), lines, dots(points, false, y), dots(points, true, y),
+        return new SeasonChart(levels.nameAndUnit(series.code()), newest(series), alternative(series, points, fan),
+                HEIGHT, ticks(shown(series, scale)), lines, dots(points, false, y), dots(points, true, y),
                 Fan.wide(fan, axis::ahead, y), Fan.narrow(fan, axis::ahead, y),
                 series.limits().stream().map(steps -> limit(steps, y)).toList(),
                 new SvgPath().to(axis.nowX(), 0).to(axis.nowX(), HEIGHT).data());
@@ -100,8 +100,8 @@ final class SeasonPictures {
             parts.add(speech.say("pictures.season.read", points.size(), levels.bare(code, least),
                     levels.withUnit(code, most)));
         }
-        series.limits().forEach(steps -> parts.add(
-                speech.say("pictures.season.limit", levels.withUnit(code, atNow(steps)))));
+        series.driver().ifPresent(driver -> series.limits().forEach(steps -> parts.add(
+                speech.say("pictures.season.limit", levels.limit(driver, atNow(steps))))));
         if (!fan.isEmpty()) {
             FanPoint end = fan.get(fan.size() - 1);
             parts.add(speech.say("pictures.season.ahead", levels.bare(code, end.q25()),

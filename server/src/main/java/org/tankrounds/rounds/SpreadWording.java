@@ -132,7 +132,8 @@ final class SpreadWording {
             case UN_IONISED_AMMONIA -> speech.say("ways.likelyAmmonia", upTo);
             case NITRITE -> speech.say("ways.likelyNitrite", upTo);
             case TEMPERATURE -> speech.say("ways.likely", range(series.series(), low, high));
-            default -> speech.say("ways.likelyOf", levels.inSentence(series.series()), range(series.series(), low, high));
+            default -> speech.say("ways.likelyOf", levels.inSentence(series.series()),
+                    range(series.series(), low, high));
         };
     }
 

@@ -163,8 +163,8 @@ class ActWordingTest {
         Act ice = act(Water.feedingFish(), Water.FINE.withTemperatureC(19.5).lastRead(0.1), Act.Kind.ICE);
 
         assertThat(spanish.of(half, true, true).act()).startsWith("Cambia el 50 % del agua, ");
-        assertThat(spanish.of(half, true, true).how()).isEqualTo("Trata el agua nueva contra la cloramina y llévala antes a"
-                + " la temperatura del tanque. Romper la cloramina libera amoníaco: mídelo al día siguiente. Viértela"
+        assertThat(spanish.of(half, true, true).how()).isEqualTo("Trata el agua nueva contra la cloramina y llévala"
+                + " antes a la temperatura del tanque. Romper la cloramina libera amoníaco: mídelo al día siguiente. Viértela"
                 + " despacio, lejos de los huevos y los alevines con saco. Una vez no basta: cambia otra vez mañana,"
                 + " después de otra lectura de nitrito.");
         assertThat(spanish.of(ice, true, false).how()).contains("medio día requiere unos 13 kg")

@@ -59,11 +59,12 @@ class LimitWordingTest {
     @Test
     void reasons_areSaidInSpanish_asWholeSentences() {
         assertThat(inSpanish().of(nitrite(0).withChange(0.6, -0.6, 48)).whole())
-                .isEqualTo("Nitrito sin detectar, bajó de 0.6 el lunes. Antes lo había cruzado; una sola lectura no basta"
-                        + " para saber que está otra vez por debajo de su límite de 0.15. Se midió hoy 19:00.");
+                .isEqualTo("Nitrito sin detectar, bajó de 0.6 el lunes. Antes lo había cruzado; una sola lectura no"
+                        + " basta para saber que está otra vez por debajo de su límite de 0.15. Se midió hoy 19:00.");
         assertThat(inSpanish().of(temperature(Reason.Kind.HEADED_FOR_LIMIT).withHoursToLimit(OptionalDouble.of(4)))
                 .whole().replace('\u00a0', ' '))
-                .isEqualTo("Temperatura 60.1 °F, subió 5.6 desde el lunes. Es probable que cruce 64.4 °F para esta noche.");
+                .isEqualTo("Temperatura 60.1 °F, subió 5.6 desde el lunes."
+                        + " Es probable que cruce 64.4 °F para esta noche.");
     }
 
     /** A difference has no zero to be counted from: 3.1 degrees Celsius are 5.6 degrees Fahrenheit. */

@@ -41,8 +41,8 @@ class MorningScoreTest {
     void score_isToldInSpanish() {
         Speech spanish = new Speech(Language.SPANISH, Scale.CELSIUS);
         assertThat(MorningScore.of(List.of(sent(1.5, true), sent(2, true), left(1.2, true), unread(true)), spanish))
-                .isEqualTo("De los 2 tanques adonde ir, 2 cruzaron un límite en tres días según lecturas posteriores; de los"
-                        + " otros 2, 1 lo cruzó. El agua de 1 no se midió.");
+                .isEqualTo("De los 2 tanques adonde ir, 2 cruzaron un límite en tres días según lecturas posteriores;"
+                        + " de los otros 2, 1 lo cruzó. El agua de 1 no se midió.");
     }
 
     private static Scored sent(double u, boolean isOver) {

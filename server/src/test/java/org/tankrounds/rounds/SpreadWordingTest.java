@@ -47,8 +47,8 @@ class SpreadWordingTest {
         Formats formats = new Formats(NEW_YORK, NOW, new Speech(Language.SPANISH, Scale.FAHRENHEIT));
         SpreadWording spanish = new SpreadWording(formats);
         assertThat(spanish.answer(forecast(), ways(7, 30, Driver.TEMPERATURE)))
-                .isEqualTo("En 7 de 20 formas en que esto puede seguir, el agua cruza 64.4\u00a0°F a más tardar el sábado a"
-                        + " las 8:00, si nadie interviene.");
+                .isEqualTo("En 7 de 20 formas en que esto puede seguir, el agua cruza 64.4\u00a0°F a más tardar"
+                        + " el sábado a las 8:00, si nadie interviene.");
         assertThat(spanish.answer(forecast(), ways(7, 30, Driver.NITRITE))).contains("el nitrito pasa de ");
         assertThat(spanish.brief(forecast(), ways(6, 12, Driver.TEMPERATURE), Optional.of(TEMPERATURE)))
                 .isEqualTo("si pasa, esta noche");
