@@ -56,7 +56,8 @@ final class ClassPages {
     ClassPage page(String saved, FormField ask) {
         List<Level> newest = known.today().levels();
         Optional<Development> lot = known.today().development();
-        return new ClassPage(formats.speech().titled(ask.wrong(), title(newest)),
+        String heading = heading(newest);
+        return new ClassPage(formats.speech().titled(ask.wrong(), heading), heading,
                 say("place", known.tank().school(), known.tank().classroom()), known.tank().code(), saved,
                 newest.stream().map(levels::measured).toList(), todo(), done(),
                 lot.map(this::feed).orElse(null), lot.map(eggs -> stories.warmth(known.today(), eggs)).orElse(null),
@@ -64,7 +65,7 @@ final class ClassPages {
                 known.today().pictures(formats), fish(), mayAsk, ask);
     }
 
-    private String title(List<Level> newest) {
+    private String heading(List<Level> newest) {
         Optional<Level> beyond = newest.stream().filter(levels::isBeyondLately).findFirst();
         if (beyond.isPresent()) {
             return say("title.beyond", levels.name(beyond.get().analyte()));
