@@ -119,7 +119,7 @@ final class LanguageIT {
         browser.signIn(cast.coordinator());
         choose("es", "[degF]");
 
-        assertThat(browser.get("/rounds").body()).contains("2 tanques en 1 escuela. Probabilidad de cruzar un límite")
+        assertThat(browser.get("/rounds").body()).contains("2 tanques en 2 escuelas. Probabilidad de cruzar un límite")
                 .contains("Pedir una lectura").contains("data-label=\"Llevar o hacer\"");
         assertThat(browser.get("/rounds?for=car").body()).contains("Manos secas cerca de la electricidad");
         assertThat(browser.get("/rounds?asOf=2026-01-14").body())
