@@ -1,0 +1,116 @@
+package org.tankrounds.readings;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.TreeMap;
+import org.tankrounds.pages.FormField;
+import org.tankrounds.pages.LogPage.Step;
+import org.tankrounds.pages.LoggerFilePage;
+import org.tankrounds.pages.LoggerFilePage.Aside;
+import org.tankrounds.pages.LoggerFilePage.Conflict;
+import org.tankrounds.pages.LoggerFilePage.Fact;
+import org.tankrounds.pages.LoggerFilePage.FirstRows;
+import org.tankrounds.pages.LoggerFilesPage;
+import org.tankrounds.places.Tank;
+import org.tankrounds.readings.LoggerFiles.Preview;
+import org.tankrounds.readings.files.Choices;
+import org.tankrounds.readings.files.LoggerFile;
+import org.tankrounds.web.Formats;
+import org.tankrounds.web.Secrets;
+
+/** From a logger's file to its page, before and after it is kept. */
+final class FilePageMaker {
+    private static final int FIRST_ROWS = 5;
+    private static final int LISTED = 50;
+
+    private final Tank tank;
+    private final Formats formats;
+    private final String list;
+
+    FilePageMaker(Tank tank, Formats formats) {
+        this.tank = tank;
+        this.formats = formats;
+        this.list = "/tanks/" + tank.code() + "/files";
+    }
+
+    /** What a page showed, so that nothing else is kept. */
+    static String fingerprint(Choices choices) {
+        String text = new TreeMap<>(choices.said()).toString();
+        return HexFormat.of().formatHex(Secrets.sha256(text.getBytes(StandardCharsets.UTF_8)), 0, 8);
+    }
+
+    LoggerFilesPage list(List<KeptFile> files, String error) {
+        FormField box = FormField.text("file", FileWording.LABEL, "").withHint(FileWording.LIMITS).withError(error);
+        return new LoggerFilesPage(place(), "/tanks/" + tank.code(), list, box, files.stream()
+                .map(file -> new LoggerFilesPage.Row(file.name(), list + "/" + file.code(),
+                        formats.full(file.receivedAt()), FileWording.state(file))).toList());
+    }
+
+    LoggerFilePage waiting(Preview preview, boolean changed) {
+        LoggerFile read = preview.read();
+        FileFields fields = new FileFields(read.understanding(), tank.zone());
+        List<FormField> questions = fields.questions();
+        int fresh = preview.sorted().fresh().size();
+        String name = preview.file().name();
+        boolean clear = questions.isEmpty();
+        return new LoggerFilePage(
+                clear ? FileWording.fresh(fresh, name) : FileWording.asked(questions.size(), name),
+                place(), "/tanks/" + tank.code(), list, list + "/" + preview.file().code(),
+                clear ? "Nothing is kept yet. Look whether it was understood." : "Nothing is kept yet.", true, changed,
+                fingerprint(preview.file().choices()), questions, fields.understood(),
+                clear ? new FileFacts(tank, preview).facts() : List.of(new Fact("Rows", Integer.toString(read.rows()))),
+                FileWording.keep(fresh), list + "/" + preview.file().code() + "/taken-back",
+                clear ? new FileFacts(tank, preview).notes() : List.of(),
+                new FirstRows(read.names(), shortened(read.firstRows(FIRST_ROWS))),
+                aside(read), FileWording.more(read.setAside().size() - LISTED),
+                conflicts(preview), FileWording.more(preview.sorted().conflicts().size() - LISTED),
+                conflictChoices(preview.file().choices()), false);
+    }
+
+    LoggerFilePage kept(KeptFile file, int corrected) {
+        boolean takenBack = file.takenBackAt().isPresent();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact("Sent", formats.full(file.receivedAt())));
+        facts.add(new Fact("Kept", formats.full(file.keptAt().orElseThrow())));
+        file.takenBackAt().ifPresent(at -> facts.add(new Fact("Taken back", formats.full(at))));
+        String lead = takenBack ? "Its readings do not count any more. To keep them after all, send the file again."
+                : corrected > 0 ? FileWording.corrected(corrected) : "Its readings are in the tank’s log.";
+        return new LoggerFilePage(takenBack ? FileWording.takenBack(file) : FileWording.kept(file), place(),
+                "/tanks/" + tank.code(), list, list + "/" + file.code(), lead, false, false, "", List.of(), List.of(),
+                facts, "", list + "/" + file.code() + "/taken-back", List.of(), new FirstRows(List.of(), List.of()),
+                List.of(), "", List.of(), "", List.of(), file.canBeTakenBack(formats.now()));
+    }
+
+    private String place() {
+        return tank.school() + ", " + tank.classroom();
+    }
+
+    private static List<List<String>> shortened(List<List<String>> rows) {
+        return rows.stream().map(row -> row.stream().map(FileWording::cell).toList()).toList();
+    }
+
+    private static List<Aside> aside(LoggerFile read) {
+        return read.setAside().stream().limit(LISTED).map(one -> new Aside(Integer.toString(one.line()),
+                FileWording.cell(one.cell()), FileWording.why(one.why()))).toList();
+    }
+
+    private List<Conflict> conflicts(Preview preview) {
+        return preview.sorted().conflicts().stream().limit(LISTED).map(one -> new Conflict(
+                time(one.at()), Wording.lower(one.stored().analyte()) + " " + Wording.value(one.stored()),
+                FileFacts.value(one.given()))).toList();
+    }
+
+    private String time(Instant at) {
+        return FileWording.time(at, tank.zone());
+    }
+
+    private static List<Step> conflictChoices(Choices choices) {
+        return List.of(
+                new Step("conflicts-stored", "", "What is stored stays", !choices.takesFromFile()),
+                new Step("conflicts-file", Choices.FROM_FILE, "The file is right: its values take the place",
+                        choices.takesFromFile()));
+    }
+}
