@@ -10,7 +10,6 @@ import org.tankrounds.web.Caller;
 import org.tankrounds.web.ContentType;
 import org.tankrounds.web.FieldError;
 import org.tankrounds.web.RefusedException;
-import org.tankrounds.web.RouteName;
 import org.tankrounds.web.Uploads;
 
 /** Lets a form through only when it comes from one of our own pages, shown to the very person who sends it. */
@@ -38,7 +37,7 @@ public final class FormGuard {
     }
 
     private boolean isUpload(Context ctx) {
-        return Uploads.isOne(ctx) && uploads.contains(RouteName.of(ctx));
+        return Uploads.isOne(ctx) && uploads.contains(ctx.endpoints().matchedHttpEndpoint().path);
     }
 
     private static String token(Context ctx) {

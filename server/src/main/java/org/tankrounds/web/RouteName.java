@@ -4,12 +4,12 @@ import io.javalin.http.Context;
 import io.javalin.router.Endpoint;
 
 /** A request's address as the routes have it, with parameters in braces: paths themselves may carry secrets. */
-public final class RouteName {
+final class RouteName {
     static final String NONE = "none";
 
     private RouteName() {}
 
-    public static String of(Context ctx) {
+    static String of(Context ctx) {
         return ctx.endpoints().list().stream()
                 .filter(endpoint -> endpoint.method.isHttpMethod())
                 .map(RouteName::path)

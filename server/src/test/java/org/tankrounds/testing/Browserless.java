@@ -112,6 +112,16 @@ public final class Browserless {
                 .POST(BodyPublishers.ofString(body));
     }
 
+    /** Sends a form with one file and the last page's token. */
+    public Answer upload(String path, String fileName, byte[] content) {
+        String start = "--between\r\nContent-Disposition: form-data; name=\"form_token\"\r\n\r\n" + formToken
+                + "\r\n--between\r\nContent-Disposition: form-data; name=\"file\"; filename=\"" + fileName
+                + "\"\r\nContent-Type: text/csv\r\n\r\n";
+        return send(request(path).header("Content-Type", "multipart/form-data; boundary=between")
+                .POST(BodyPublishers.concat(BodyPublishers.ofString(start), BodyPublishers.ofByteArray(content),
+                        BodyPublishers.ofString("\r\n--between--\r\n"))));
+    }
+
     public Answer postJson(String path, String json) {
         return send(request(path)
                 .header("Content-Type", "application/json").POST(BodyPublishers.ofString(json)));

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.tankrounds.readings.files.UnreadableFileException.Trouble;
 
 /**
@@ -80,8 +81,18 @@ record FileTable(char delimiter, List<FileRow> titles, Optional<FileRow> header,
     }
 
     private static boolean tells(FileRow row) {
-        return row.cells().stream().anyMatch(FileTable::isTime)
-                && row.cells().stream().anyMatch(cell -> WrittenNumber.isOne(cell) || WrittenNumber.isNothing(cell));
+        List<String> cells = row.cells();
+        return IntStream.range(0, cells.size()).filter(time -> isTime(cells.get(time)) || isSerial(cells.get(time)))
+                .anyMatch(time -> IntStream.range(0, cells.size()).filter(other -> other != time)
+                        .anyMatch(other -> isValue(cells.get(other))));
+    }
+
+    private static boolean isValue(String cell) {
+        return WrittenNumber.isOne(cell) || WrittenNumber.isNothing(cell);
+    }
+
+    private static boolean isSerial(String cell) {
+        return WrittenTime.readSerial(cell).isPresent();
     }
 
     private static boolean isTime(String cell) {
@@ -100,9 +111,8 @@ record FileTable(char delimiter, List<FileRow> titles, Optional<FileRow> header,
     private static boolean begins(List<FileRow> next) {
         for (int column = 0; column < next.get(0).width(); column++) {
             int wanted = column;
-            boolean wide = next.get(0).width() > 1;
-            if (wide && next.stream().allMatch(row -> isTime(row.cell(wanted)))
-                    || wide && next.stream().allMatch(row -> WrittenTime.readSerial(row.cell(wanted)).isPresent())) {
+            if (next.get(0).width() > 1 && (next.stream().allMatch(row -> isTime(row.cell(wanted)))
+                    || next.stream().allMatch(row -> isSerial(row.cell(wanted))))) {
                 return true;
             }
         }
@@ -112,7 +122,8 @@ record FileTable(char delimiter, List<FileRow> titles, Optional<FileRow> header,
     private static List<FileRow> split(String text, char delimiter, int most) {
         List<FileRow> rows = new ArrayList<>();
         try (CsvReader<CsvRecord> records = CsvReader.builder().fieldSeparator(delimiter)
-                .allowExtraCharsAfterClosingQuote(true).ofCsvRecord(text)) {
+                .allowMissingFields(true)
+                .allowExtraFields(true).allowExtraCharsAfterClosingQuote(true).ofCsvRecord(text)) {
             for (CsvRecord record : records) {
                 if (record.getFields().stream().allMatch(String::isBlank)) {
                     continue;

@@ -153,7 +153,7 @@ class LoggerFileTest {
     @Test
     void severalColumnsThatCouldBeMeant_areAsked() {
         String text = "logged,sent,temp 1 c,temp 2 c\n2026-02-01T10:00Z,2026-02-01T11:00Z,11,20\n"
-                + "2026-02-01T10:05Z,2026-02-01T11:00Z,11,20\n";
+                + "2026-02-01T10:05Z,2026-02-01T11:05Z,11,20\n";
 
         assertThat(text(text, Map.of()).understanding().questions())
                 .containsExactly(Choices.TIME, Choices.TEMPERATURE);
