@@ -192,6 +192,7 @@ final class Routes {
         routes.get("/tanks", rounds.tanks()::list, TEACHER);
         routes.get("/tanks/{tank}", rounds.tanks()::show, AT_THE_TANK);
         routes.get("/tanks/{tank}/series.json", rounds.tanks()::series, AT_THE_TANK);
+        routes.get("/tanks/{tank}/days/{day}", rounds.tanks()::day, AT_THE_TANK);
         routes.get("/help", rounds.help()::show, ANYBODY);
         routes.get("/api/v1/rounds", rounds.api()::show, CHAPTER_TOKEN);
     }

@@ -58,6 +58,20 @@ public final class ReadingRepository {
                 .fetch(ReadingRepository::reading);
     }
 
+    /** Of those that hold, newest first. */
+    List<Reading> listNewest(DSLContext tx, int chapterId, int tankId, Condition wanted, int limit) {
+        return list(tx, chapterId, tankId, wanted, limit);
+    }
+
+    /** Of those that hold, oldest first. */
+    List<Reading> listWhere(DSLContext tx, int chapterId, int tankId, Condition wanted) {
+        return tx.selectFrom(READINGS)
+                .where(READINGS.CHAPTER_ID.eq(chapterId)).and(READINGS.TANK_ID.eq(tankId))
+                .and(READINGS.SUPERSEDED_AT.isNull()).and(wanted)
+                .orderBy(READINGS.MEASURED_AT, READINGS.READING_ID)
+                .fetch(ReadingRepository::reading);
+    }
+
     /** By the numbers that the database gave them. */
     List<Reading> listNumbered(DSLContext tx, int chapterId, List<Long> readingIds) {
         return tx.selectFrom(READINGS).where(READINGS.CHAPTER_ID.eq(chapterId))

@@ -64,8 +64,7 @@ public final class SenmlApi {
         if (!answer.stored().isEmpty()) {
             afterChange.changed(caller.chapterId());
         }
-        ctx.status(answer.stored().isEmpty() ? 200 : 201).contentType("application/json")
-                .result(JsonText.write(answer.json()));
+        ctx.contentType("application/json").result(JsonText.write(answer.json()));
     }
 
     private SenmlAnswer store(DSLContext tx, Caller caller, Tank tank, Said said, Instant now) {

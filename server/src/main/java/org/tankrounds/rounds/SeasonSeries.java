@@ -39,6 +39,11 @@ record SeasonSeries(
                 new SeriesScale(0, usualHigh), points, Optional.empty(), List.of());
     }
 
+    /** What a picture shows of it: a probe's readings as hourly means. */
+    List<SeriesPoint> drawn(Instant from) {
+        return Means.of(points.stream().filter(point -> !point.at().isBefore(from)).toList(), Means.HOUR);
+    }
+
     String bare(double level) {
         return driver.map(series -> Levels.bare(series, level)).orElse(Formats.significant(level, 2));
     }

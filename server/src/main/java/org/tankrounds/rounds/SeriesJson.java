@@ -24,7 +24,7 @@ final class SeriesJson {
         node.put("code", series.code()).put("name", series.name()).put("unit", series.unit());
         node.put("low", series.scale().low()).put("high", series.scale().high());
         ArrayNode points = node.putArray("points");
-        series.points().stream().filter(point -> !point.at().isBefore(from)).forEach(point ->
+        series.drawn(from).forEach(point ->
                 points.addArray().add(point.at().getEpochSecond()).add(point.value()));
         ArrayNode limits = node.putArray("limits");
         series.limits().forEach(steps -> {

@@ -1,11 +1,14 @@
 package org.tankrounds.rounds;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.tankrounds.pages.TankPage.LogRow;
 import org.tankrounds.readings.EnteredValue;
+import org.tankrounds.readings.DeviceDay;
 import org.tankrounds.readings.Reading;
 import org.tankrounds.readings.Wording;
 import org.tankrounds.water.Analyte;
@@ -19,6 +22,15 @@ final class TankLog {
         this.formats = formats;
     }
 
+    /** Readings and the sums of a device's days, newest first. */
+    List<LogRow> rows(String tankCode, List<Reading> readings, List<DeviceDay> days, boolean mayCorrect) {
+        List<Map.Entry<Instant, LogRow>> rows = new ArrayList<>();
+        readings.forEach(one -> rows.add(Map.entry(one.measuredAt(), row(tankCode, one, mayCorrect))));
+        days.forEach(one -> rows.add(Map.entry(one.last(), DayWording.row(tankCode, one))));
+        return rows.stream().sorted(Map.Entry.<Instant, LogRow>comparingByKey().reversed()).map(Map.Entry::getValue)
+                .limit(TankHandlers.LOG_ROWS).toList();
+    }
+
     /** @param mayCorrect whether the row leads to its reading's own page */
     LogRow row(String tankCode, Reading reading, boolean mayCorrect) {
         return new LogRow(
@@ -27,12 +39,18 @@ final class TankLog {
                 reading.values().stream().map(TankLog::value).collect(Collectors.joining(", ")),
                 reading.note().orElse(""),
                 marks(reading),
-                mayCorrect ? "/tanks/" + tankCode + "/readings/" + reading.code() : "");
+                mayCorrect ? "/tanks/" + tankCode + "/readings/" + reading.code() : "", "Correct", "");
     }
 
     private static String writer(Reading reading) {
         if (reading.cardId().isPresent()) {
             return "the class";
+        }
+        if (reading.fileId().isPresent()) {
+            return "logger file";
+        }
+        if (reading.channel().equals(Reading.CHANNEL_PROBE)) {
+            return "probe";
         }
         return reading.personId().isPresent() ? "" : "by script";
     }

@@ -10,6 +10,7 @@ import org.tankrounds.pages.SeasonChart;
 import org.tankrounds.pages.TankPage;
 import org.tankrounds.pages.WaysPicture;
 import org.tankrounds.places.Tank;
+import org.tankrounds.readings.DeviceDay;
 import org.tankrounds.readings.Reading;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Formats;
@@ -18,13 +19,14 @@ import org.tankrounds.web.Role;
 /** From what is known of a tank to its page. */
 final class TankPages {
     private static final Duration TWO_WEEKS = Duration.ofDays(14);
-    private static final String CAPTION = "Dots are readings, hollow where nothing was detected; gaps are more than "
-            + "three days without one. Bands: half and nine tenths of how the next 72 hours could go if nobody steps "
-            + "in, drawn wider than the past. Dashed: the limit, which changes when the fish begin to feed. Below: "
-            + "▲ water change, ✕ deaths, ◆ first feeding.";
+    private static final String CAPTION = "Dots are readings, hollow where nothing was detected; a line without dots "
+            + "is a probe’s hourly mean; gaps are more than three days without a reading. Bands: half and nine tenths of how "
+            + "the next 72 hours could go if nobody steps in, drawn wider than the past. Dashed: the limit, which changes "
+            + "when the fish begin to feed. Below: ▲ water change, ✕ deaths, ◆ first feeding.";
 
     /** What one page is made of. */
-    record Known(TankInput input, Optional<TankForecast> forecast, List<Reading> log, Optional<Reading> saved) {
+    record Known(TankInput input, Optional<TankForecast> forecast, List<Reading> log, List<DeviceDay> days,
+            Optional<Reading> saved) {
         Tank tank() {
             return input.tank();
         }
@@ -61,7 +63,7 @@ final class TankPages {
                 reasons(known), ways(known), NarrowWording.readingOrFact(known.input(), known.forecast()),
                 pictures(known, season, twoWeeks),
                 holding.facts(known.input(), known.forecast(), season.development()),
-                known.log().stream().map(reading -> log.row(tank.code(), reading, caller.signedIn())).toList(),
+                log.rows(tank.code(), known.log(), known.days(), caller.signedIn()),
                 caller.role() != Role.MENTOR, List.of(Role.IN_CHARGE).contains(caller.role()));
     }
 
