@@ -6,9 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.pages.FormField.Option;
 import org.tankrounds.readings.files.Choices;
+import org.tankrounds.readings.files.DateOrder;
 import org.tankrounds.readings.files.Guess;
 import org.tankrounds.readings.files.TimeColumns;
 import org.tankrounds.readings.files.Understanding;
@@ -72,8 +74,8 @@ final class FileFields {
         switch (guess.source()) {
             case ASKED -> questions.add(field(name, label, "", "", FileWording.CHOOSE, options));
             case SAID -> understood.add(field(name, label, SOMEBODY_SAYS, read.said(name), "As the file says", options));
-            case FOUND -> understood.add(field(name, label, FILE_SAYS, "", found(guess.value().orElseThrow(), options),
-                    options));
+            case FOUND -> understood.add(field(
+                    name, label, FILE_SAYS, "", found(guess.value().orElseThrow(), options), options));
             case NO_MATTER -> { }
         }
     }
@@ -88,12 +90,12 @@ final class FileFields {
     }
 
     /** How what was found is called among what can be chosen. */
-    private static String found(Object value, List<Option> options) {
+    private String found(Object value, List<Option> options) {
         String code = value instanceof Character mark ? (mark == '.' ? "point" : "comma")
-                : value instanceof org.tankrounds.readings.files.DateOrder order ? order.code()
+                : value instanceof DateOrder order ? order.code()
                 : value instanceof TimeColumns time ? time.code() : value.toString();
         return options.stream().filter(option -> option.value().equals(code)).map(Option::text).findFirst()
-                .orElse("As the file says");
+                .or(read::zoneInHeader).orElse("As the file says");
     }
 
     private List<Option> times() {
@@ -117,7 +119,7 @@ final class FileFields {
         List<Option> options = List.of(new Option("comma", "Comma"), new Option("semicolon", "Semicolon"),
                 new Option("tab", "Tab"), new Option("bar", "Upright bar"));
         Map<Character, String> codes = Map.of(',', "comma", ';', "semicolon", '\t', "tab", '|', "bar");
-        Guess<String> guess = new Guess<>(java.util.Optional.of(codes.get(read.delimiter())),
+        Guess<String> guess = new Guess<>(Optional.of(codes.get(read.delimiter())),
                 read.delimiterSaid() ? Guess.Source.SAID : Guess.Source.FOUND);
         add(Choices.DELIMITER, "Between the columns", guess, options);
     }

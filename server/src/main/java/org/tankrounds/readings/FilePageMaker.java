@@ -59,7 +59,7 @@ final class FilePageMaker {
         return new LoggerFilePage(
                 clear ? FileWording.fresh(fresh, name) : FileWording.asked(questions.size(), name),
                 place(), "/tanks/" + tank.code(), list, list + "/" + preview.file().code(),
-                clear ? "Nothing is kept yet. Look whether it was understood." : "Nothing is kept yet.", true, changed,
+                clear ? FileWording.LOOK : "Nothing is kept yet.", true, changed,
                 fingerprint(preview.file().choices()), questions, fields.understood(),
                 clear ? new FileFacts(tank, preview).facts() : List.of(new Fact("Rows", Integer.toString(read.rows()))),
                 FileWording.keep(fresh), list + "/" + preview.file().code() + "/taken-back",

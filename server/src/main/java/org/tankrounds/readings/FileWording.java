@@ -15,6 +15,7 @@ final class FileWording {
     static final String NONE_CHOSEN = "Choose the file that your logger wrote.";
     static final String LABEL = "File of the logger";
     static final String LIMITS = "CSV or another table as text; up to 5 MB and 50,000 rows.";
+    static final String LOOK = "Nothing is kept yet. Look whether it was understood; times below are on the school’s clock.";
     static final String CHOOSE = "Please choose";
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMM uuuu, H:mm", Locale.ENGLISH);
     private static final int LONGEST_CELL = 60;
@@ -103,7 +104,7 @@ final class FileWording {
     static String every(Duration apart) {
         long seconds = apart.toSeconds();
         return seconds < 90 ? "about every " + seconds + " seconds"
-                : seconds < 5_400 ? "about every " + Formats.count(Math.round(seconds / 60.0), "minute")
+                : seconds < 3_000 ? "about every " + Formats.count(Math.round(seconds / 60.0), "minute")
                 : "about every " + Formats.count(Math.round(seconds / 3600.0), "hour");
     }
 

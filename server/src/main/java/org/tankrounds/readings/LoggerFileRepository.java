@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Field;
@@ -115,7 +116,7 @@ final class LoggerFileRepository {
     }
 
     /** Readings whose place the file takes. */
-    void replace(DSLContext tx, int chapterId, KeptFile file, java.util.Set<String> codes, Instant now) {
+    void replace(DSLContext tx, int chapterId, KeptFile file, Set<String> codes, Instant now) {
         Condition replaced = READINGS.CHAPTER_ID.eq(chapterId).and(READINGS.TANK_ID.eq(file.tankId()))
                 .and(READINGS.CODE.eq(DSL.any(codes.toArray(String[]::new)))).and(READINGS.SUPERSEDED_AT.isNull());
         forgetMeasurements(tx, chapterId, file.tankId(), replaced);

@@ -2,6 +2,7 @@ package org.tankrounds.readings;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -186,7 +187,7 @@ final class SenmlPack {
 
     /** Kept to the microsecond. */
     private static Instant after(Instant from, BigDecimal seconds) {
-        long micros = seconds.movePointRight(6).setScale(0, java.math.RoundingMode.HALF_UP).longValue();
+        long micros = seconds.movePointRight(6).setScale(0, RoundingMode.HALF_UP).longValue();
         return from.plus(micros, ChronoUnit.MICROS).truncatedTo(ChronoUnit.MICROS);
     }
 }

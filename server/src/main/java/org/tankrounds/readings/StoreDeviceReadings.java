@@ -15,6 +15,7 @@ import org.tankrounds.places.Tank;
 import org.tankrounds.readings.LastTemperatures.Moment;
 import org.tankrounds.readings.MeasurementRepository.Rows;
 import org.tankrounds.readings.StoreReading.Sender;
+import org.tankrounds.water.Analyte;
 import org.tankrounds.water.KnownTemperatures;
 import org.tankrounds.web.Secrets;
 
@@ -69,7 +70,7 @@ final class StoreDeviceReadings {
         GivenReading given = new GivenReading(Optional.of(reading.measuredAt()), reading.flags().stream()
                 .filter(Judge.TIME_DOUBTFUL::equals).toList(), reading.by(), reading.note(),
                 reading.values().stream().map(DeviceValues::given).toList());
-        Set<org.tankrounds.water.Analyte> confirmed = reading.values().stream().map(EnteredValue::analyte)
+        Set<Analyte> confirmed = reading.values().stream().map(EnteredValue::analyte)
                 .filter(analyte -> reading.flags().contains("confirmed:" + analyte.code())).collect(Collectors.toSet());
         JudgedReading judged = Judge.judge(given, known(tx, to, List.of(given)), confirmed, new Faults());
         return new Rows(reading.tankId(), reading.readingId(), reading.measuredAt(), judged.measured());

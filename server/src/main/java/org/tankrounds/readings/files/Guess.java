@@ -1,6 +1,7 @@
 package org.tankrounds.readings.files;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * What was understood of a file, in one respect.
@@ -38,7 +39,7 @@ public record Guess<T>(Optional<T> value, Source source) {
     }
 
     /** What somebody said, and only without that what the file says. */
-    static <T> Guess<T> of(Optional<T> said, java.util.function.Supplier<Guess<T>> file) {
+    static <T> Guess<T> of(Optional<T> said, Supplier<Guess<T>> file) {
         return said.map(Guess::said).orElseGet(file);
     }
 

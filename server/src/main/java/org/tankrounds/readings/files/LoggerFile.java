@@ -6,8 +6,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -75,7 +77,7 @@ public record LoggerFile(
 
         LoggerFile read() {
             oldestFirst().forEach(this::row);
-            setAside.sort(java.util.Comparator.comparingInt(SetAside::line));
+            setAside.sort(Comparator.comparingInt(SetAside::line));
             return new LoggerFile(understood, understood.table().rows().size(), List.copyOf(lines.values()),
                     List.copyOf(setAside), repeated, clock.doubled());
         }
@@ -154,7 +156,7 @@ public record LoggerFile(
 
         private Optional<LocalDateTime> local(FileRow row) {
             return understood.time().value().orElseThrow().read(row).flatMap(time -> time.epoch()
-                    .map(moment -> LocalDateTime.ofInstant(moment, java.time.ZoneOffset.UTC))
+                    .map(moment -> LocalDateTime.ofInstant(moment, ZoneOffset.UTC))
                     .or(() -> localOf(time)));
         }
 

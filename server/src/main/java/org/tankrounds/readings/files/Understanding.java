@@ -60,6 +60,11 @@ public final class Understanding {
         return choices.text(name).orElse("");
     }
 
+    /** What the name of the time's column says of its zone, such as UTC or UTC-05:00; empty where nothing. */
+    public Optional<String> zoneInHeader() {
+        return headerOffset().map(offset -> offset.equals(ZoneOffset.UTC) ? "UTC" : "UTC" + offset.getId());
+    }
+
     /** Whether every row says itself how its time is meant. */
     public boolean saysZoneInEachRow() {
         return time.value().isPresent() && written().noneMatch(this::isLocal);

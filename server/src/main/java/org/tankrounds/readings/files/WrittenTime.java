@@ -1,6 +1,7 @@
 package org.tankrounds.readings.files;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -83,7 +84,7 @@ record WrittenTime(
         }
         BigDecimal days = new BigDecimal(text.replace(',', '.'));
         long seconds = days.remainder(BigDecimal.ONE).multiply(BigDecimal.valueOf(86_400))
-                .setScale(0, java.math.RoundingMode.HALF_UP).longValue();
+                .setScale(0, RoundingMode.HALF_UP).longValue();
         LocalDate day = SERIAL_ZERO.plusDays(days.longValue() + seconds / 86_400);
         return Optional.of(new WrittenTime(
                 Optional.of(new WrittenDate(day.getYear(), day.getMonthValue(), day.getDayOfMonth(), true)),
