@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.tankrounds.advice.Advisor;
+import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.config.Config;
 import org.tankrounds.db.Pools;
 import org.tankrounds.db.Readiness;
@@ -85,8 +86,10 @@ import org.tankrounds.rounds.RoundsHandlers;
 import org.tankrounds.rounds.RoundsVersions;
 import org.tankrounds.rounds.TankHandlers;
 import org.tankrounds.rounds.TankInputs;
+import org.tankrounds.rounds.TanksToday;
 import org.tankrounds.season.LotRepository;
 import org.tankrounds.season.SeasonRepository;
+import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.web.Assets;
 import org.tankrounds.web.Errors;
 import org.tankrounds.web.HealthHandlers;
@@ -129,6 +132,8 @@ public final class App implements AutoCloseable {
         TankRepository tanks = new TankRepository();
         KitRepository kits = new KitRepository();
         LotRepository lots = new LotRepository();
+        LookRepository looks = new LookRepository();
+        TaskRepository tasks = new TaskRepository();
         DirtyTanks dirtyTanks = new DirtyTanks();
 
         ChapterRepository chapters = new ChapterRepository();
@@ -167,9 +172,11 @@ public final class App implements AutoCloseable {
         ChapterRanking ranking = new ChapterRanking(tanks, tankInputs, forecastMaker, roundsVersions);
         PastMornings pastMornings = new PastMornings(tanks, new SeasonRepository(), tankInputs, forecastMaker);
         Routes.Rounds roundsRoutes = new Routes.Rounds(
-                new RoundsHandlers(transactions, clock, tanks, forecasts, roundsVersions, pastMornings, pages, assets),
+                new RoundsHandlers(
+                        transactions, clock, tanks, forecasts, looks, roundsVersions, pastMornings, pages, assets),
                 new RoundsApi(transactions, clock, ranking, json, assets),
-                new TankHandlers(transactions, clock, tanks, tankInputs, forecasts, readings, pages, json),
+                new TankHandlers(
+                        transactions, clock, tanks, tankInputs, forecasts, readings, looks, tasks, pages, json),
                 new HelpHandlers(pages));
 
         StoreReading storeReading = new StoreReading(transactions, tanks, kits, readings, dirtyTanks, atOnce, clock);
@@ -189,6 +196,9 @@ public final class App implements AutoCloseable {
         PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, atOnce, pages, clock);
         SeasonPages seasonRoutes = SeasonPages.of(transactions, dirtyTanks, atOnce, pages, clock);
 
+        ClassroomPages classroomRoutes = ClassroomPages.of(transactions, new TanksToday(tanks, tankInputs, forecasts),
+                kits, looks, tasks, dirtyTanks, atOnce, pages, clock);
+
         jobs = new Jobs(List.of(
                 new Job("keep forecasts", Duration.ofSeconds(30), new EachChapter(transactions, keeper::keep)),
                 new Job("housekeeping", Duration.ofDays(1),
@@ -197,7 +207,8 @@ public final class App implements AutoCloseable {
         demoLoader = new DemoLoader(transactions, storeDemo, passwords, classCards, dirtyTanks, keeper::catchUp, clock);
 
         Routes routes = new Routes(
-                health, offline, peopleRoutes, placeRoutes, seasonRoutes, readingRoutes, roundsRoutes);
+                health, offline, peopleRoutes, placeRoutes, seasonRoutes, readingRoutes, roundsRoutes,
+                classroomRoutes);
         server = WebServer.create(config, json, assets, errors, doorman, new RequestMetrics(metrics), routes::add);
     }
 

@@ -51,9 +51,10 @@ final class Routes {
     private final SeasonPages season;
     private final Readings readings;
     private final Rounds rounds;
+    private final ClassroomPages classroom;
 
     Routes(HealthHandlers health, OfflineHandlers offline, People people, PlacePages places, SeasonPages season,
-            Readings readings, Rounds rounds) {
+            Readings readings, Rounds rounds, ClassroomPages classroom) {
         this.health = health;
         this.offline = offline;
         this.people = people;
@@ -61,6 +62,7 @@ final class Routes {
         this.season = season;
         this.readings = readings;
         this.rounds = rounds;
+        this.classroom = classroom;
     }
 
     void add(JavalinConfig javalin) {
@@ -72,6 +74,7 @@ final class Routes {
         addSeason(routes);
         addReadings(routes);
         addRounds(routes);
+        addClassroom(routes);
     }
 
     private void addHealth(RoutesConfig routes) {
@@ -195,5 +198,19 @@ final class Routes {
         routes.get("/tanks/{tank}/days/{day}", rounds.tanks()::day, AT_THE_TANK);
         routes.get("/help", rounds.help()::show, ANYBODY);
         routes.get("/api/v1/rounds", rounds.api()::show, CHAPTER_TOKEN);
+    }
+
+    private void addClassroom(RoutesConfig routes) {
+        routes.get("/tanks/{tank}/class", classroom.classes()::show, AT_THE_TANK);
+        routes.post("/tanks/{tank}/tasks", classroom.classes()::ask, ROUNDS);
+        routes.post("/tanks/{tank}/tasks/{task}/done", classroom.classes()::finish, AT_THE_TANK);
+        routes.post("/tanks/{tank}/tasks/{task}/undone", classroom.classes()::undo, AT_THE_TANK);
+        routes.post("/tanks/{tank}/tasks/{task}/dropped", classroom.classes()::drop, ROUNDS);
+        routes.post("/tanks/{tank}/advice/{act}/done", classroom.classes()::tick, AT_THE_TANK);
+        routes.get("/tanks/{tank}/fish", classroom.fish()::show, AT_THE_TANK);
+        routes.post("/tanks/{tank}/fish/looks", classroom.fish()::look, AT_THE_TANK);
+        routes.post("/tanks/{tank}/fish/looks/{look}/withdrawn", classroom.fish()::withdrawLook, AT_THE_TANK);
+        routes.post("/tanks/{tank}/fish/samples", classroom.fish()::measure, AT_THE_TANK);
+        routes.post("/tanks/{tank}/fish/samples/{sample}/withdrawn", classroom.fish()::withdrawSample, AT_THE_TANK);
     }
 }

@@ -42,6 +42,7 @@ public final class DemoLoader {
     private final Clock clock;
     private final ChapterRepository chapters = new ChapterRepository();
     private final DemoPlaces places;
+    private final DemoClassDeeds deeds;
     private final DemoKeys keys;
 
     public DemoLoader(Transactions transactions, StoreBatch storeBatch, PasswordHashes passwords,
@@ -55,6 +56,7 @@ public final class DemoLoader {
         SeasonRepository seasons = new SeasonRepository();
         this.places = new DemoPlaces(chapters, people, new SchoolRepository(), new ClassroomRepository(),
                 new KitRepository(), tanks, new TankEdits(dirtyTanks), seasons, new LotEdits(dirtyTanks));
+        this.deeds = new DemoClassDeeds(people);
         this.keys = new DemoKeys(people, passwords, new TokenRepository(), cards, tanks, seasons, clock);
     }
 
@@ -106,6 +108,7 @@ public final class DemoLoader {
         storeBatch.storeAll(script(written.chapter()), written.tanks().stream()
                 .flatMap(tank -> DemoLines.of(tank.code(), tank.life().readings(written.kit()), zone).stream())
                 .toList());
+        transactions.inChapter(written.chapter().chapterId(), tx -> deeds.write(tx, written, now));
         return written.chapter();
     }
 

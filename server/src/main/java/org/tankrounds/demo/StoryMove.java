@@ -1,11 +1,14 @@
 package org.tankrounds.demo;
 
 import static org.tankrounds.db.schema.Tables.CHAPTERS;
+import static org.tankrounds.db.schema.Tables.FISH_LOOKS;
+import static org.tankrounds.db.schema.Tables.FISH_SAMPLES;
 import static org.tankrounds.db.schema.Tables.LOTS;
 import static org.tankrounds.db.schema.Tables.MEASUREMENTS;
 import static org.tankrounds.db.schema.Tables.READINGS;
 import static org.tankrounds.db.schema.Tables.SEASONS;
 import static org.tankrounds.db.schema.Tables.TANKS;
+import static org.tankrounds.db.schema.Tables.TASKS;
 
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -76,6 +79,9 @@ public final class StoryMove {
         moveTimes(tx, days, READINGS.MEASURED_AT, READINGS.RECEIVED_AT, READINGS.SUPERSEDED_AT);
         moveTimes(tx, days, MEASUREMENTS.MEASURED_AT);
         moveTimes(tx, days, LOTS.RECEIVED_AT);
+        moveTimes(tx, days, FISH_LOOKS.SEEN_AT);
+        moveTimes(tx, days, FISH_SAMPLES.MEASURED_AT);
+        moveTimes(tx, days, TASKS.ASKED_AT, TASKS.DONE_AT);
         moveTimes(tx, days, CHAPTERS.CREATED_AT);
         tx.update(LOTS).set(LOTS.FIRST_FEEDING_ON, LOTS.FIRST_FEEDING_ON.plus((int) days)).execute();
         tx.update(SEASONS).set(SEASONS.STARTS_ON, SEASONS.STARTS_ON.plus((int) days))

@@ -12,7 +12,7 @@ import org.tankrounds.water.Analyte;
 import org.tankrounds.water.UnitForm;
 
 /** Which analytes the form of a tank asks for, in the order in which a class works, and in which unit and form. */
-final class LogBoxes {
+public final class LogBoxes {
     static final List<Analyte> HUSBANDRY = List.of(Analyte.DEATHS, Analyte.FEED, Analyte.WATER_CHANGE);
     static final List<Analyte> ALWAYS =
             List.of(Analyte.PH, Analyte.TOTAL_AMMONIA, Analyte.NITRITE, Analyte.NITRATE);
@@ -23,7 +23,7 @@ final class LogBoxes {
     private final Tank tank;
     private final Kit kit;
 
-    LogBoxes(Tank tank, Kit kit) {
+    public LogBoxes(Tank tank, Kit kit) {
         this.tank = tank;
         this.kit = kit;
     }
@@ -54,7 +54,8 @@ final class LogBoxes {
         return forms;
     }
 
-    UnitForm form(Analyte analyte) {
+    /** In which its class reads it. */
+    public UnitForm form(Analyte analyte) {
         if (analyte == Analyte.TEMPERATURE) {
             return UnitForm.of(tank.thermometerUnit());
         }

@@ -63,6 +63,8 @@ public final class LogHandlers {
         Map<String, String> filledIn = new TreeMap<>();
         filledIn.put(LogForm.SUBMISSION, UUID.randomUUID().toString());
         desk.lastLabel().ifPresent(label -> filledIn.put(LogForm.BY, label));
+        Optional.ofNullable(ctx.queryParam(Analyte.WATER_CHANGE.code())).filter(share -> share.matches("[0-9]{1,3}"))
+                .ifPresent(share -> filledIn.put(Analyte.WATER_CHANGE.code(), share));
         show(ctx, desk, desk.kit(), new LogForm(filledIn), Message.receipt(desk.receipt()));
     }
 

@@ -6,16 +6,25 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tankrounds.behaviour.Look;
+import org.tankrounds.fish.Stage;
 import org.tankrounds.places.Tank;
 
 /** The tanks in the order in which to act: by what to do, and inside that as the ranking has them. */
 record Board(Map<Tier, List<Entry>> tiers) {
 
-    /** A tank and its forecast, which a tank that was just added does not have yet. */
-    record Entry(Tank tank, Optional<TankForecast> forecast) {
+    /**
+     * A tank.
+     *
+     * @param forecast empty of one that was just added
+     * @param look what its class saw of the fish lately, where that is worth telling
+     */
+    record Entry(Tank tank, Optional<TankForecast> forecast, Optional<Look> look) {
 
+        /** Fish that are not well while nothing was read to say so: somebody has to ask. */
         Tier tier() {
-            return forecast.map(row -> Tier.of(row.forecast())).orElse(Tier.ASK_FOR_A_READING);
+            Tier tier = forecast.map(row -> Tier.of(row.forecast())).orElse(Tier.ASK_FOR_A_READING);
+            return tier == Tier.NOTHING_NEEDED && look.isPresent() ? Tier.ASK_FOR_A_READING : tier;
         }
     }
 
@@ -25,12 +34,18 @@ record Board(Map<Tier, List<Entry>> tiers) {
             .reversed()
             .thenComparing(entry -> entry.tank().code());
 
-    static Board of(List<Tank> tanks, Map<Integer, TankForecast> forecasts) {
+    /** @param looks the newest of each tank that was looked at lately */
+    static Board of(List<Tank> tanks, Map<Integer, TankForecast> forecasts, Map<Integer, Look> looks) {
         Map<Tier, List<Entry>> tiers = new EnumMap<>(Tier.class);
-        tanks.stream().map(tank -> new Entry(tank, Optional.ofNullable(forecasts.get(tank.tankId()))))
+        tanks.stream().map(tank -> entry(tank, Optional.ofNullable(forecasts.get(tank.tankId())), looks))
                 .sorted(AS_RANKED)
                 .forEach(entry -> tiers.computeIfAbsent(entry.tier(), tier -> new ArrayList<>()).add(entry));
         return new Board(tiers);
+    }
+
+    private static Entry entry(Tank tank, Optional<TankForecast> forecast, Map<Integer, Look> looks) {
+        Stage stage = forecast.map(row -> row.forecast().stage()).orElse(Stage.FEEDING);
+        return new Entry(tank, forecast, Optional.ofNullable(looks.get(tank.tankId())).filter(look -> look.isTold(stage)));
     }
 
     List<Entry> of(Tier tier) {

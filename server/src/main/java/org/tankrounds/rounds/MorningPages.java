@@ -45,9 +45,10 @@ final class MorningPages {
                 box(morning.day().toString()), turn(morning.before(), "‹ "), after(), groups);
     }
 
+    /** Of readings alone: what a class saw of its fish is of that day. */
     private static Board board(List<PastTank> tanks) {
         return Board.of(tanks.stream().map(PastTank::tank).toList(), tanks.stream()
-                .collect(Collectors.toMap(tank -> tank.tank().tankId(), PastTank::forecast)));
+                .collect(Collectors.toMap(tank -> tank.tank().tankId(), PastTank::forecast)), Map.of());
     }
 
     private static String score(List<PastTank> tanks) {

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
+import org.tankrounds.behaviour.Look;
+import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.web.Assets;
@@ -27,6 +29,7 @@ public final class RoundsHandlers {
     private final Clock clock;
     private final TankRepository tanks;
     private final ForecastRepository forecasts;
+    private final LookRepository looks;
     private final RoundsVersions versions;
     private final PastMornings mornings;
     private final Pages pages;
@@ -34,11 +37,12 @@ public final class RoundsHandlers {
 
     public RoundsHandlers(
             Transactions transactions, Clock clock, TankRepository tanks, ForecastRepository forecasts,
-            RoundsVersions versions, PastMornings mornings, Pages pages, Assets assets) {
+            LookRepository looks, RoundsVersions versions, PastMornings mornings, Pages pages, Assets assets) {
         this.transactions = transactions;
         this.clock = clock;
         this.tanks = tanks;
         this.forecasts = forecasts;
+        this.looks = looks;
         this.versions = versions;
         this.mornings = mornings;
         this.pages = pages;
@@ -92,6 +96,7 @@ public final class RoundsHandlers {
     private Board board(DSLContext tx, Caller caller) {
         Map<Integer, TankForecast> byTank = forecasts.list(tx, caller.chapterId()).stream()
                 .collect(Collectors.toMap(TankForecast::tankId, Function.identity()));
-        return Board.of(tanks.list(tx, caller), byTank);
+        return Board.of(tanks.list(tx, caller), byTank,
+                looks.newest(tx, caller.chapterId(), clock.instant().minus(Look.LATELY)));
     }
 }

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tankrounds.fish.Stage;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.Reason;
@@ -65,7 +66,7 @@ final class RoundsPages {
         String room = entry.tank().classroom() + " · " + Formats.significant(entry.tank().volumeL(), 3) + " L";
         if (entry.forecast().isEmpty()) {
             return new RoundsPage.Row(entry.tank().code(), place, entry.tank().school(), room,
-                    "Added just now.", "Its first forecast follows within a minute.", "", null, "", 0, false, "",
+                    "Added just now.", "Its first forecast follows within a minute.", seen(entry), "", null, "", 0, false, "",
                     "", "");
         }
         TankForecast row = entry.forecast().get();
@@ -74,13 +75,19 @@ final class RoundsPages {
         return new RoundsPage.Row(
                 entry.tank().code(), place, entry.tank().school(), room,
                 phrases.get(0).lead(),
-                (phrases.get(0).rest() + " " + (phrases.size() > 1 ? phrases.get(1).lead() : "")).strip(),
-                more(row, tier, phrases),
+                (phrases.get(0).rest() + " " + (phrases.size() > 1 && entry.look().isEmpty() ? phrases.get(1).lead() : ""))
+                        .strip(),
+                seen(entry), entry.look().isPresent() ? "" : more(row, tier, phrases),
                 quiet ? null : picture(row, scales),
                 Formats.odds(row.forecast().chance()), Formats.tenths(row.forecast().chance()), !quiet,
                 row.ways().map(ways -> spread.brief(row.forecast(), ways, leading(row.forecast()))).orElse(""),
                 quiet ? "" : BringList.of(row.acts()),
                 row.lastLook().map(this::lastLook).orElse("never read"));
+    }
+
+    private String seen(Board.Entry entry) {
+        Stage stage = entry.forecast().map(row -> row.forecast().stage()).orElse(Stage.FEEDING);
+        return entry.look().map(look -> SeenWording.sentence(look, stage, formats)).orElse("");
     }
 
     /** Somebody who asks for a reading had best ask for the one that tells most. */

@@ -16,17 +16,33 @@ import org.tankrounds.web.Formats;
  */
 final class SeasonAxis {
     static final double WIDTH = 1000;
-    static final double NOW = 720;
+    private static final double NOW_BEFORE_WHAT_MAY_COME = 720;
     private static final int MOST_LABELS = 6;
     /** A date this near to "now" would be printed over it. */
     private static final double CLEAR_OF_NOW = 60;
 
     private final Instant from;
     private final Instant now;
+    private final double nowX;
 
-    SeasonAxis(Instant from, Instant now) {
+    private SeasonAxis(Instant from, Instant now, double nowX) {
         this.from = from;
         this.now = now;
+        this.nowX = nowX;
+    }
+
+    /** With what may come. */
+    static SeasonAxis ahead(Instant from, Instant now) {
+        return new SeasonAxis(from, now, NOW_BEFORE_WHAT_MAY_COME);
+    }
+
+    /** What was, and no more: now is the right edge. */
+    static SeasonAxis past(Instant from, Instant now) {
+        return new SeasonAxis(from, now, WIDTH);
+    }
+
+    double nowX() {
+        return nowX;
     }
 
     Instant from() {
@@ -37,11 +53,11 @@ final class SeasonAxis {
         if (time.isAfter(now)) {
             return ahead(Duration.between(now, time).toSeconds() / 3600.0);
         }
-        return NOW * Duration.between(from, time).toSeconds() / Duration.between(from, now).toSeconds();
+        return nowX * Duration.between(from, time).toSeconds() / Duration.between(from, now).toSeconds();
     }
 
     double ahead(double hours) {
-        return NOW + (WIDTH - NOW) * hours / Forecast.HORIZON_HOURS;
+        return nowX + (WIDTH - nowX) * hours / Forecast.HORIZON_HOURS;
     }
 
     static String percent(double x) {
@@ -54,15 +70,18 @@ final class SeasonAxis {
         long step = Math.max(1, (days + MOST_LABELS - 1) / MOST_LABELS);
         LocalDate day = from.atZone(zone).toLocalDate().plusDays(1);
         for (Instant at = midnight(day, zone); at.isBefore(now); at = midnight(day, zone)) {
-            if (x(at) < NOW - CLEAR_OF_NOW) {
+            if (x(at) < nowX - CLEAR_OF_NOW) {
                 ticks.add(new Tick(percent(x(at)), formats.shortDate(at),
                         x(at) < CLEAR_OF_NOW / 2 ? "start" : "middle"));
             }
             day = day.plusDays(step);
         }
-        Instant end = now.plus(Duration.ofHours(Forecast.HORIZON_HOURS));
-        ticks.add(new Tick(percent(NOW), "now", "middle"));
-        ticks.add(new Tick(percent(WIDTH), formats.weekdayAndClock(end), "end"));
+        boolean isPast = nowX == WIDTH;
+        ticks.add(new Tick(percent(nowX), "now", isPast ? "end" : "middle"));
+        if (!isPast) {
+            Instant end = now.plus(Duration.ofHours(Forecast.HORIZON_HOURS));
+            ticks.add(new Tick(percent(WIDTH), formats.weekdayAndClock(end), "end"));
+        }
         return ticks;
     }
 

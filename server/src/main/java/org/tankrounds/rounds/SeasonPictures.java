@@ -40,7 +40,7 @@ final class SeasonPictures {
                 ticks(scale), lines, dots(drawn, false, y), dots(drawn, true, y),
                 Fan.wide(fan, axis::ahead, y), Fan.narrow(fan, axis::ahead, y),
                 series.limits().stream().map(steps -> limit(steps, y)).toList(),
-                new SvgPath().to(SeasonAxis.NOW, 0).to(SeasonAxis.NOW, HEIGHT).data());
+                new SvgPath().to(axis.nowX(), 0).to(axis.nowX(), HEIGHT).data());
     }
 
     private String line(List<SeriesPoint> run, DoubleUnaryOperator y) {

@@ -68,7 +68,7 @@ final class SeriesOfTank {
     }
 
     /** Not detected is drawn in the middle of where it can be. */
-    private static double level(Observation observation) {
+    static double level(Observation observation) {
         if (!observation.below()) {
             return observation.value();
         }

@@ -6,12 +6,15 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import org.jooq.DSLContext;
+import org.tankrounds.behaviour.Look;
+import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.pages.DeviceDayPage;
 import org.tankrounds.pages.MyTanksPage;
@@ -21,6 +24,7 @@ import org.tankrounds.readings.DeviceDay;
 import org.tankrounds.readings.DeviceDays;
 import org.tankrounds.readings.Reading;
 import org.tankrounds.readings.ReadingRepository;
+import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Formats;
 import org.tankrounds.web.NotFoundException;
@@ -29,6 +33,7 @@ import org.tankrounds.web.Pages;
 /** The page of one tank, and a teacher's list of them. */
 public final class TankHandlers {
     static final int LOG_ROWS = 20;
+    private static final Duration DONE_LATELY = Duration.ofDays(3);
     private static final String TWO_WEEKS = "weeks";
 
     private final Transactions transactions;
@@ -38,12 +43,15 @@ public final class TankHandlers {
     private final ForecastRepository forecasts;
     private final ReadingRepository readings;
     private final DeviceDays deviceDays;
+    private final LookRepository looks;
+    private final TaskRepository tasks;
     private final Pages pages;
     private final ObjectMapper json;
 
     public TankHandlers(
             Transactions transactions, Clock clock, TankRepository tanks, TankInputs inputs,
-            ForecastRepository forecasts, ReadingRepository readings, Pages pages, ObjectMapper json) {
+            ForecastRepository forecasts, ReadingRepository readings, LookRepository looks,
+            TaskRepository tasks, Pages pages, ObjectMapper json) {
         this.transactions = transactions;
         this.clock = clock;
         this.tanks = tanks;
@@ -51,6 +59,8 @@ public final class TankHandlers {
         this.forecasts = forecasts;
         this.readings = readings;
         this.deviceDays = new DeviceDays(readings);
+        this.looks = looks;
+        this.tasks = tasks;
         this.pages = pages;
         this.json = json;
     }
@@ -134,6 +144,9 @@ public final class TankHandlers {
         List<Reading> log = deviceDays.listOthers(tx, chapterId, tank, days, LOG_ROWS);
         Optional<Reading> saved =
                 savedCode.flatMap(code -> readings.findHolding(tx, chapterId, tank.tankId(), code));
-        return new TankPages.Known(input, forecasts.find(tx, chapterId, tank.tankId()), log, days, saved);
+        return new TankPages.Known(input, forecasts.find(tx, chapterId, tank.tankId()), log, days, saved,
+                looks.list(tx, chapterId, tank.tankId(), 1).stream()
+                        .filter(look -> look.seenAt().isAfter(now.minus(Look.LATELY))).findFirst(),
+                tasks.list(tx, chapterId, tank.tankId(), now.minus(DONE_LATELY)));
     }
 }

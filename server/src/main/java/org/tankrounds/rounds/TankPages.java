@@ -4,7 +4,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tankrounds.advice.Remedy;
+import org.tankrounds.behaviour.Look;
+import org.tankrounds.fish.Stage;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.pages.SeasonChart;
 import org.tankrounds.pages.TankPage;
@@ -12,6 +15,7 @@ import org.tankrounds.pages.WaysPicture;
 import org.tankrounds.places.Tank;
 import org.tankrounds.readings.DeviceDay;
 import org.tankrounds.readings.Reading;
+import org.tankrounds.tasks.Task;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Formats;
 import org.tankrounds.web.Role;
@@ -26,7 +30,7 @@ final class TankPages {
 
     /** What one page is made of. */
     record Known(TankInput input, Optional<TankForecast> forecast, List<Reading> log, List<DeviceDay> days,
-            Optional<Reading> saved) {
+            Optional<Reading> saved, Optional<Look> look, List<Task> tasks) {
         Tank tank() {
             return input.tank();
         }
@@ -59,7 +63,7 @@ final class TankPages {
                 heading.of(tank, known.forecast()),
                 backText(), caller.role() == Role.TEACHER ? "/tanks" : "/rounds",
                 tank.school(), about(known), saved(known), tank.code(),
-                advice(known), together(known),
+                advice(known), together(known), tasks(known),
                 reasons(known), ways(known), NarrowWording.readingOrFact(known.input(), known.forecast()),
                 pictures(known, season, twoWeeks),
                 holding.facts(known.input(), known.forecast(), season.development()),
@@ -122,14 +126,27 @@ final class TankPages {
     }
 
     private List<TankPage.Sentence> reasons(Known known) {
-        return known.forecast().stream().flatMap(row -> wording.of(row.forecast().reasons()).stream())
-                .map(phrase -> new TankPage.Sentence(phrase.lead(), phrase.rest()))
-                .toList();
+        Stream<TankPage.Sentence> read = known.forecast().stream()
+                .flatMap(row -> wording.of(row.forecast().reasons()).stream())
+                .map(phrase -> new TankPage.Sentence(phrase.lead(), phrase.rest()));
+        return Stream.concat(seen(known).stream(), read).toList();
+    }
+
+    private Optional<TankPage.Sentence> seen(Known known) {
+        Stage stage = known.forecast().map(row -> row.forecast().stage()).orElse(Stage.FEEDING);
+        return known.look().filter(look -> !look.worries(stage).isEmpty())
+                .map(look -> new TankPage.Sentence(SeenWording.sentence(look, stage, formats), ""));
+    }
+
+    /** What the class was asked, and what it ticked. */
+    private List<String> tasks(Known known) {
+        return known.tasks().stream().map(task -> task.doneAt().map(at -> "Done " + formats.moment(at) + ": ")
+                .orElse("Asked " + formats.moment(task.askedAt()) + ", not done yet: ") + task.words()).toList();
     }
 
     private TankPage.Season pictures(Known known, TankSeason season, boolean twoWeeks) {
         Instant from = twoWeeks ? formats.now().minus(TWO_WEEKS) : season.from();
-        SeasonAxis axis = new SeasonAxis(from, formats.now());
+        SeasonAxis axis = SeasonAxis.ahead(from, formats.now());
         SeasonPictures pictures = new SeasonPictures(formats, axis);
         List<SeasonChart> charts = season.series().stream().map(pictures::draw).toList();
         String here = "/tanks/" + known.tank().code();

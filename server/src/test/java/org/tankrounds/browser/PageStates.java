@@ -34,7 +34,7 @@ final class PageStates {
     private PageStates() {}
 
     static List<PageState> all() {
-        return Stream.of(signingIn(), cards(), rounds(), readings(), people(), places(), season(), beginnings())
+        return Stream.of(signingIn(), cards(), rounds(), readings(), classes(), people(), places(), season(), beginnings())
                 .flatMap(List::stream).toList();
     }
 
@@ -155,6 +155,28 @@ final class PageStates {
                         fill("Why", "seen later"),
                         meanwhile(fill("Note", "the filter is still"), fill("Why", "it has stopped"), send()),
                         send()).answered(409));
+    }
+
+    private static List<PageState> classes() {
+        String ours = "/tanks/{cardTank}/class";
+        String fish = "/tanks/{cardTank}/fish";
+        return List.of(
+                see(CLASS, ours),
+                see(TEACHER, "/tanks/{tank}/class"),
+                see(MENTOR, "/tanks/{calmTank}/class"),
+                see(BEGINNER, "/tanks/{newTank}/class"),
+                see(COORDINATOR, ours).after("asking nothing", press("Ask the class")).answered(422),
+                see(COORDINATOR, ours).after("asking the class", fill("Ask the class", "Read the pH twice"),
+                        press("Ask the class")),
+                see(CLASS, ours).after("ticking what was asked", press("Done")),
+                see(CLASS, fish),
+                see(BEGINNER, "/tanks/{newTank}/fish"),
+                see(CLASS, fish).after("seeing something grave", choose("They breathe", "gasping at the surface"), send()),
+                see(CLASS, fish).after("seeing nothing", send()).answered(422),
+                see(CLASS, fish).after("a measurement that cannot be", fill("How many fish", "10"),
+                        fill("Mean length", "4.5"), press("Keep the measurement")).answered(422),
+                see(CLASS, fish).after("a measurement", fill("How many fish", "10"), fill("Mean length", "45"),
+                        press("Keep the measurement")));
     }
 
     private static List<PageState> people() {

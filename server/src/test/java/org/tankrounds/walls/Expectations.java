@@ -38,6 +38,7 @@ final class Expectations {
             coordinator's thing  |ask ask |-   -   -   own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
             tank's page          |ask ask |own -   own own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
             class's page         |ask ask |own -   own own |-   -   -   |own -   -   ask |ask ask ask |ask ask |ask
+            tank for the rounds  |ask ask |-   -   own own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
             tank in one's care   |ask ask |own -   -   own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
             tank for scripts     |401 401 |401 401 401 401 |401 401 401 |401 401 401 401 |own -   -   |own -   |401
             chapter for scripts  |401 401 |401 401 401 401 |401 401 401 |401 401 401 401 |403 403 403 |own own |401
@@ -82,6 +83,18 @@ final class Expectations {
             POST /tanks/{tank}/log                                 | class's page
             GET  /tanks/{tank}/readings/{reading}                  | tank's page
             POST /tanks/{tank}/readings/{reading}                  | tank's page
+
+            GET  /tanks/{tank}/class                               | class's page
+            POST /tanks/{tank}/tasks                               | tank for the rounds
+            POST /tanks/{tank}/tasks/{task}/done                   | class's page
+            POST /tanks/{tank}/tasks/{task}/undone                 | class's page
+            POST /tanks/{tank}/tasks/{task}/dropped                | tank for the rounds
+            POST /tanks/{tank}/advice/{act}/done                   | class's page
+            GET  /tanks/{tank}/fish                                | class's page
+            POST /tanks/{tank}/fish/looks                          | class's page
+            POST /tanks/{tank}/fish/looks/{look}/withdrawn         | class's page
+            POST /tanks/{tank}/fish/samples                        | class's page
+            POST /tanks/{tank}/fish/samples/{sample}/withdrawn     | class's page
 
             GET  /tanks/{tank}/card                                | tank in one's care
             POST /tanks/{tank}/card                                | tank in one's care

@@ -9,25 +9,35 @@ import static org.tankrounds.db.schema.Tables.SEASONS;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.Field;
 import org.jooq.Table;
 import org.jooq.impl.DSL;
+import org.tankrounds.behaviour.LookRepository;
+import org.tankrounds.behaviour.Seen;
 import org.tankrounds.people.PasswordHashes;
 import org.tankrounds.people.Person;
 import org.tankrounds.people.PersonRepository;
 import org.tankrounds.people.PersonRepository.Details;
 import org.tankrounds.people.TokenRepository;
+import org.tankrounds.season.FishSample;
+import org.tankrounds.season.FishSampleRepository;
+import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.testing.Browserless;
 import org.tankrounds.testing.Cast;
 import org.tankrounds.testing.TestApp;
 import org.tankrounds.testing.TestClock;
+import org.tankrounds.web.Caller;
 import org.tankrounds.web.Role;
 
 /**
@@ -96,7 +106,24 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
                 .where(CLASSROOMS.CHAPTER_ID.eq(cast.chapterId())).limit(1).fetchSingle(CLASSROOMS.NAME));
         things.put("kit", tx.select(KITS.NAME).from(KITS).where(KITS.CHAPTER_ID.eq(cast.chapterId()))
                 .limit(1).fetchSingle(KITS.NAME));
+        things.put("act", "skip_feed");
+        things.putAll(classDeeds(tx, cast, word));
         return new MarkedChapter(cast, word, things, disabled, revoked.secret());
+    }
+
+    /** What the class of tank A was asked to do, saw and measured. */
+    private static Map<String, String> classDeeds(DSLContext tx, Cast cast, String word) {
+        Caller coordinator = new Caller(Role.COORDINATOR, cast.chapterId(),
+                OptionalInt.of(cast.coordinator().personId()), OptionalInt.empty(), "", "", "", cast.chapter().zone(), "");
+        int tankId = cast.tankA().tankId();
+        int task = new TaskRepository().ask(tx, coordinator, tankId, word, TestClock.START);
+        new LookRepository().add(
+                tx, coordinator, tankId, UUID.randomUUID(), List.of(Seen.GASPING), TestClock.START);
+        new FishSampleRepository().add(tx, coordinator, tankId, UUID.randomUUID(),
+                new FishSample(0, TestClock.START, 10, 30, OptionalDouble.empty()));
+        int look = new LookRepository().list(tx, cast.chapterId(), tankId, 1).get(0).lookId();
+        int sample = new FishSampleRepository().list(tx, cast.chapterId(), tankId, Instant.EPOCH).get(0).sampleId();
+        return Map.of("task", Integer.toString(task), "look", Integer.toString(look), "sample", Integer.toString(sample));
     }
 
     private static void mark(

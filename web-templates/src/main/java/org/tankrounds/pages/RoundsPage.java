@@ -22,6 +22,7 @@ public record RoundsPage(
      * @param place in the order of the rounds, from 1
      * @param lead the largest reason
      * @param rest what follows it in the same line
+     * @param seen what the class saw of its fish; may be empty
      * @param more further reasons, smaller
      * @param picture null where nothing is worth drawing
      * @param odds "7 in 10"
@@ -30,8 +31,8 @@ public record RoundsPage(
      * @param spread how far apart the ways lie in which it could go, in a few words; may be empty
      */
     public record Row(
-            String code, int place, String school, String room, String lead, String rest, String more,
-            SmallPicture picture, String odds, int tenths, boolean dots, String spread,
+            String code, int place, String school, String room, String lead, String rest, String seen,
+            String more, SmallPicture picture, String odds, int tenths, boolean dots, String spread,
             String bring, String lastLook) {
 
         public String to() {

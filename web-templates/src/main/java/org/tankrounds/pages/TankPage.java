@@ -9,13 +9,15 @@ import java.util.List;
  * @param backText empty for a class that came with its card, which sees this tank only
  * @param saved what became of a reading that was just put in; empty otherwise
  * @param together what all of the advice is expected to do; may be empty
+ * @param tasks what the class was asked to do, or ticked as done, lately
  * @param ways how it could go; null before the first forecast
  * @param inCharge whether the reader hands out the tank's card
  * @param narrows the one reading or fact that would narrow it most, as a sentence; may be empty
  */
 public record TankPage(
         String title, String backText, String backTo, String school, String about, String saved,
-        String code, List<Advice> advice, String together, List<Sentence> reasons, WaysPicture ways, String narrows,
+        String code, List<Advice> advice, String together, List<String> tasks,
+        List<Sentence> reasons, WaysPicture ways, String narrows,
         Season season, List<Fact> facts, List<LogRow> log, boolean mayLog,
         boolean inCharge) implements Page {
 
@@ -71,6 +73,10 @@ public record TankPage(
 
     public String logTo() {
         return "/tanks/" + code + "/log";
+    }
+
+    public String classTo() {
+        return "/tanks/" + code + "/class";
     }
 
     public String cardTo() {

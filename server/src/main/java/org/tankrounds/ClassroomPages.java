@@ -1,0 +1,28 @@
+package org.tankrounds;
+
+import java.time.Clock;
+import org.tankrounds.behaviour.LookRepository;
+import org.tankrounds.classroom.ClassDesk;
+import org.tankrounds.classroom.ClassHandlers;
+import org.tankrounds.classroom.FishHandlers;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.jobs.AfterChange;
+import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.places.KitRepository;
+import org.tankrounds.rounds.TanksToday;
+import org.tankrounds.season.FishSampleRepository;
+import org.tankrounds.tasks.TaskRepository;
+import org.tankrounds.web.Pages;
+
+/** The pages of a class: its tank in plain words, and its fish. */
+record ClassroomPages(ClassHandlers classes, FishHandlers fish) {
+
+    static ClassroomPages of(Transactions transactions, TanksToday today, KitRepository kits, LookRepository looks,
+            TaskRepository tasks, DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages, Clock clock) {
+        FishSampleRepository samples = new FishSampleRepository();
+        ClassDesk desk = new ClassDesk(transactions, today, kits, looks, samples, tasks, pages, clock);
+        return new ClassroomPages(
+                new ClassHandlers(transactions, tasks, desk),
+                new FishHandlers(transactions, looks, samples, dirtyTanks, afterChange, desk));
+    }
+}

@@ -1,0 +1,65 @@
+package org.tankrounds.behaviour;
+
+import static org.tankrounds.db.schema.Tables.FISH_LOOKS;
+
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import org.jooq.Record;
+import org.tankrounds.web.Caller;
+
+/** What was seen of the fish; a look that was taken back is nowhere shown. */
+public final class LookRepository {
+
+    /** @return false where the same form was stored before */
+    public boolean add(DSLContext tx, Caller caller, int tankId, UUID submissionId, List<Seen> seen,
+            Instant now) {
+        return tx.insertInto(FISH_LOOKS)
+                .set(FISH_LOOKS.CHAPTER_ID, caller.chapterId())
+                .set(FISH_LOOKS.TANK_ID, tankId)
+                .set(FISH_LOOKS.SUBMISSION_ID, submissionId)
+                .set(FISH_LOOKS.SEEN_AT, now)
+                .set(FISH_LOOKS.SEEN, seen.stream().map(Seen::code).toArray(String[]::new))
+                .set(FISH_LOOKS.PERSON_ID, caller.personId().isPresent() ? caller.personId().getAsInt() : null)
+                .set(FISH_LOOKS.CARD_ID, caller.cardId().isPresent() ? caller.cardId().getAsInt() : null)
+                .onConflict(FISH_LOOKS.CHAPTER_ID, FISH_LOOKS.TANK_ID, FISH_LOOKS.SUBMISSION_ID).doNothing()
+                .execute() == 1;
+    }
+
+    /** @return false where the tank has no such look, or it was taken back before */
+    public boolean withdraw(DSLContext tx, int chapterId, int tankId, int lookId, Instant now) {
+        return tx.update(FISH_LOOKS)
+                .set(FISH_LOOKS.WITHDRAWN_AT, now)
+                .where(FISH_LOOKS.CHAPTER_ID.eq(chapterId)).and(FISH_LOOKS.LOOK_ID.eq(lookId))
+                .and(FISH_LOOKS.TANK_ID.eq(tankId)).and(FISH_LOOKS.WITHDRAWN_AT.isNull())
+                .execute() == 1;
+    }
+
+    /** The newest first. */
+    public List<Look> list(DSLContext tx, int chapterId, int tankId, int limit) {
+        return tx.selectFrom(FISH_LOOKS)
+                .where(FISH_LOOKS.CHAPTER_ID.eq(chapterId)).and(FISH_LOOKS.TANK_ID.eq(tankId))
+                .and(FISH_LOOKS.WITHDRAWN_AT.isNull())
+                .orderBy(FISH_LOOKS.SEEN_AT.desc(), FISH_LOOKS.LOOK_ID.desc())
+                .limit(limit)
+                .fetch(LookRepository::look);
+    }
+
+    /** The newest look of each tank since a moment. */
+    public Map<Integer, Look> newest(DSLContext tx, int chapterId, Instant since) {
+        return tx.selectDistinct(FISH_LOOKS.asterisk()).on(FISH_LOOKS.TANK_ID)
+                .from(FISH_LOOKS)
+                .where(FISH_LOOKS.CHAPTER_ID.eq(chapterId)).and(FISH_LOOKS.SEEN_AT.ge(since))
+                .and(FISH_LOOKS.WITHDRAWN_AT.isNull())
+                .orderBy(FISH_LOOKS.TANK_ID, FISH_LOOKS.SEEN_AT.desc(), FISH_LOOKS.LOOK_ID.desc())
+                .fetchMap(FISH_LOOKS.TANK_ID, LookRepository::look);
+    }
+
+    private static Look look(Record row) {
+        return new Look(row.get(FISH_LOOKS.LOOK_ID), row.get(FISH_LOOKS.SEEN_AT),
+                Arrays.stream(row.get(FISH_LOOKS.SEEN)).flatMap(code -> Seen.ofCode(code).stream()).toList());
+    }
+}

@@ -1,0 +1,85 @@
+package org.tankrounds.classroom;
+
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Set;
+import org.jooq.DSLContext;
+import org.tankrounds.behaviour.LookRepository;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.pages.FormField;
+import org.tankrounds.places.KitRepository;
+import org.tankrounds.rounds.TankToday;
+import org.tankrounds.rounds.TanksToday;
+import org.tankrounds.season.FishSampleRepository;
+import org.tankrounds.tasks.TaskRepository;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.Formats;
+import org.tankrounds.web.Pages;
+import org.tankrounds.web.Role;
+
+/** Gathers what the pages of a class show, and shows them. */
+public final class ClassDesk {
+    static final String ASK = "task";
+    private static final Duration DONE_LATELY = Duration.ofDays(3);
+    private static final Duration A_SEASON = Duration.ofDays(300);
+    private static final int LOOKS = 20;
+
+    private final Transactions transactions;
+    private final TanksToday tanks;
+    private final KitRepository kits;
+    private final LookRepository looks;
+    private final FishSampleRepository samples;
+    private final TaskRepository tasks;
+    private final Pages pages;
+    private final Clock clock;
+
+    public ClassDesk(Transactions transactions, TanksToday tanks, KitRepository kits, LookRepository looks,
+            FishSampleRepository samples, TaskRepository tasks, Pages pages, Clock clock) {
+        this.transactions = transactions;
+        this.tanks = tanks;
+        this.kits = kits;
+        this.looks = looks;
+        this.samples = samples;
+        this.tasks = tasks;
+        this.pages = pages;
+        this.clock = clock;
+    }
+
+    Instant now() {
+        return clock.instant();
+    }
+
+    ClassPages.Known load(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        return transactions.inChapter(caller.chapterId(), tx -> load(tx, caller, ctx.pathParam("tank")));
+    }
+
+    private ClassPages.Known load(DSLContext tx, Caller caller, String tankCode) {
+        Instant now = now();
+        TankToday today = tanks.load(tx, caller, tankCode, now);
+        int tankId = today.tank().tankId();
+        return new ClassPages.Known(today, kits.get(tx, caller.chapterId(), today.tank().kitId()),
+                looks.list(tx, caller.chapterId(), tankId, LOOKS),
+                samples.list(tx, caller.chapterId(), tankId, now.minus(A_SEASON)),
+                tasks.list(tx, caller.chapterId(), tankId, now.minus(DONE_LATELY)));
+    }
+
+    void show(Context ctx, String saved, FormField ask) {
+        ClassPages.Known known = load(ctx);
+        boolean mayAsk = Set.of(Role.ROUNDS).contains(Caller.of(ctx).role());
+        Formats formats = new Formats(known.tank().zone(), now());
+        pages.show(ctx, "classroom/class", new ClassPages(known, formats, mayAsk).page(saved, ask));
+    }
+
+    void show(Context ctx, FishPages.Typed typed) {
+        ClassPages.Known known = load(ctx);
+        Formats formats = new Formats(known.tank().zone(), now());
+        pages.show(ctx, "classroom/fish", new FishPages(known, formats).page(typed));
+    }
+
+    static FormField ask(String typed) {
+        return FormField.text(ASK, "Ask the class to do something", typed);
+    }
+}

@@ -1,0 +1,115 @@
+package org.tankrounds.classroom;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tankrounds.advice.Act;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.rounds.TankToday;
+import org.tankrounds.tasks.Task;
+import org.tankrounds.tasks.TaskRepository;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.FormInput;
+import org.tankrounds.web.NotFoundException;
+import org.tankrounds.web.Pages;
+
+/** The page of a class, and what it is asked to do and ticks as done. */
+public final class ClassHandlers {
+    private static final String SAVED = "saved";
+    private static final Map<String, String> RECEIPTS = Map.of(
+            "done", "Noted as done. Your coordinator sees it too.",
+            "undone", "Taken back.",
+            "asked", "The class sees it from now on.",
+            "changed", "What was to be done has changed meanwhile. Nothing was noted: look at the list again.");
+
+    private final Transactions transactions;
+    private final TaskRepository tasks;
+    private final ClassDesk desk;
+
+    public ClassHandlers(Transactions transactions, TaskRepository tasks, ClassDesk desk) {
+        this.transactions = transactions;
+        this.tasks = tasks;
+        this.desk = desk;
+    }
+
+    public void show(Context ctx) {
+        desk.show(ctx, RECEIPTS.getOrDefault(Optional.ofNullable(ctx.queryParam(SAVED)).orElse(""), ""), ClassDesk.ask(""));
+    }
+
+    /** A person asks the class. */
+    public void ask(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        int tankId = desk.load(ctx).tank().tankId();
+        FormInput form = FormInput.of(ctx, List.of(ClassDesk.ASK));
+        String words = form.required(ClassDesk.ASK, Task.LONGEST,
+                "Write in a few words what the class should do, such as \"Read the pH twice on Monday\".");
+        if (!form.ok()) {
+            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+            desk.show(ctx, "", form.textBox(ClassDesk.ASK, ClassDesk.ask("").label()));
+            return;
+        }
+        transactions.inChapter(caller.chapterId(), tx -> tasks.ask(tx, caller, tankId, words, desk.now()));
+        back(ctx, "asked");
+    }
+
+    public void finish(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        int tankId = desk.load(ctx).tank().tankId();
+        boolean noted = transactions.inChapter(caller.chapterId(),
+                tx -> tasks.finish(tx, caller, tankId, taskId(ctx), desk.now()));
+        back(ctx, noted ? "done" : "changed");
+    }
+
+    public void undo(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        int tankId = desk.load(ctx).tank().tankId();
+        boolean noted = transactions.inChapter(caller.chapterId(),
+                tx -> tasks.undo(tx, caller.chapterId(), tankId, taskId(ctx), desk.now()));
+        back(ctx, noted ? "undone" : "changed");
+    }
+
+    public void drop(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        int tankId = desk.load(ctx).tank().tankId();
+        boolean noted = transactions.inChapter(caller.chapterId(),
+                tx -> tasks.drop(tx, caller.chapterId(), tankId, taskId(ctx), desk.now()));
+        back(ctx, noted ? "undone" : "changed");
+    }
+
+    /** A class did what the advice said; kept in the words that it read. */
+    public void tick(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        TankToday today = desk.load(ctx).today();
+        Act.Kind kind = kind(ctx.pathParam("act"));
+        Optional<TankToday.Advised> advised = today.advice().stream().filter(one -> one.kind() == kind).findFirst();
+        advised.ifPresent(one -> transactions.inChapter(caller.chapterId(), tx -> tasks.tick(tx, caller,
+                today.tank().tankId(), ClassPages.code(kind), one.words().act(), desk.now())));
+        back(ctx, advised.isPresent() ? "done" : "changed");
+    }
+
+    private static Act.Kind kind(String code) {
+        for (Act.Kind kind : Act.Kind.values()) {
+            if (ClassPages.code(kind).equals(code)) {
+                return kind;
+            }
+        }
+        throw new NotFoundException("act");
+    }
+
+    static int taskId(Context ctx) {
+        return number(ctx.pathParam("task"), "task");
+    }
+
+    static int number(String text, String what) {
+        if (!text.matches("[0-9]{1,9}")) {
+            throw new NotFoundException(what);
+        }
+        return Integer.parseInt(text);
+    }
+
+    private static void back(Context ctx, String saved) {
+        ctx.redirect("/tanks/" + ctx.pathParam("tank") + "/class?" + SAVED + "=" + saved, HttpStatus.SEE_OTHER);
+    }
+}

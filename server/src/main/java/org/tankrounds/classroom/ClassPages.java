@@ -1,0 +1,139 @@
+package org.tankrounds.classroom;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.tankrounds.advice.Act;
+import org.tankrounds.behaviour.Look;
+import org.tankrounds.behaviour.LookWording;
+import org.tankrounds.fish.Development;
+import org.tankrounds.pages.ClassPage;
+import org.tankrounds.pages.ClassPage.Done;
+import org.tankrounds.pages.ClassPage.Feed;
+import org.tankrounds.pages.ClassPage.Todo;
+import org.tankrounds.pages.FormField;
+import org.tankrounds.pages.TankPage;
+import org.tankrounds.places.Kit;
+import org.tankrounds.places.Tank;
+import org.tankrounds.readings.LogBoxes;
+import org.tankrounds.rounds.TankToday;
+import org.tankrounds.rounds.TankToday.Advised;
+import org.tankrounds.rounds.TankToday.Level;
+import org.tankrounds.season.FishSample;
+import org.tankrounds.tasks.Task;
+import org.tankrounds.web.Formats;
+
+/** From what is known of a tank to the page of its class. */
+final class ClassPages {
+    private static final Duration SILENT = Duration.ofDays(5);
+    private static final double WHOLE = 100;
+
+    /** What one page is made of; looks, samples and tasks are the newest first. */
+    record Known(TankToday today, Kit kit, List<Look> looks, List<FishSample> samples, List<Task> tasks) {
+        Tank tank() {
+            return today.tank();
+        }
+    }
+
+    private final Known known;
+    private final Formats formats;
+    private final boolean mayAsk;
+    private final LevelWording levels;
+    private final StoryWording stories;
+
+    /** @param mayAsk whether the reader may ask the class to do something */
+    ClassPages(Known known, Formats formats, boolean mayAsk) {
+        this.known = known;
+        this.formats = formats;
+        this.mayAsk = mayAsk;
+        this.levels = new LevelWording(formats, known.today(), new LogBoxes(known.tank(), known.kit()));
+        this.stories = new StoryWording(formats);
+    }
+
+    ClassPage page(String saved, FormField ask) {
+        List<Level> newest = known.today().levels();
+        Optional<Development> lot = known.today().development();
+        return new ClassPage((ask.wrong() ? "Error: " : "") + title(newest),
+                known.tank().school() + ", " + known.tank().classroom(), known.tank().code(), saved,
+                newest.stream().map(levels::measured).toList(), todo(), done(),
+                lot.map(this::feed).orElse(null), lot.map(eggs -> stories.warmth(known.today(), eggs)).orElse(null),
+                stories.nitrogen(newest, levels), known.today().filter().map(StoryWording::now).orElse(""),
+                known.today().pictures(formats), fish(), mayAsk, ask);
+    }
+
+    private String title(List<Level> newest) {
+        Optional<Level> beyond = newest.stream().filter(levels::isBeyondLately).findFirst();
+        if (beyond.isPresent()) {
+            return LevelWording.name(beyond.get()) + " is beyond what the fish bear: tell an adult";
+        }
+        if (known.today().needsCareToday()) {
+            return "The fish need care today: see what to do";
+        }
+        Optional<Instant> last = known.today().lastLookAt();
+        if (last.isEmpty()) {
+            return "Nobody has measured this tank yet";
+        }
+        return last.get().isBefore(formats.now().minus(SILENT)) ? "Nobody has measured since " + formats.since(last.get())
+                : "What was measured is good for the fish";
+    }
+
+    private Feed feed(Development lot) {
+        return new FeedWording(formats).feed(known.today(), lot, FishSize.of(known.today(), lot, known.samples()));
+    }
+
+    private List<Todo> todo() {
+        List<Todo> todo = new ArrayList<>();
+        known.tasks().stream().filter(Task::isOpen).forEach(task -> todo.add(asked(task)));
+        known.today().advice().stream().filter(this::isNotJustDone).forEach(advised -> todo.add(advised(advised)));
+        return todo;
+    }
+
+    private Todo asked(Task task) {
+        String to = here() + "/tasks/" + task.taskId();
+        return new Todo(task.words(), "", "", "Asked by " + task.askedBy().orElse("the coordinator") + ", "
+                + formats.moment(task.askedAt()), to + "/done", "", "", mayAsk ? to + "/dropped" : "");
+    }
+
+    private boolean isNotJustDone(Advised advised) {
+        Instant lately = formats.now().minus(Task.SAME_DEED);
+        return known.tasks().stream().noneMatch(task -> task.act().equals(Optional.of(code(advised.kind())))
+                && task.doneAt().filter(lately::isBefore).isPresent());
+    }
+
+    /** What a reading tells is not ticked: the reading is the record, and the forecast counts it. */
+    private Todo advised(Advised advised) {
+        TankPage.Advice words = advised.words();
+        return switch (advised.kind()) {
+            case ASK_FOR_READING -> new Todo(words.act().replaceFirst("^Ask for a reading: ", "Measure: "), words.how(),
+                    words.caution(), "", "", here() + "/log", "Put it in", "");
+            case WATER_CHANGE -> new Todo(words.act(), words.how(), words.caution(), "", "", here() + "/log"
+                    + (advised.amount().isPresent() && advised.amount().getAsDouble() <= WHOLE
+                            ? "?water_change=" + Math.round(advised.amount().getAsDouble()) : ""),
+                    "Done: put it in", "");
+            default -> new Todo(words.act(), words.how(), words.caution(), "",
+                    here() + "/advice/" + code(advised.kind()) + "/done", "", "", "");
+        };
+    }
+
+    private List<Done> done() {
+        return known.tasks().stream().filter(task -> !task.isOpen()).map(task -> new Done(task.words(),
+                formats.moment(task.doneAt().orElseThrow()), here() + "/tasks/" + task.taskId() + "/undone")).toList();
+    }
+
+    private String fish() {
+        return known.looks().stream().findFirst().map(look -> "Seen " + formats.moment(look.seenAt()) + ": "
+                + LookWording.list(look.seen()) + ".").orElse("");
+    }
+
+    private String here() {
+        return "/tanks/" + known.tank().code();
+    }
+
+    /** How an act is called in addresses and in the database. */
+    static String code(Act.Kind kind) {
+        return kind.name().toLowerCase(Locale.ROOT);
+    }
+}

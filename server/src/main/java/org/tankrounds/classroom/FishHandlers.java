@@ -1,0 +1,174 @@
+package org.tankrounds.classroom;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.UUID;
+import java.util.function.Predicate;
+import org.jooq.DSLContext;
+import org.tankrounds.behaviour.Behaviour;
+import org.tankrounds.behaviour.LookRepository;
+import org.tankrounds.behaviour.Seen;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.fish.LengthWeight;
+import org.tankrounds.jobs.AfterChange;
+import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.places.Tank;
+import org.tankrounds.season.FishSample;
+import org.tankrounds.season.FishSampleRepository;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.FormInput;
+import org.tankrounds.web.TypedNumber;
+
+/** What a class sees of its fish, and how long and heavy they are. */
+public final class FishHandlers {
+    private static final String SAVED = "saved";
+    private static final String SUBMISSION = "submission_id";
+    private static final int MOST_FISH = 1000;
+    private static final String LOOKED = "look";
+    private static final Map<String, String> RECEIPTS = Map.of(
+            LOOKED, "Kept. Your coordinator sees it.",
+            "sample", "Kept. Today’s feed is worked out from it.",
+            "withdrawn", "Taken back.");
+
+    private final Transactions transactions;
+    private final LookRepository looks;
+    private final FishSampleRepository samples;
+    private final DirtyTanks dirtyTanks;
+    private final AfterChange afterChange;
+    private final ClassDesk desk;
+
+    public FishHandlers(Transactions transactions, LookRepository looks, FishSampleRepository samples,
+            DirtyTanks dirtyTanks, AfterChange afterChange, ClassDesk desk) {
+        this.transactions = transactions;
+        this.looks = looks;
+        this.samples = samples;
+        this.dirtyTanks = dirtyTanks;
+        this.afterChange = afterChange;
+        this.desk = desk;
+    }
+
+    public void show(Context ctx) {
+        String saved = Optional.ofNullable(ctx.queryParam(SAVED)).orElse("");
+        desk.show(ctx, FishPages.Typed.nothing(RECEIPTS.getOrDefault(saved, ""), LOOKED.equals(saved)));
+    }
+
+    public void look(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        Tank tank = desk.load(ctx).tank();
+        List<Seen> seen = seen(ctx);
+        if (seen.isEmpty()) {
+            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+            desk.show(ctx, new FishPages.Typed("", "Choose at least one thing that you saw.", seen,
+                    FormInput.showing(Map.of()), false));
+            return;
+        }
+        change(caller, tank, tx -> looks.add(tx, caller, tank.tankId(), submissionId(ctx), seen, desk.now()));
+        back(ctx, LOOKED);
+    }
+
+    public void withdrawLook(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        Tank tank = desk.load(ctx).tank();
+        int lookId = ClassHandlers.number(ctx.pathParam("look"), "look");
+        change(caller, tank, tx -> looks.withdraw(tx, caller.chapterId(), tank.tankId(), lookId, desk.now()));
+        back(ctx, "withdrawn");
+    }
+
+    /** The board tells of looks, so that it has to be made anew. */
+    private void change(Caller caller, Tank tank, Predicate<DSLContext> work) {
+        boolean changed = transactions.inChapter(caller.chapterId(), tx -> {
+            boolean done = work.test(tx);
+            if (done) {
+                dirtyTanks.mark(tx, caller.chapterId(), tank.tankId(), desk.now());
+            }
+            return done;
+        });
+        if (changed) {
+            afterChange.changed(caller.chapterId());
+        }
+    }
+
+    public void measure(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        Tank tank = desk.load(ctx).tank();
+        FormInput form = FormInput.of(ctx, FishPages.MEASURES);
+        Optional<FishSample> sample = sample(form);
+        if (sample.isEmpty()) {
+            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+            desk.show(ctx, new FishPages.Typed("", "", List.of(), form, false));
+            return;
+        }
+        transactions.inChapter(caller.chapterId(),
+                tx -> samples.add(tx, caller, tank.tankId(), submissionId(ctx), sample.get()));
+        back(ctx, "sample");
+    }
+
+    public void withdrawSample(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        Tank tank = desk.load(ctx).tank();
+        int sampleId = ClassHandlers.number(ctx.pathParam("sample"), "sample");
+        transactions.inChapter(caller.chapterId(),
+                tx -> samples.withdraw(tx, caller.chapterId(), tank.tankId(), sampleId, desk.now()));
+        back(ctx, "withdrawn");
+    }
+
+    private static List<Seen> seen(Context ctx) {
+        List<Seen> seen = new ArrayList<>();
+        Arrays.stream(Behaviour.values()).forEach(behaviour -> Seen.ofCode(
+                Optional.ofNullable(ctx.formParam(behaviour.code())).orElse(""))
+                .filter(one -> one.behaviour() == behaviour).ifPresent(seen::add));
+        return seen;
+    }
+
+    /** Empty where something cannot be taken; then the form says so. */
+    private Optional<FishSample> sample(FormInput form) {
+        int fish = fish(form);
+        OptionalDouble length = form.decimal(FishPages.LENGTH, "The mean length");
+        OptionalDouble weight = form.decimal(FishPages.WEIGHT, "The weight");
+        if (length.isEmpty() || !LengthWeight.LENGTH_MM.holds(length.getAsDouble())) {
+            form.refuse(FishPages.LENGTH, "Write their mean length in millimetres, from 10 to 400, such as 45.");
+        }
+        if (weight.isPresent() && !(weight.getAsDouble() > 0)) {
+            form.refuse(FishPages.WEIGHT, "Write what they weigh together in grams, or leave it empty.");
+        }
+        if (!form.ok()) {
+            return Optional.empty();
+        }
+        FishSample sample = new FishSample(0, desk.now(), fish, length.getAsDouble(), weight);
+        if (!LengthWeight.LIKELY_CONDITION.holds(sample.condition())) {
+            form.refuse(FishPages.WEIGHT, "Fish of " + form.text(FishPages.LENGTH) + " mm weigh about "
+                    + TypedNumber.text(fish * LengthWeight.weightG(length.getAsDouble(), LengthWeight.USUAL_CONDITION), 1)
+                    + " g when there are " + fish + " of them. Is the length in millimetres, and the weight in grams of"
+                    + " all of them together?");
+            return Optional.empty();
+        }
+        return Optional.of(sample);
+    }
+
+    private static int fish(FormInput form) {
+        int fish = TypedNumber.whole(form.text(FishPages.FISH)).orElse(0);
+        if (fish < 1 || fish > MOST_FISH) {
+            form.refuse(FishPages.FISH, "Write how many fish were measured, a whole number such as 10.");
+        }
+        return fish;
+    }
+
+    /** A form without one, or with one made up, is taken as sent once. */
+    private static UUID submissionId(Context ctx) {
+        try {
+            return UUID.fromString(Optional.ofNullable(ctx.formParam(SUBMISSION)).orElse(""));
+        } catch (IllegalArgumentException e) {
+            return UUID.randomUUID();
+        }
+    }
+
+    private static void back(Context ctx, String saved) {
+        ctx.redirect("/tanks/" + ctx.pathParam("tank") + "/fish?" + SAVED + "=" + saved, HttpStatus.SEE_OTHER);
+    }
+}

@@ -1,0 +1,103 @@
+package org.tankrounds.classroom;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.tankrounds.behaviour.Behaviour;
+import org.tankrounds.behaviour.Look;
+import org.tankrounds.behaviour.LookWording;
+import org.tankrounds.behaviour.Seen;
+import org.tankrounds.fish.Stage;
+import org.tankrounds.pages.FishPage;
+import org.tankrounds.pages.FishPage.Group;
+import org.tankrounds.pages.FishPage.Past;
+import org.tankrounds.pages.FishPage.Way;
+import org.tankrounds.pages.FormField;
+import org.tankrounds.season.FishSample;
+import org.tankrounds.web.FormInput;
+import org.tankrounds.web.Formats;
+
+/** From what is known of a tank's fish to the page on which a class says how they are. */
+final class FishPages {
+    static final String FISH = "fish";
+    static final String LENGTH = "mean_length_mm";
+    static final String WEIGHT = "total_weight_g";
+    static final List<String> MEASURES = List.of(FISH, LENGTH, WEIGHT);
+
+    /** What was typed and chosen, and what is to be said about it. */
+    record Typed(String saved, String lookError, List<Seen> seen, FormInput measures, boolean justLooked) {
+        static Typed nothing(String saved, boolean justLooked) {
+            return new Typed(saved, "", List.of(), FormInput.showing(Map.of()), justLooked);
+        }
+    }
+
+    /** A row with its time, to put sightings and measurements in one order. */
+    private record Dated(Instant at, Past past) {}
+
+    private final ClassPages.Known known;
+    private final Formats formats;
+
+    FishPages(ClassPages.Known known, Formats formats) {
+        this.known = known;
+        this.formats = formats;
+    }
+
+    FishPage page(Typed typed) {
+        List<FormField> measures = List.of(
+                typed.measures().numberBox(FISH, "How many fish", ""),
+                typed.measures().numberBox(LENGTH, "Mean length", "mm"),
+                typed.measures().numberBox(WEIGHT, "Weight of all of them", "g, if weighed"));
+        boolean wrong = !typed.lookError().isEmpty() || !typed.measures().ok();
+        return new FishPage((wrong ? "Error: " : "") + "How are the fish?",
+                known.tank().school() + ", " + known.tank().classroom(), known.tank().code(), typed.saved(),
+                typed.justLooked() ? advice() : "", UUID.randomUUID().toString(), known.today().stage() != Stage.EGG,
+                groups(typed.seen()), typed.lookError(), measures, past());
+    }
+
+    private String advice() {
+        return known.looks().stream().findFirst().map(look -> LookWording.advice(look, known.today().stage())).orElse("");
+    }
+
+    private List<Group> groups(List<Seen> chosen) {
+        boolean feeds = !known.today().stage().isBeforeFirstFeeding();
+        return Arrays.stream(Behaviour.values()).filter(behaviour -> feeds || behaviour != Behaviour.APPETITE)
+                .map(behaviour -> new Group(behaviour.code(), LookWording.label(behaviour), ways(behaviour, chosen)))
+                .toList();
+    }
+
+    /** The first has the group's own name as its id: that is where the error summary leads. */
+    private static List<Way> ways(Behaviour behaviour, List<Seen> chosen) {
+        List<Way> ways = new ArrayList<>();
+        for (Seen seen : behaviour.ways()) {
+            String id = ways.isEmpty() ? behaviour.code() : behaviour.code() + "-" + seen.code();
+            ways.add(new Way(id, seen.code(), LookWording.choice(seen), chosen.contains(seen)));
+        }
+        ways.add(new Way(behaviour.code() + "-none", "", "not looked for",
+                chosen.stream().noneMatch(seen -> seen.behaviour() == behaviour)));
+        return ways;
+    }
+
+    private List<Past> past() {
+        String here = "/tanks/" + known.tank().code() + "/fish/";
+        List<Dated> all = new ArrayList<>();
+        for (Look look : known.looks()) {
+            all.add(new Dated(look.seenAt(), new Past(formats.moment(look.seenAt()), LookWording.list(look.seen()),
+                    here + "looks/" + look.lookId() + "/withdrawn")));
+        }
+        for (FishSample sample : known.samples()) {
+            all.add(new Dated(sample.measuredAt(), new Past(formats.moment(sample.measuredAt()), words(sample),
+                    here + "samples/" + sample.sampleId() + "/withdrawn")));
+        }
+        return all.stream().sorted(Comparator.comparing(Dated::at).reversed()).map(Dated::past).toList();
+    }
+
+    private static String words(FishSample sample) {
+        String length = sample.fish() + " fish, " + Formats.number(sample.meanLengthMm(), 0) + " mm on average";
+        return sample.totalWeightG().isPresent() ? length + ", " + Formats.significant(sample.meanWeightG(), 2) + " g each"
+                : length;
+    }
+}

@@ -1,0 +1,41 @@
+package org.tankrounds.behaviour;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.tankrounds.fish.Stage;
+
+/** Common practice, no source. */
+class LookTest {
+
+    @Test
+    void sacFryLyingInACorner_doWhatSacFryDo() {
+        Look look = look(Seen.LYING, Seen.CORNERS);
+        assertThat(look.alarm(Stage.SAC_FRY)).isEqualTo(Alarm.NONE);
+        assertThat(look.alarm(Stage.FEEDING)).isEqualTo(Alarm.WATCH);
+    }
+
+    @Test
+    void oneGraveSign_orTwoSmallOnes_areTold() {
+        assertThat(look(Seen.GASPING).isTold(Stage.FEEDING)).isTrue();
+        assertThat(look(Seen.DARK).isTold(Stage.FEEDING)).isFalse();
+        assertThat(look(Seen.DARK, Seen.REFUSING).isTold(Stage.FEEDING)).isTrue();
+        assertThat(look(Seen.CALM, Seen.EVEN, Seen.EAGER).worries(Stage.FEEDING)).isEmpty();
+    }
+
+    @Test
+    void everyBehaviour_canBeAsUsual_andEveryWayHasWordsOfItsOwn() {
+        for (Behaviour behaviour : Behaviour.values()) {
+            assertThat(behaviour.ways().get(0).alarm(Stage.FEEDING)).as(behaviour.code()).isEqualTo(Alarm.NONE);
+        }
+        assertThat(Arrays.stream(Seen.values()).map(seen -> LookWording.list(List.of(seen)))
+                .filter(words -> !words.contains("corner"))).doesNotHaveDuplicates();
+    }
+
+    private static Look look(Seen... seen) {
+        return new Look(1, Instant.EPOCH, List.of(seen));
+    }
+}

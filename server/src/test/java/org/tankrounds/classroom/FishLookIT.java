@@ -1,0 +1,77 @@
+package org.tankrounds.classroom;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.tankrounds.testing.Browserless;
+import org.tankrounds.testing.Browserless.Answer;
+import org.tankrounds.testing.Cast;
+import org.tankrounds.testing.TestApp;
+
+/** What a class sees of its fish, on its way to the coordinator. */
+final class FishLookIT {
+    private static final TestApp APP = TestApp.shared();
+
+    private final Cast cast = Cast.add(APP.transactions(), "Looks at fish");
+    private final String fish = "/tanks/" + cast.tankA().code() + "/fish";
+    private final Browserless teacher = APP.signedIn(cast.teacherA());
+    private final Browserless coordinator = APP.signedIn(cast.coordinator());
+
+    @Test
+    void gaspingFish_areOnTheBoard_untilTheLookIsTakenBack() {
+        teacher.get(fish);
+        assertThat(look(UUID.randomUUID().toString(), "breathing", "gasping", "swimming", "calm").status()).isEqualTo(303);
+
+        assertThat(teacher.get(fish + "?saved=look").body()).contains("Tell an adult now. More air and no feed");
+        assertThat(coordinator.get("/rounds").body())
+                .contains("The class saw fish gasping at the surface, today 9:00.");
+        assertThat(coordinator.get("/tanks/" + cast.tankA().code()).body())
+                .contains("The class saw fish gasping at the surface, today 9:00.");
+
+        Matcher undo = Pattern.compile(Pattern.quote(fish) + "/looks/\\d+/withdrawn").matcher(teacher.get(fish).body());
+        assertThat(undo.find()).isTrue();
+        teacher.post(undo.group());
+        assertThat(coordinator.get("/rounds").body()).doesNotContain("The class saw");
+    }
+
+    @Test
+    void oneSmallOddity_isKept_andNotCriedOut() {
+        teacher.get(fish);
+        look(UUID.randomUUID().toString(), "colour", "dark");
+
+        assertThat(teacher.get(fish + "?saved=look").body()).contains("darker than usual")
+                .contains("Look again before you go home.");
+        assertThat(coordinator.get("/rounds").body()).doesNotContain("The class saw");
+    }
+
+    @Test
+    void sameFormSentTwice_isOneLook() {
+        String submission = UUID.randomUUID().toString();
+        teacher.get(fish);
+        look(submission, "swimming", "calm");
+        look(submission, "swimming", "calm");
+
+        assertThat(teacher.get(fish).body().split("/withdrawn\"", -1)).hasSize(2);
+    }
+
+    @Test
+    void nothingChosen_orWordsThatAreNotOnTheList_areRefused() {
+        teacher.get(fish);
+
+        Answer answer = look("no-uuid", "swimming", "gasping", "breathing", "");
+
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.body()).contains("Choose at least one thing that you saw.");
+    }
+
+    private Answer look(String submission, String... chosen) {
+        String[] fields = new String[chosen.length + 2];
+        fields[0] = "submission_id";
+        fields[1] = submission;
+        System.arraycopy(chosen, 0, fields, 2, chosen.length);
+        return teacher.post(fish + "/looks", fields);
+    }
+}

@@ -1,0 +1,60 @@
+package org.tankrounds.fish;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LengthWeightTest {
+    private static final double G_PER_POUND = 453.59237;
+
+    /** Leitritz and Lewis 1976, California Fish Bulletin 164, feed chart: fish per pound at whole inches. */
+    @ParameterizedTest(name = "{0} inches")
+    @CsvSource({"1, 2542", "2, 304", "3, 88.3", "4, 37.8", "5, 19.7", "6, 11.6", "8, 4.94", "10, 2.53"})
+    void weight_isThatOfTheHatcheryClass(double inches, double fishPerPound) {
+        double lengthMm = inches * LengthWeight.MM_PER_INCH;
+        double weightG = G_PER_POUND / fishPerPound;
+        assertThat(LengthWeight.weightG(lengthMm, LengthWeight.USUAL_CONDITION))
+                .isCloseTo(weightG, withinPercentage(6));
+        assertThat(LengthWeight.condition(lengthMm, weightG)).isBetween(1.08, 1.17);
+    }
+
+    /** The coefficient in lb/in³ is 36.13 times the metric one as printed (Piper et al. 1982, Fish Hatchery Mgmt.). */
+    @Test
+    void weight_isTheSameInPoundsAndInches() {
+        double poundsByInches = 36.13 * 1.1e-5 * 3 * 3 * 3;
+        assertThat(LengthWeight.weightG(3 * LengthWeight.MM_PER_INCH, 1.1))
+                .isCloseTo(poundsByInches * G_PER_POUND, withinPercentage(0.02));
+    }
+
+    /**
+     * Standard weight of lentic rainbow trout, W = 0.0119 L^2.990, L in cm (Simpkins and Hubert 1996, attribution from
+     * memory), which is about what fish in good condition weigh.
+     */
+    @ParameterizedTest(name = "{0} mm")
+    @CsvSource({"120", "200", "300"})
+    void weight_isNearTheStandardWeight(double lengthMm) {
+        assertThat(LengthWeight.weightG(lengthMm, LengthWeight.USUAL_CONDITION))
+                .isCloseTo(0.0119 * Math.pow(lengthMm / 10, 2.990), withinPercentage(8));
+    }
+
+    @ParameterizedTest(name = "{0} mm")
+    @CsvSource({"25, 0.1719", "30, 0.2970", "40, 0.7040", "50, 1.3750", "75, 4.6406"})
+    void length_isFoundBackFromTheWeight(double lengthMm, double weightG) {
+        assertThat(LengthWeight.weightG(lengthMm, 1.1)).isCloseTo(weightG, within(5e-5));
+        assertThat(LengthWeight.lengthMm(weightG, 1.1)).isCloseTo(lengthMm, within(0.01));
+    }
+
+    /** 50 typed as inches, or as centimetres, is no trout. */
+    @Test
+    void wrongUnit_givesAnUnlikelyCondition() {
+        assertThat(LengthWeight.LIKELY_CONDITION.holds(LengthWeight.condition(50, 1.375))).isTrue();
+        assertThat(LengthWeight.LIKELY_CONDITION.holds(LengthWeight.condition(50, 137.5))).isFalse();
+        assertThatThrownBy(() -> LengthWeight.condition(5, 1.375)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> LengthWeight.lengthMm(0, 1.1)).isInstanceOf(IllegalArgumentException.class);
+    }
+}
