@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.pages.FormField.Option;
 import org.tankrounds.readings.files.Choices;
@@ -55,6 +56,12 @@ final class FileFields {
 
     List<FormField> understood() {
         return understood;
+    }
+
+    /** What the boxes say of themselves, by name; those left to the file say nothing. */
+    Map<String, String> said() {
+        return understood.stream().filter(field -> !field.value().isEmpty())
+                .collect(Collectors.toMap(FormField::name, FormField::value));
     }
 
     private void column(String name, String label, Analyte analyte) {

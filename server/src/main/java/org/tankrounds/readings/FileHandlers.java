@@ -14,7 +14,6 @@ import org.tankrounds.web.Caller;
 import org.tankrounds.web.Formats;
 import org.tankrounds.web.MultipartForm.SentFile;
 import org.tankrounds.web.Pages;
-import org.tankrounds.web.RefusedException;
 import org.tankrounds.web.Uploads;
 
 /** The pages of a tank's logger files. */
@@ -60,7 +59,7 @@ public final class FileHandlers {
     }
 
     public void show(Context ctx) {
-        show(ctx, find(ctx), false);
+        show(ctx, find(ctx), "");
     }
 
     /** Looks at a file again in the light of what was chosen, or keeps it: but only as it was shown. */
@@ -77,10 +76,10 @@ public final class FileHandlers {
             ctx.redirect(here, HttpStatus.SEE_OTHER);
             return;
         }
-        boolean asShown = FilePageMaker.fingerprint(chosen).equals(ctx.formParam("shown"));
+        boolean asShown = FilePageMaker.fingerprint(chosen.said()).equals(ctx.formParam("shown"));
         if (!asShown) {
             ctx.status(OUT_OF_DATE);
-            show(ctx, find(ctx), true);
+            show(ctx, find(ctx), FileWording.CHANGED);
             return;
         }
         keep(ctx, here);
@@ -99,7 +98,7 @@ public final class FileHandlers {
             return;
         }
         ctx.status(UNACCEPTABLE);
-        show(ctx, find(ctx), false);
+        show(ctx, find(ctx), "");
     }
 
     private Found find(Context ctx) {
@@ -121,7 +120,7 @@ public final class FileHandlers {
         return new SentFile(name.isEmpty() ? "file" : name, sent.content());
     }
 
-    private void show(Context ctx, Found found, boolean changed) {
+    private void show(Context ctx, Found found, String alert) {
         FilePageMaker maker = new FilePageMaker(found.tank(), new Formats(found.tank().zone(), clock.instant()));
         if (found.file().isKept()) {
             pages.show(ctx, "readings/logger-file",
@@ -129,11 +128,11 @@ public final class FileHandlers {
             return;
         }
         try {
-            pages.show(ctx, "readings/logger-file", maker.waiting(files.preview(Caller.of(ctx), found), changed));
+            pages.show(ctx, "readings/logger-file", maker.waiting(files.preview(Caller.of(ctx), found), alert));
         } catch (UnreadableFileException refusal) {
-            // Divided otherwise than it is, a table is none.
             files.choose(Caller.of(ctx), found, found.file().choices().without(Choices.DELIMITER));
-            throw RefusedException.of(UNACCEPTABLE, FileWording.trouble(refusal.trouble()));
+            ctx.status(UNACCEPTABLE);
+            show(ctx, find(ctx), FileWording.DIVIDED_OTHERWISE);
         }
     }
 

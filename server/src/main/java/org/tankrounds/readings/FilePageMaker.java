@@ -3,8 +3,10 @@ package org.tankrounds.readings;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.pages.LogPage.Step;
@@ -36,9 +38,9 @@ final class FilePageMaker {
         this.list = "/tanks/" + tank.code() + "/files";
     }
 
-    /** What a page showed, so that nothing else is kept. */
-    static String fingerprint(Choices choices) {
-        String text = new TreeMap<>(choices.said()).toString();
+    /** What a page's boxes say, so that nothing else is kept than what it showed. */
+    static String fingerprint(Map<String, String> said) {
+        String text = new TreeMap<>(said).toString();
         return HexFormat.of().formatHex(Secrets.sha256(text.getBytes(StandardCharsets.UTF_8)), 0, 8);
     }
 
@@ -49,7 +51,16 @@ final class FilePageMaker {
                         formats.full(file.receivedAt()), FileWording.state(file))).toList());
     }
 
-    LoggerFilePage waiting(Preview preview, boolean changed) {
+    private static String shown(FileFields fields, Preview preview) {
+        Map<String, String> said = new HashMap<>(fields.said());
+        if (!preview.sorted().conflicts().isEmpty() && preview.file().choices().takesFromFile()) {
+            said.put(Choices.CONFLICTS, Choices.FROM_FILE);
+        }
+        return fingerprint(said);
+    }
+
+    /** @param alert why nothing was kept just now; may be empty */
+    LoggerFilePage waiting(Preview preview, String alert) {
         LoggerFile read = preview.read();
         FileFields fields = new FileFields(read.understanding(), tank.zone());
         List<FormField> questions = fields.questions();
@@ -59,8 +70,8 @@ final class FilePageMaker {
         return new LoggerFilePage(
                 clear ? FileWording.fresh(fresh, name) : FileWording.asked(questions.size(), name),
                 place(), "/tanks/" + tank.code(), list, list + "/" + preview.file().code(),
-                clear ? FileWording.LOOK : "Nothing is kept yet.", true, changed,
-                fingerprint(preview.file().choices()), questions, fields.understood(),
+                clear ? FileWording.LOOK : "Nothing is kept yet.", true, alert,
+                shown(fields, preview), questions, fields.understood(),
                 clear ? new FileFacts(tank, preview).facts() : List.of(new Fact("Rows", Integer.toString(read.rows()))),
                 FileWording.keep(fresh), list + "/" + preview.file().code() + "/taken-back",
                 clear ? new FileFacts(tank, preview).notes() : List.of(),
@@ -79,7 +90,7 @@ final class FilePageMaker {
         String lead = takenBack ? "Its readings do not count any more. To keep them after all, send the file again."
                 : corrected > 0 ? FileWording.corrected(corrected) : "Its readings are in the tank’s log.";
         return new LoggerFilePage(takenBack ? FileWording.takenBack(file) : FileWording.kept(file), place(),
-                "/tanks/" + tank.code(), list, list + "/" + file.code(), lead, false, false, "", List.of(), List.of(),
+                "/tanks/" + tank.code(), list, list + "/" + file.code(), lead, false, "", "", List.of(), List.of(),
                 facts, "", list + "/" + file.code() + "/taken-back", List.of(), new FirstRows(List.of(), List.of()),
                 List.of(), "", List.of(), "", List.of(), file.canBeTakenBack(formats.now()));
     }

@@ -16,6 +16,9 @@ final class FileWording {
     static final String LABEL = "File of the logger";
     static final String LIMITS = "CSV or another table as text; up to 5 MB and 50,000 rows.";
     static final String LOOK = "Nothing is kept yet. Look whether it was understood; times below are on the school’s clock.";
+    static final String CHANGED = "You changed how the file is read. Below is what comes of it now; keep it if that is right.";
+    static final String DIVIDED_OTHERWISE =
+            "Divided like that, the file is no table with times. It is read again as the file says.";
     static final String CHOOSE = "Please choose";
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMM uuuu, H:mm", Locale.ENGLISH);
     private static final int LONGEST_CELL = 60;

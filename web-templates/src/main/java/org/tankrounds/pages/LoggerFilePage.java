@@ -10,7 +10,7 @@ import java.util.List;
  * @param listTo the tank's files
  * @param lead a sentence below the heading; may be empty
  * @param waiting it is not kept yet
- * @param changed answers were changed since the page showed what they come to, so that nothing was kept
+ * @param alert why nothing was kept just now; may be empty
  * @param shown the answers that this page shows the outcome of
  * @param questions to be answered first
  * @param understood what the file says of itself, or somebody said of it
@@ -26,7 +26,7 @@ import java.util.List;
  */
 public record LoggerFilePage(
         String title, String place, String tankTo, String listTo, String here, String lead, boolean waiting,
-        boolean changed, String shown, List<FormField> questions, List<FormField> understood, List<Fact> facts,
+        String alert, String shown, List<FormField> questions, List<FormField> understood, List<Fact> facts,
         String keep, String dropTo, List<String> notes, FirstRows first, List<Aside> aside, String asideMore,
         List<Conflict> conflicts, String conflictsMore, List<LogPage.Step> conflictChoices,
         boolean canBeTakenBack) implements Page {
