@@ -6,6 +6,8 @@
   const line = document.querySelector("[data-outbox-line]");
   const FIX = "#fix=";
   const SENT_WITHIN_MS = 9000;
+  // What stands beside their labels is no unit.
+  const WITHOUT_UNIT = ["ph", "ph_typed", "note", "measured_at"];
   const HABITS = ["by", "temperature_unit", "kit", "other_kit"];
   if (!box || !box.account || !form) {
     return;
@@ -40,7 +42,7 @@
     }
     const card = field.closest(".card, .box");
     const text = card && card.querySelector(".box__note");
-    return text && !/by the|as by|optional|empty/.test(text.textContent) ? " " + text.textContent.replace(/^, /, "") : "";
+    return text && !WITHOUT_UNIT.includes(field.name) ? " " + text.textContent.replace(/^, /, "") : "";
   };
 
   const inWords = () => boxes().filter((field) => isFilledIn(field) && isAboutTheTank(field) && field.tagName !== "SELECT")
@@ -129,7 +131,7 @@
 
   const keep = async () => {
     busy(true);
-    say("Saving…");
+    say(box.say("saving"));
     let entry;
     try {
       entry = await box.keep(newEntry(await idToKeep()));
@@ -137,7 +139,7 @@
       form.submit();  // A browser that keeps nothing: as without scripts.
       return;
     }
-    say("Kept on this device (" + (await box.mine()).filter((one) => one.state === "kept").length + ")");
+    say(box.say("kept", (await box.mine()).filter((one) => one.state === "kept").length));
     await Promise.race([box.send().catch(() => {}), box.later(SENT_WITHIN_MS)]);
     await goOn(entry);
   };
@@ -181,7 +183,7 @@
     const more = form.querySelector("details");
     more.open = [...more.querySelectorAll("input[type=text]")].some((field) => field.value !== "");
     const summary = document.querySelector("[data-outbox-fix]");
-    summary.querySelector("ul").replaceChildren(...entry.sentences.map((sentence) => {
+    summary.querySelector("ul").replaceChildren(...box.sentences(entry).map((sentence) => {
       const item = document.createElement("li");
       item.textContent = sentence;
       return item;

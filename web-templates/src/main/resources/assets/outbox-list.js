@@ -6,17 +6,13 @@
   if (!box || !box.account || !page) {
     return;
   }
+  const { of, locale } = self.tankroundsWords;
+  const say = of(document.currentScript);
   const part = (name) => page.querySelector("[data-" + name + "]");
-  const count = (number) => (number === 1 ? "1 reading" : number + " readings");
 
-  const day = (time) => new Date(time).toLocaleDateString("en-GB", { weekday: "short", day: "numeric", month: "short" });
-  const state = (entry) => ({ kept: "Kept on this device", fix: "Needs fixing", sent: "Sent " + box.clock(entry.sentAt || 0) }[entry.state]);
-  const heading = (unsent) => {
-    if (unsent.length === 0) {
-      return "Nothing waits on this device";
-    }
-    return count(unsent.length) + (unsent.length === 1 ? " waits" : " wait") + " on this device";
-  };
+  const day = (time) => new Date(time).toLocaleDateString(locale, { weekday: "short", day: "numeric", month: "short" });
+  const state = (entry) => say(entry.state, box.clock(entry.sentAt || 0));
+  const heading = (unsent) => (unsent.length === 0 ? say("nothingWaits") : say("waiting", unsent.length));
 
   // What only waits may be on its way already: it is corrected in the tank's log, not here.
   const link = (anchor, entry) => {
@@ -25,8 +21,8 @@
       return;
     }
     anchor.href = entry.state === "sent" ? entry.savedTo : entry.action + "#fix=" + encodeURIComponent(entry.id);
-    anchor.textContent = entry.state === "sent" ? "See it" : "Open and fix";
-    anchor.setAttribute("aria-label", anchor.textContent + ": " + entry.place + ", " + box.clock(entry.keptAt));
+    anchor.textContent = say(entry.state === "sent" ? "see" : "open");
+    anchor.setAttribute("aria-label", say("openOf", anchor.textContent, entry.place, box.clock(entry.keptAt)));
   };
 
   const row = (entry) => {
@@ -34,13 +30,13 @@
     const set = (name, text) => { shown.querySelector("[data-" + name + "]").textContent = text; };
     set("place", entry.place);
     set("state", state(entry));
-    set("words", entry.words || "a note");
-    set("time", "Written " + day(entry.keptAt) + ", " + box.clock(entry.keptAt));
-    set("sentences", entry.state === "fix" ? entry.sentences.join(" ") : "");
+    set("words", entry.words || say("note"));
+    set("time", say("written", day(entry.keptAt), box.clock(entry.keptAt)));
+    set("sentences", entry.state === "fix" ? box.sentences(entry).join(" ") : "");
     link(shown.querySelector("[data-open]"), entry);
     const remove = shown.querySelector("[data-remove]");
     remove.hidden = entry.state !== "fix";
-    remove.onclick = () => self.confirm("Remove this reading from this device? It has not been sent.") && box.remove([entry.id]);
+    remove.onclick = () => self.confirm(say("sureToRemove")) && box.remove([entry.id]);
     return shown;
   };
 
@@ -55,8 +51,7 @@
     part("unsent").replaceChildren(...unsent.map(row));
     part("sent-part").hidden = mine.length === unsent.length;
     part("sent").replaceChildren(...mine.filter((entry) => !box.isUnsent(entry)).reverse().map(row));
-    part("others").textContent = others.length === 0 ? ""
-      : count(others.length) + " of other people " + (others.length === 1 ? "is" : "are") + " sealed here until they sign in.";
+    part("others").textContent = others.length === 0 ? "" : say("others", others.length);
   };
 
   // Somebody who opens the app without Wi-Fi lands here: the way on is to a form.
@@ -79,10 +74,7 @@
 
   const storage = async () => {
     const promised = navigator.storage && navigator.storage.persist ? await navigator.storage.persist() : false;
-    part("storage").textContent = promised
-      ? "This browser has promised to keep what waits here until it is sent."
-      : "This browser may forget what waits here when you sign out of the device or stay away for a week:"
-        + " send it, or save it as a file, before you leave.";
+    part("storage").textContent = say(promised ? "promised" : "mayForget");
   };
 
   const isEntry = (one) => one && typeof one.id === "string" && Array.isArray(one.fields)
@@ -96,17 +88,17 @@
         await box.keep(entry);
       }
     }
-    part("file-said").textContent = count(entries.length) + " in that file.";
+    part("file-said").textContent = say("inFile", entries.length);
     await box.send();
   };
 
   part("send").onclick = () => {
-    part("outbox-line").textContent = "Saving…";
+    part("outbox-line").textContent = box.say("saving");
     box.send().catch(() => {}).then(box.show);
   };
   part("save").onclick = async () => box.saveAsFile((await box.mine()).filter(box.isUnsent));
   part("file").onchange = (event) => putBack(event.target.files[0]).catch(() => {
-    part("file-said").textContent = "This is no file of readings. Choose one whose name begins with readings-not-sent.";
+    part("file-said").textContent = say("noFile");
   });
   box.onChange(() => show().catch(() => {}));
   show().catch(() => {});

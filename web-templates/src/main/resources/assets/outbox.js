@@ -9,11 +9,6 @@
   const ANSWER_WITHIN_MS = 8000;
   const SENT_STAYS_MS = 7 * 24 * 3600 * 1000;
   const FOR_A_PERSON = [400, 404, 413, 415, 422];
-  const SENTENCES = {
-    404: "This tank is not there any more, or it is not yours. Save the reading as a file and ask your coordinator.",
-    413: "This is too long to be taken. Shorten the note.",
-    other: "It was not taken. Open it, look it over and keep it again.",
-  };
 
   /* ---- what is kept ---- */
 
@@ -138,9 +133,10 @@
 
   const needsAPerson = (answer) => answer.ours && FOR_A_PERSON.includes(answer.status);
 
+  // In the language of whoever is signed in; where the service said nothing, a page finds words for the status.
   const sentences = (answer) => {
     const said = answer.said.sentences || [];
-    return said.length > 0 ? said : [answer.said.title || SENTENCES[answer.status] || SENTENCES.other];
+    return said.length > 0 ? said : [answer.said.title].filter(Boolean);
   };
 
   const settle = async (entry, answer) => {
@@ -148,7 +144,7 @@
       await note(entry, { state: "sent", sentAt: new Date().toISOString(), receipt: answer.said.receipt,
         savedTo: answer.said.savedTo, again: false });
     } else if (needsAPerson(answer)) {
-      await note(entry, { state: "fix", sentences: sentences(answer), again: false });
+      await note(entry, { state: "fix", sentences: sentences(answer), status: answer.status, again: false });
     }
   };
 

@@ -7,12 +7,14 @@
   const LONGEST_WAIT_MS = 300000;
   const LEAVE_WITHIN_MS = 10000;
   const openedAt = new Date().toISOString();
-  if (!box || !account || !self.indexedDB || !self.fetch) {
+  const words = self.tankroundsWords;
+  if (!box || !words || !account || !self.indexedDB || !self.fetch) {
     return;
   }
+  const say = words.of(document.currentScript);
 
   const later = (milliseconds) => new Promise((resolve) => { setTimeout(resolve, milliseconds); });
-  const clock = (time) => new Date(time).toLocaleTimeString("en-GB", { hour: "numeric", minute: "2-digit" }).replace(/^0/, "");
+  const clock = (time) => new Date(time).toLocaleTimeString(words.locale, { hour: "numeric", minute: "2-digit" }).replace(/^0/, "");
   const mine = async () => (await box.all()).filter((entry) => entry.account === account);
   const myUnsent = async () => (await mine()).filter(box.isUnsent);
 
@@ -63,31 +65,30 @@
 
   const reason = () => {
     if (end.reached && end.account === "") {
-      return ["You are signed out.", "Sign in to send it", "/sign-in?next=" + encodeURIComponent(location.pathname)];
+      return [say("signedOut"), say("signIn"), "/sign-in?next=" + encodeURIComponent(location.pathname)];
     }
     if (end.reached && end.account && end.account !== account) {
-      return ["Somebody else is signed in: it is sent when you are."];
+      return [say("anothers")];
     }
-    return ["Not sent yet: stay signed in until this clears."];
+    return [say("stay")];
   };
 
   // The four words that people see, and what to do about them.
-  const words = (entries) => {
+  const standing = (entries) => {
     const kept = entries.filter((entry) => entry.state === "kept").length;
     const fix = entries.filter((entry) => entry.state === "fix").length;
     const sent = entries.filter((entry) => entry.state === "sent" && entry.sentAt > openedAt).pop();
     if (kept > 0) {
-      return ["Kept on this device (" + kept + ")", ...reason()];
+      return [say("kept", kept), ...reason()];
     }
     if (fix > 0) {
-      const link = fix === 1 ? "See the reading" : "See the " + fix + " readings";
-      return location.pathname === "/outbox" ? ["Needs fixing"] : ["Needs fixing", "·", link, "/outbox"];
+      return location.pathname === "/outbox" ? [say("fix")] : [say("fix"), "·", say("see", fix), "/outbox"];
     }
-    return sent ? ["Sent " + clock(sent.sentAt)] : null;
+    return sent ? [say("sent", clock(sent.sentAt))] : null;
   };
 
   // Replaced as a whole, so that it is read out as a whole, and only when it says something else.
-  const say = (line, [state, rest, link, to]) => {
+  const put = (line, [state, rest, link, to]) => {
     const text = [state, rest, link].filter(Boolean).join(" ");
     if (line.textContent === text) {
       return;
@@ -108,7 +109,7 @@
 
   const showLines = (said) => lines.filter(({ line }) => !line.hasAttribute("data-saving")).forEach(({ line, idle }) => {
     if (said) {
-      say(line, said);
+      put(line, said);
     } else if (line.textContent !== idle) {
       line.textContent = idle;
     }
@@ -121,10 +122,14 @@
 
   const show = async () => {
     const entries = await mine();
-    const said = words(entries);
+    const said = standing(entries);
     showLines(said);
     showLink(entries.filter(box.isUnsent), said);
   };
+
+  // What is wrong with a reading that was not taken.
+  const sentences = (entry) => (entry.sentences.length > 0 ? entry.sentences
+    : [say({ 404: "notThere", 413: "tooLong" }[entry.status] || "notTaken")]);
 
   /* ---- leaving ---- */
 
@@ -147,7 +152,7 @@
       form.submit();
       return;
     }
-    dialog.querySelector("[data-leave-count]").textContent = left.length === 1 ? "1 reading" : left.length + " readings";
+    dialog.querySelector("[data-leave-title]").textContent = say("left", left.length);
     dialog.querySelector("[data-leave-sealed]").onclick = () => form.submit();
     dialog.querySelector("[data-leave-file]").onclick = () => saveAsFile(left);
     dialog.querySelector("[data-leave-stay]").onclick = () => dialog.close();
@@ -178,7 +183,7 @@
   box.onChange(() => show().catch(() => {}));
   self.addEventListener("online", soon);
   document.addEventListener("visibilitychange", () => document.visibilityState === "visible" && soon());
-  Object.assign(box, { account, send, show, mine, clock, saveAsFile, later });
+  Object.assign(box, { account, say, sentences, send, show, mine, clock, saveAsFile, later });
   show().catch(() => {});
   sendQuietly();
 })();

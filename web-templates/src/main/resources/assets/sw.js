@@ -5,6 +5,7 @@ const OURS = "tankrounds-";
 const ASSET_CACHE = OURS + "assets-" + BUILD;
 const PAGE_CACHE = OURS + "pages-" + BUILD;
 const NETWORK_WITHIN_MS = 4000;
+const MADE_FOR = ["Tankrounds-Account", "Content-Language"];
 const KEPT_PAGES = /^\/(tanks|tanks\/[^/]+\/log|outbox)$/;
 
 self.addEventListener("install", (event) => {
@@ -93,16 +94,16 @@ const nearest = async (cache) => {
 
 const later = (milliseconds) => new Promise((resolve) => { setTimeout(() => resolve(null), milliseconds); });
 
-// Neither errors nor the way to the sign-in page nor what a portal shows; and never one person's beside another's.
+// Neither errors nor the way to the sign-in page nor what a portal shows; and never one person's beside another's,
+// or in another language.
 const keepPage = async (path, answer) => {
-  const account = answer.headers.get("Tankrounds-Account");
-  if (!KEPT_PAGES.test(path) || answer.status !== 200 || answer.redirected || !account) {
+  if (!KEPT_PAGES.test(path) || answer.status !== 200 || answer.redirected || !answer.headers.get("Tankrounds-Account")) {
     return;
   }
   const cache = await caches.open(PAGE_CACHE);
   const [one] = await cache.keys();
   const before = one && await cache.match(one);
-  if (before && before.headers.get("Tankrounds-Account") !== account) {
+  if (before && MADE_FOR.some((name) => before.headers.get(name) !== answer.headers.get(name))) {
     await caches.delete(PAGE_CACHE);
     await (await caches.open(PAGE_CACHE)).put(path, answer);
   } else {

@@ -44,6 +44,7 @@ import org.tankrounds.people.Doorman;
 import org.tankrounds.people.FormGuard;
 import org.tankrounds.people.InvitationHandlers;
 import org.tankrounds.people.Invitations;
+import org.tankrounds.people.LanguageHandlers;
 import org.tankrounds.people.PasswordHashes;
 import org.tankrounds.people.PersonActs;
 import org.tankrounds.people.PersonHandlers;
@@ -159,7 +160,8 @@ public final class App implements AutoCloseable {
                 new TokenHandlers(transactions, new TokenRepository(), tanks, pages, clock),
                 new CardSignInHandlers(
                         new CardSignIn(transactions, passwords, sessions, clock), sessions, cookies, pages),
-                new CardHandlers(transactions, tanks, classCards, siteAddress, pages, clock));
+                new CardHandlers(transactions, tanks, classCards, siteAddress, pages, clock),
+                new LanguageHandlers(cookies));
 
         ForecastRepository forecasts = new ForecastRepository(json);
         RoundsVersions roundsVersions = new RoundsVersions();

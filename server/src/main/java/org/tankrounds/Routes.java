@@ -17,6 +17,7 @@ import org.tankrounds.people.AccountHandlers;
 import org.tankrounds.people.CardHandlers;
 import org.tankrounds.people.CardSignInHandlers;
 import org.tankrounds.people.InvitationHandlers;
+import org.tankrounds.people.LanguageHandlers;
 import org.tankrounds.people.PersonHandlers;
 import org.tankrounds.people.SetUpHandlers;
 import org.tankrounds.people.SignInHandlers;
@@ -37,7 +38,8 @@ import org.tankrounds.web.OfflineHandlers;
 /** Every URL of the service, grouped by feature. */
 final class Routes {
     record People(SignInHandlers signIn, SetUpHandlers setUp, InvitationHandlers invitations, AccountHandlers account,
-            PersonHandlers people, TokenHandlers tokens, CardSignInHandlers cardSignIn, CardHandlers cards) {}
+            PersonHandlers people, TokenHandlers tokens, CardSignInHandlers cardSignIn, CardHandlers cards,
+            LanguageHandlers languages) {}
 
     record Readings(ReadingApi api, BatchApi batch, SenmlApi senml, LogHandlers log, CorrectionHandlers corrections,
             FileHandlers files) {}
@@ -100,11 +102,13 @@ final class Routes {
         routes.get("/card", people.cardSignIn()::show, ANYBODY);
         routes.get("/card/{code}", people.cardSignIn()::showFilledIn, ANYBODY);
         routes.post("/card", people.cardSignIn()::create, ANYBODY);
+        routes.post("/language", people.languages()::choose, ANYBODY);
         routes.get("/set-up/{link}", people.setUp()::show, ANYBODY);
         routes.post("/set-up/{link}", people.setUp()::make, ANYBODY);
         routes.get("/invitations/{link}", people.invitations()::show, ANYBODY);
         routes.post("/invitations/{link}", people.invitations()::accept, ANYBODY);
         routes.get("/account", people.account()::show, SIGNED_IN);
+        routes.post("/account/speech", people.account()::chooseSpeech, SIGNED_IN);
         routes.post("/account/password", people.account()::changePassword, SIGNED_IN);
 
         routes.get("/people", people.people()::list, COORDINATOR);

@@ -43,7 +43,8 @@ final class LevelWording {
     Measured measured(Level level) {
         boolean old = level.at().isBefore(formats.now().minus(STILL_TODAYS));
         boolean beyond = isBeyond(level);
-        return new Measured(name(level), value(level), level.notDetected() ? "" : Wording.unit(boxes.form(level.analyte())),
+        return new Measured(name(level), value(level), level.notDetected() ? ""
+                : formats.speech().say(Wording.unit(boxes.form(level.analyte()))),
                 old ? "Too long ago to tell. Measure it again." : meaning(level),
                 formats.moment(level.at()), beyond && !old);
     }
@@ -79,7 +80,7 @@ final class LevelWording {
     String whole(Analyte analyte, List<Level> levels) {
         return levels.stream().filter(level -> level.analyte() == analyte).findFirst()
                 .map(level -> level.notDetected() ? value(level)
-                        : value(level) + Formats.NO_BREAK + Wording.unit(boxes.form(analyte)))
+                        : value(level) + Formats.NO_BREAK + formats.speech().say(Wording.unit(boxes.form(analyte))))
                 .orElse("not measured");
     }
 

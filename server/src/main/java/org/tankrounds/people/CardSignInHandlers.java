@@ -9,6 +9,8 @@ import org.tankrounds.pages.FormField;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Pages;
 import org.tankrounds.web.Role;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Saying;
 
 /**
  * Where a class comes in with its card. The address on the card only fills the code in: what looks at addresses by
@@ -16,10 +18,6 @@ import org.tankrounds.web.Role;
  */
 public final class CardSignInHandlers {
     private static final String CODE = "code";
-    private static final String NO_CODE =
-            "Type the nine letters and digits that stand under the square on the card, such as CK7-PM4-RXW.";
-    private static final String WRONG = "This code opens nothing: a character is wrong, or the card was replaced."
-            + " Type it again; if it stays so, ask your teacher for a new card.";
 
     private final CardSignIn signIn;
     private final ComingIn comingIn;
@@ -40,11 +38,12 @@ public final class CardSignInHandlers {
             ctx.redirect(log(signIn.tank(caller)), HttpStatus.SEE_OTHER);
             return;
         }
-        show(ctx, "", "", Optional.empty());
+        show(ctx, "", Optional.empty(), Optional.empty());
     }
 
     public void showFilledIn(Context ctx) {
-        show(ctx, CardCode.of(ctx.pathParam(CODE)).map(CardCode::shown).orElse(""), "", Optional.empty());
+        show(ctx, CardCode.of(ctx.pathParam(CODE)).map(CardCode::shown).orElse(""), Optional.empty(),
+                Optional.empty());
     }
 
     public void create(Context ctx) {
@@ -53,7 +52,7 @@ public final class CardSignInHandlers {
         Optional<CardCode> code = CardCode.of(typed);
         if (code.isEmpty()) {
             ctx.status(422);
-            show(ctx, typed, NO_CODE, kept);
+            show(ctx, typed, Optional.of(Saying.of("signin.card.noCode")), kept);
             return;
         }
         CardSignIn.Outcome outcome = signIn.with(code.get());
@@ -61,11 +60,10 @@ public final class CardSignInHandlers {
             comingIn.goOn(ctx, opened.secret(), log(opened.tank()), kept);
         } else if (outcome instanceof CardSignIn.Wait wait) {
             ctx.status(429).header("Retry-After", Long.toString(SignInHandlers.seconds(wait.left())));
-            show(ctx, typed, "Several codes like this one were wrong. Wait " + SignInHandlers.howLong(wait.left())
-                    + ", then try again.", kept);
+            show(ctx, typed, Optional.of(Saying.of("signin.card.tooMany", SignInHandlers.howLong(wait.left()))), kept);
         } else {
             ctx.status(422);
-            show(ctx, typed, WRONG, kept);
+            show(ctx, typed, Optional.of(Saying.of("signin.card.wrong")), kept);
         }
     }
 
@@ -73,12 +71,14 @@ public final class CardSignInHandlers {
         return "/tanks/" + tank + "/log";
     }
 
-    private void show(Context ctx, String code, String error, Optional<KeptForm> kept) {
+    private void show(Context ctx, String code, Optional<Saying> error, Optional<KeptForm> kept) {
         cookies.openForm(ctx);
         Caller caller = Caller.of(ctx);
-        FormField box = FormField.text(CODE, "Code on the card", code)
-                .withHint("Nine letters and digits. Capital or small does not matter.").withError(error);
-        pages.show(ctx, "people/card-sign-in", new CardSignInPage(box, caller.signedIn() ? caller.name() : "",
-                kept.map(KeptForm::carrying).orElse(List.of())));
+        Speech speech = Speech.of(ctx);
+        FormField box = FormField.text(CODE, speech.say("signin.card.code"), code)
+                .withHint(speech.say("signin.card.hint")).withError(error.map(speech::say).orElse(""));
+        pages.show(ctx, "people/card-sign-in", new CardSignInPage(
+                speech.titled(error.isPresent(), speech.say("signin.card.title")), box,
+                caller.signedIn() ? caller.name() : "", kept.map(KeptForm::carrying).orElse(List.of())));
     }
 }

@@ -5,6 +5,7 @@ import io.javalin.http.HttpStatus;
 import java.util.Optional;
 import org.tankrounds.pages.SendAgainPage;
 import org.tankrounds.web.Pages;
+import org.tankrounds.web.Speech;
 
 /** Gives a browser its new session in the place of any other, and back what had been typed when the last one ended. */
 final class ComingIn {
@@ -26,6 +27,7 @@ final class ComingIn {
             return;
         }
         sessions.find(secret).orElseThrow().attach(ctx);
-        pages.show(ctx, "people/send-again", new SendAgainPage(kept.get().path(), kept.get().fields(), next));
+        pages.show(ctx, "people/send-again", new SendAgainPage(
+                Speech.of(ctx).say("signin.again.title"), kept.get().path(), kept.get().fields(), next));
     }
 }

@@ -6,10 +6,16 @@ import io.javalin.http.SameSite;
 import java.util.Optional;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Secrets;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Language;
 
-/** The two cookies: the session's, and before signing in one that only ties a form to the browser it was shown in. */
+/**
+ * The cookies: the session's; before signing in one that only ties a form to the browser it was shown in; and one that
+ * remembers a language.
+ */
 public final class Cookies {
     private static final int UNTIL_THE_BROWSER_CLOSES = -1;
+    private static final int LANGUAGE_SECONDS = 365 * 24 * 60 * 60;
     private static final int FORM_SECONDS = 2 * 60 * 60;
 
     private final boolean secure;
@@ -48,6 +54,11 @@ public final class Cookies {
             set(ctx, form, secret, FORM_SECONDS);
             Caller.anybody(FormToken.of(secret)).attach(ctx);
         }
+    }
+
+    /** For those who have no account that remembers it. */
+    void remember(Context ctx, Language language) {
+        set(ctx, Speech.COOKIE, language.tag(), LANGUAGE_SECONDS);
     }
 
     private static Optional<String> value(Context ctx, String name) {

@@ -5,6 +5,7 @@ import org.tankrounds.pages.DoorCardPage;
 import org.tankrounds.places.Tank;
 import org.tankrounds.web.Paper;
 import org.tankrounds.web.QrPicture;
+import org.tankrounds.words.Language;
 
 /** A class card as it is printed and hung up: on a page, and as a file. */
 final class DoorCards {
@@ -24,6 +25,6 @@ final class DoorCards {
     }
 
     byte[] paper(DoorCardPage page) {
-        return paper.write("people/door-card-paper", page, "/paper/door-card.css");
+        return paper.write("people/door-card-paper", page, "/paper/door-card.css", Language.ENGLISH);
     }
 }

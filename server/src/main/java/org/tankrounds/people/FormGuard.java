@@ -11,12 +11,10 @@ import org.tankrounds.web.ContentType;
 import org.tankrounds.web.FieldError;
 import org.tankrounds.web.RefusedException;
 import org.tankrounds.web.Uploads;
+import org.tankrounds.words.Saying;
 
 /** Lets a form through only when it comes from one of our own pages, shown to the very person who sends it. */
 public final class FormGuard {
-    private static final String NOT_OURS = "This form was not sent from a page of this service.";
-    private static final String GO_BACK = "Nothing was stored. Open the page here, fill it in again and send it.";
-
     private final Optional<String> ownOrigin;
     private final Set<String> uploads;
 
@@ -29,10 +27,11 @@ public final class FormGuard {
     /** @throws RefusedException with 415 for anything but a plain form, 403 for one that is not ours */
     void check(Context ctx, Caller caller) {
         if (!plain(ctx) && !isUpload(ctx)) {
-            throw RefusedException.of(415, "Pages take plain forms only: application/x-www-form-urlencoded, in UTF-8.");
+            throw RefusedException.of(415, Saying.of("errors.plainForms"));
         }
         if (!fromHere(ctx) || !FormToken.same(caller.formToken(), token(ctx))) {
-            throw new RefusedException(403, NOT_OURS, List.of(new FieldError(FormToken.FIELD, GO_BACK)));
+            throw new RefusedException(403, Saying.of("errors.notOurForm"),
+                    List.of(new FieldError(FormToken.FIELD, Saying.of("errors.goBack"))));
         }
     }
 

@@ -5,6 +5,7 @@ import io.javalin.http.HttpStatus;
 import org.tankrounds.pages.InvitationPage;
 import org.tankrounds.people.Invitations.Invited;
 import org.tankrounds.web.Pages;
+import org.tankrounds.web.Speech;
 
 /** Behind the link that a coordinator hands over. */
 public final class InvitationHandlers {
@@ -40,6 +41,6 @@ public final class InvitationHandlers {
     private void show(Context ctx, Invited invited, NewPassword password) {
         pages.show(ctx, "people/invitation", new InvitationPage(
                 invited.person().name(), invited.person().email(), invited.chapter().name(), ctx.path(),
-                password.box(), password.boxAgain()));
+                password.box(Speech.of(ctx)), password.boxAgain(Speech.of(ctx))));
     }
 }

@@ -16,9 +16,7 @@ final class LocalPath {
     private LocalPath() {}
 
     static String orStart(String path) {
-        boolean safe = path != null && SAFE.matcher(path).matches()
-                && !path.startsWith("/sign-") && !path.startsWith("/api/");
-        return safe ? path : START;
+        return isPage(path) && !path.startsWith("/sign-") ? path : START;
     }
 
     /** What was asked for; for a form, the page that it stood on. */
@@ -29,8 +27,17 @@ final class LocalPath {
         return referrer(ctx).map(LocalPath::orStart).orElse(START);
     }
 
+    /** The page on which a form stood, which may be that for signing in. */
+    static String before(Context ctx) {
+        return referrer(ctx).filter(LocalPath::isPage).orElse(START);
+    }
+
     static String signIn(String next) {
         return next.equals(START) ? "/sign-in" : "/sign-in?next=" + URLEncoder.encode(next, StandardCharsets.UTF_8);
+    }
+
+    private static boolean isPage(String path) {
+        return path != null && SAFE.matcher(path).matches() && !path.startsWith("/api/");
     }
 
     private static Optional<String> referrer(Context ctx) {

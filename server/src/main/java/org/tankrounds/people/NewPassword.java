@@ -4,6 +4,8 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import org.tankrounds.pages.FormField;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Saying;
 
 /** The two boxes in which a password is chosen. What was typed is never shown again, and never stripped. */
 final class NewPassword {
@@ -11,8 +13,8 @@ final class NewPassword {
     private static final String AGAIN = "password_again";
 
     private final String typed;
-    private String firstError = "";
-    private String againError = "";
+    private Optional<Saying> firstError = Optional.empty();
+    private Optional<Saying> againError = Optional.empty();
 
     private NewPassword(String typed) {
         this.typed = typed;
@@ -25,9 +27,9 @@ final class NewPassword {
     /** @param about what others know of the person */
     static NewPassword of(Context ctx, List<String> about) {
         NewPassword chosen = new NewPassword(Optional.ofNullable(ctx.formParam(FIRST)).orElse(""));
-        chosen.firstError = PasswordRules.refusal(chosen.typed, about).orElse("");
+        chosen.firstError = PasswordRules.refusal(chosen.typed, about);
         if (chosen.firstError.isEmpty() && !chosen.typed.equals(ctx.formParam(AGAIN))) {
-            chosen.againError = "The two are not the same. Type the password in both boxes again.";
+            chosen.againError = Optional.of(Saying.of("account.password.notSame"));
         }
         return chosen;
     }
@@ -40,16 +42,16 @@ final class NewPassword {
         return typed;
     }
 
-    FormField box() {
-        return FormField.text(FIRST, "New password", "")
-                .withHint(PasswordRules.HINT)
+    FormField box(Speech speech) {
+        return FormField.text(FIRST, speech.say("account.password.new"), "")
+                .withHint(speech.say("account.password.hint", PasswordRules.SHORTEST))
                 .withType("password", "new-password")
-                .withError(firstError);
+                .withError(firstError.map(speech::say).orElse(""));
     }
 
-    FormField boxAgain() {
-        return FormField.text(AGAIN, "The same password again", "")
+    FormField boxAgain(Speech speech) {
+        return FormField.text(AGAIN, speech.say("account.password.again"), "")
                 .withType("password", "new-password")
-                .withError(againError);
+                .withError(againError.map(speech::say).orElse(""));
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.tankrounds.words.Saying;
 
 /**
  * What a password must be, after NIST SP 800-63B-4: long, and not what somebody would try first. Any
@@ -17,9 +18,6 @@ import java.util.stream.Stream;
 final class PasswordRules {
     static final int SHORTEST = 15;
     static final int LONGEST = 300;
-    static final String HINT =
-            "At least 15 characters. Four or five words that have nothing to do with each other are easy to "
-            + "remember; spaces are fine, and so is pasting from a password manager.";
 
     private static final int LEAST_DISTINCT = 5;
     private static final int LEAST_UNGUESSED = 6;
@@ -32,19 +30,17 @@ final class PasswordRules {
      * @param about what others know of the person: name, address, chapter
      * @return a sentence, or empty when it will do
      */
-    static Optional<String> refusal(String password, List<String> about) {
+    static Optional<Saying> refusal(String password, List<String> about) {
         String normal = Normalizer.normalize(password, Normalizer.Form.NFC);
         long length = normal.codePoints().count();
         if (length < SHORTEST) {
-            return Optional.of("The password has " + length + " characters; at least " + SHORTEST + " are needed. "
-                    + "Four or five words that have nothing to do with each other will do.");
+            return Optional.of(Saying.of("account.password.tooShort", length, SHORTEST));
         }
         if (length > LONGEST) {
-            return Optional.of("The password has " + length + " characters; at most " + LONGEST + " are kept.");
+            return Optional.of(Saying.of("account.password.tooLong", length, LONGEST));
         }
         if (normal.codePoints().distinct().count() < LEAST_DISTINCT || unguessed(normal, about) < LEAST_UNGUESSED) {
-            return Optional.of("Others would try this one early: it is made of names, common words or runs of keys. "
-                    + "Add words that nobody connects with you or the trout.");
+            return Optional.of(Saying.of("account.password.guessable"));
         }
         return Optional.empty();
     }

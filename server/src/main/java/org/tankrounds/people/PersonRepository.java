@@ -13,7 +13,10 @@ import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.tankrounds.web.NotFoundException;
 import org.tankrounds.web.Role;
+import org.tankrounds.web.Scale;
 import org.tankrounds.web.Secrets;
+import org.tankrounds.web.Speech.Chosen;
+import org.tankrounds.words.Language;
 
 /** The chapter's people and which tanks its teachers look after. */
 public final class PersonRepository {
@@ -52,6 +55,14 @@ public final class PersonRepository {
     public void setPassword(DSLContext tx, int chapterId, int personId, String passwordHash) {
         tx.update(PEOPLE)
                 .set(PEOPLE.PASSWORD_HASH, passwordHash)
+                .where(PEOPLE.CHAPTER_ID.eq(chapterId)).and(PEOPLE.PERSON_ID.eq(personId))
+                .execute();
+    }
+
+    void setChosen(DSLContext tx, int chapterId, int personId, Chosen chosen) {
+        tx.update(PEOPLE)
+                .set(PEOPLE.LANGUAGE, chosen.language().map(Language::tag).orElse(null))
+                .set(PEOPLE.TEMPERATURE_UNIT, chosen.scale().unit())
                 .where(PEOPLE.CHAPTER_ID.eq(chapterId)).and(PEOPLE.PERSON_ID.eq(personId))
                 .execute();
     }
@@ -134,6 +145,11 @@ public final class PersonRepository {
                 .where(TANK_TEACHERS.CHAPTER_ID.eq(chapterId))
                 .orderBy(TANK_TEACHERS.TANK_ID)
                 .fetchGroups(TANK_TEACHERS.PERSON_ID, TANK_TEACHERS.TANK_ID);
+    }
+
+    static Chosen chosen(Record row) {
+        return new Chosen(Optional.ofNullable(row.get(PEOPLE.LANGUAGE)).flatMap(Language::ofTag),
+                Scale.ofUnit(row.get(PEOPLE.TEMPERATURE_UNIT)));
     }
 
     static Role role(String word) {

@@ -17,15 +17,17 @@ import org.jooq.Record;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Role;
+import org.tankrounds.web.Scale;
 import org.tankrounds.web.Secrets;
+import org.tankrounds.web.Speech.Chosen;
 
 /** Who is signed in on which browser. The browser holds a random value, the database its hash. */
 public final class Sessions {
     private static final Duration SEEN_EVERY = Duration.ofMinutes(1);
 
     /** Who a session belongs to, before it is clear that it is still open. */
-    private record Owner(Role role, OptionalInt personId, OptionalInt cardId, OptionalInt tankId, String account,
-            String name) {}
+    private record Owner(Role role, OptionalInt personId, OptionalInt cardId, OptionalInt tankId, Chosen chosen,
+            String account, String name) {}
 
     private final Transactions transactions;
     private final Clock clock;
@@ -118,19 +120,20 @@ public final class Sessions {
     }
 
     private static Optional<Owner> person(DSLContext tx, Record session) {
-        return tx.select(PEOPLE.PERSON_ID, PEOPLE.CODE, PEOPLE.NAME, PEOPLE.ROLE)
+        return tx.select(PEOPLE.PERSON_ID, PEOPLE.CODE, PEOPLE.NAME, PEOPLE.ROLE, PEOPLE.LANGUAGE,
+                        PEOPLE.TEMPERATURE_UNIT)
                 .from(PEOPLE)
                 .where(PEOPLE.CHAPTER_ID.eq(session.get(SESSIONS.CHAPTER_ID)))
                 .and(PEOPLE.PERSON_ID.eq(session.get(SESSIONS.PERSON_ID)))
                 .and(PEOPLE.DISABLED_AT.isNull())
                 .fetchOptional(row -> new Owner(PersonRepository.role(row.get(PEOPLE.ROLE)),
                         OptionalInt.of(row.get(PEOPLE.PERSON_ID)), OptionalInt.empty(), OptionalInt.empty(),
-                        row.get(PEOPLE.CODE), row.get(PEOPLE.NAME)));
+                        PersonRepository.chosen(row), row.get(PEOPLE.CODE), row.get(PEOPLE.NAME)));
     }
 
     /** The account is the tank's class, not the card: what was kept under one card goes out under the next. */
     private static Optional<Owner> card(DSLContext tx, Record session) {
-        return tx.select(CLASS_CARDS.CARD_ID, CLASS_CARDS.TANK_ID, TANKS.CODE)
+        return tx.select(CLASS_CARDS.CARD_ID, CLASS_CARDS.TANK_ID, TANKS.CODE, TANKS.THERMOMETER_UNIT)
                 .from(CLASS_CARDS)
                 .join(TANKS).on(TANKS.CHAPTER_ID.eq(CLASS_CARDS.CHAPTER_ID)).and(TANKS.TANK_ID.eq(CLASS_CARDS.TANK_ID))
                 .where(CLASS_CARDS.CHAPTER_ID.eq(session.get(SESSIONS.CHAPTER_ID)))
@@ -138,7 +141,8 @@ public final class Sessions {
                 .and(CLASS_CARDS.REVOKED_AT.isNull())
                 .fetchOptional(row -> new Owner(Role.CLASS_CARD, OptionalInt.empty(),
                         OptionalInt.of(row.get(CLASS_CARDS.CARD_ID)), OptionalInt.of(row.get(CLASS_CARDS.TANK_ID)),
-                        "class-" + row.get(TANKS.CODE), "Class card"));
+                        new Chosen(Optional.empty(), Scale.ofUnit(row.get(TANKS.THERMOMETER_UNIT))),
+                        "class-" + row.get(TANKS.CODE), ""));
     }
 
     private boolean stillOpen(DSLContext tx, Record session, Owner owner) {
@@ -168,7 +172,7 @@ public final class Sessions {
         int chapterId = session.get(SESSIONS.CHAPTER_ID);
         Record chapter = tx.selectFrom(CHAPTERS).where(CHAPTERS.CHAPTER_ID.eq(chapterId)).fetchSingle();
         return new Caller(owner.role(), chapterId, owner.personId(), owner.cardId(), owner.tankId(),
-                owner.account(), owner.name(),
+                owner.chosen(), owner.account(), owner.name(),
                 chapter.get(CHAPTERS.NAME), ZoneId.of(chapter.get(CHAPTERS.TIME_ZONE)), FormToken.of(secret));
     }
 }

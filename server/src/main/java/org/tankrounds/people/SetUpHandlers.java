@@ -10,6 +10,7 @@ import org.tankrounds.pages.SetUpPage;
 import org.tankrounds.people.SetUp.First;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.Pages;
+import org.tankrounds.web.Speech;
 
 /** Behind the link that the service prints at its first start. */
 public final class SetUpHandlers {
@@ -70,6 +71,6 @@ public final class SetUpHandlers {
         pages.show(ctx, "people/set-up", new SetUpPage(ctx.path(),
                 List.of(chapter, zone),
                 List.of(PersonForm.nameBox(form, "Your name"), PersonForm.emailBox(form, "Your e-mail address"),
-                        password.box(), password.boxAgain())));
+                        password.box(Speech.of(ctx)), password.boxAgain(Speech.of(ctx)))));
     }
 }

@@ -10,11 +10,11 @@ import org.tankrounds.pages.SignInPage;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Pages;
 import org.tankrounds.web.Role;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Saying;
 
 /** Coming in and going out. */
 public final class SignInHandlers {
-    private static final String WRONG = "This e-mail address and this password do not go together. Type both again.";
-
     private final SignIn signIn;
     private final Sessions sessions;
     private final Cookies cookies;
@@ -40,7 +40,7 @@ public final class SignInHandlers {
             return;
         }
         cookies.openForm(ctx);
-        show(ctx, "", "", LocalPath.orStart(ctx.queryParam("next")), Optional.empty());
+        show(ctx, "", Optional.empty(), LocalPath.orStart(ctx.queryParam("next")), Optional.empty());
     }
 
     /** For a form that arrives when its session has ended: what was typed goes along, so that it is not lost. */
@@ -52,7 +52,7 @@ public final class SignInHandlers {
         }
         cookies.openForm(ctx);
         ctx.status(HttpStatus.FORBIDDEN);
-        show(ctx, "", "", LocalPath.wanted(ctx), kept);
+        show(ctx, "", Optional.empty(), LocalPath.wanted(ctx), kept);
     }
 
     public void create(Context ctx) {
@@ -62,7 +62,7 @@ public final class SignInHandlers {
         Optional<KeptForm> kept = KeptForm.carried(ctx);
         if (email.isBlank() || password.isEmpty()) {
             ctx.status(422);
-            show(ctx, email, "Type your e-mail address and your password.", next, kept);
+            show(ctx, email, Optional.of(Saying.of("signin.empty")), next, kept);
             return;
         }
         SignIn.Outcome outcome = signIn.with(email, password);
@@ -70,10 +70,10 @@ public final class SignInHandlers {
             comingIn.goOn(ctx, in.secret(), next, kept);
         } else if (outcome instanceof SignIn.Wait wait) {
             ctx.status(429).header("Retry-After", Long.toString(seconds(wait.left())));
-            show(ctx, email, tooMany(wait.left()), next, kept);
+            show(ctx, email, Optional.of(tooMany(wait.left())), next, kept);
         } else {
             ctx.status(422);
-            show(ctx, email, WRONG, next, kept);
+            show(ctx, email, Optional.of(Saying.of("signin.wrong")), next, kept);
         }
     }
 
@@ -86,22 +86,24 @@ public final class SignInHandlers {
         ctx.redirect("/sign-in", HttpStatus.SEE_OTHER);
     }
 
-    private void show(Context ctx, String email, String error, String next, Optional<KeptForm> kept) {
-        FormField address = FormField.text("email", "E-mail address", email)
+    private void show(Context ctx, String email, Optional<Saying> error, String next, Optional<KeptForm> kept) {
+        Speech speech = Speech.of(ctx);
+        FormField address = FormField.text("email", speech.say("signin.email"), email)
                 .withType("email", "username")
-                .withError(error);
-        FormField password = FormField.text("password", "Password", "").withType("password", "current-password");
-        pages.show(ctx, "people/sign-in", new SignInPage(address, password, next,
-                kept.map(KeptForm::carrying).orElse(List.of())));
+                .withError(error.map(speech::say).orElse(""));
+        FormField password = FormField.text("password", speech.say("signin.password"), "")
+                .withType("password", "current-password");
+        pages.show(ctx, "people/sign-in", new SignInPage(speech.titled(error.isPresent(), speech.say("signin.title")),
+                address, password, next, kept.map(KeptForm::carrying).orElse(List.of())));
     }
 
-    static String tooMany(Duration wait) {
-        return "Several passwords did not fit this address. Wait " + howLong(wait) + ", then try again.";
+    static Saying tooMany(Duration wait) {
+        return Saying.of("signin.tooMany", howLong(wait));
     }
 
-    static String howLong(Duration wait) {
+    static Saying howLong(Duration wait) {
         long seconds = seconds(wait);
-        return seconds < 100 ? seconds + (seconds == 1 ? " second" : " seconds") : (seconds + 59) / 60 + " minutes";
+        return seconds < 100 ? Saying.of("signin.seconds", seconds) : Saying.of("signin.minutes", (seconds + 59) / 60);
     }
 
     static long seconds(Duration wait) {

@@ -17,6 +17,7 @@ import org.tankrounds.readings.SubmissionRepository.Submission;
 import org.tankrounds.readings.SubmissionRepository.TankKey;
 import org.tankrounds.web.RefusedException;
 import org.tankrounds.web.Secrets;
+import org.tankrounds.words.Words;
 
 /** The lines of one transaction: a handful of statements for all of them together. */
 final class BatchTransaction {
@@ -131,7 +132,7 @@ final class BatchTransaction {
         int line = placed.line().number();
         return Arrays.equals(before.fingerprint(), placed.line().fingerprint())
                 ? BatchAnswer.stored(line, 200, before.readingCode())
-                : BatchAnswer.refused(line, 409, StoreReading.OTHER_READING);
+                : BatchAnswer.refused(line, 409, Words.english().say(StoreReading.OTHER_READING));
     }
 
     private static BatchAnswer unacceptable(BatchLine line) {

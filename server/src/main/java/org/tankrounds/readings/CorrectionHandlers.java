@@ -26,6 +26,8 @@ import org.tankrounds.water.Analyte;
 import org.tankrounds.water.UnitForm;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Pages;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Saying;
 
 /** The page of one reading, and its correction. */
 public final class CorrectionHandlers {
@@ -69,7 +71,7 @@ public final class CorrectionHandlers {
     public void update(Context ctx) {
         Desk desk = desk(ctx);
         LogForm form = LogForm.of(ctx).settled();
-        Typed typed = new Typed(desk, form);
+        Typed typed = new Typed(desk, form, Speech.of(ctx));
         Result result = correctReading.correct(
                 Caller.of(ctx), desk.tank().code(), desk.holding().code(), typed::correction);
         switch (result) {
@@ -81,8 +83,7 @@ public final class CorrectionHandlers {
             }
             case OVERTAKEN -> {
                 ctx.status(409);
-                show(ctx, desk(ctx), form, Message.NONE, "Nothing of yours was stored. The newer values stand above;"
-                        + " yours are still in the form. Keep the correction again if yours are right.");
+                show(ctx, desk(ctx), form, Message.NONE, Speech.of(ctx).say("readings.page.overtaken"));
             }
         }
     }
@@ -91,27 +92,29 @@ public final class CorrectionHandlers {
     private final class Typed {
         private final Desk desk;
         private final LogForm form;
+        private final Speech speech;
         private Message message = Message.NONE;
 
-        Typed(Desk desk, LogForm form) {
+        Typed(Desk desk, LogForm form, Speech speech) {
             this.desk = desk;
             this.form = form;
+            this.speech = speech;
         }
 
         Correction correction(Reading holding, ToDoubleFunction<Instant> lastTemperatureC) {
             Faults faults = new Faults();
             GivenReading given = given(holding, faults);
-            Optional<String> reason = PlainText.check(form.text(ReadingPageMaker.REASON), "The reason", LONGEST_REASON,
-                    true, sentence -> faults.add(ReadingPageMaker.REASON, sentence));
+            Optional<String> reason = PlainText.check(form.text(ReadingPageMaker.REASON),
+                    Saying.of("readings.page.theReason"), LONGEST_REASON, true,
+                    sentence -> faults.add(ReadingPageMaker.REASON, sentence));
             if (reason.isEmpty() && faults.none()) {
-                faults.add(ReadingPageMaker.REASON,
-                        "Say in a few words why it is corrected, such as \u201cread the wrong card\u201d.");
+                faults.add(ReadingPageMaker.REASON, Saying.of("readings.page.noReason"));
             }
             Judge.Known known = new Judge.Known(desk.tank(), desk.kit(), clock.instant(), lastTemperatureC);
             JudgedReading judged = Judge.judge(given, known, form.confirmed(given), faults);
-            List<AskBack> asks = faults.none() ? LogFields.asks(form, given, judged)
-                    : LogFields.mixedUpScales(given, faults);
-            message = new Message(LogForm.byField(faults), asks, form.confirmed(given), "", Receipt.NONE);
+            List<AskBack> asks = faults.none() ? LogFields.asks(form, given, judged, speech)
+                    : LogFields.mixedUpScales(given, faults, speech);
+            message = new Message(LogForm.byField(faults, speech), asks, form.confirmed(given), "", Receipt.NONE);
             boolean accepted = faults.none() && asks.isEmpty();
             return new Correction(seen(), accepted ? Optional.of(judged) : Optional.empty(), reason.orElse(""));
         }
@@ -122,8 +125,8 @@ public final class CorrectionHandlers {
                     .equals(ReadingPageMaker.typedTime(desk.tank(), holding.measuredAt()));
             LogForm read = sameTime ? form.with(LogForm.MEASURED_AT, "") : form;
             if (!sameTime && form.text(LogForm.MEASURED_AT).isBlank()) {
-                faults.add(LogForm.MEASURED_AT, "Write when it was measured, such as "
-                        + ReadingPageMaker.typedTime(desk.tank(), holding.measuredAt()) + ".");
+                faults.add(LogForm.MEASURED_AT, Saying.of("readings.page.noTime",
+                        ReadingPageMaker.typedTime(desk.tank(), holding.measuredAt())));
             }
             GivenReading given = read.read(desk.forms(), desk.tank().zone(), faults).carryingOver(holding);
             return sameTime ? given.at(holding.measuredAt()) : given;
@@ -153,7 +156,7 @@ public final class CorrectionHandlers {
     }
 
     private void show(Context ctx, Desk desk, LogForm form, Message message, String overtaken) {
-        pages.show(ctx, "readings/reading", new ReadingPageMaker(desk.tank(), desk.versions(), desk.names())
-                .page(desk.forms(), form, message, overtaken));
+        pages.show(ctx, "readings/reading", new ReadingPageMaker(desk.tank(), desk.versions(), desk.names(),
+                Speech.of(ctx)).page(desk.forms(), form, message, overtaken));
     }
 }

@@ -6,8 +6,6 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import org.tankrounds.pages.LoggerFilePage.Fact;
-import org.tankrounds.places.Tank;
-import org.tankrounds.readings.GivenReading.GivenValue;
 import org.tankrounds.readings.LoggerFiles.Preview;
 import org.tankrounds.readings.files.LoggedLine;
 import org.tankrounds.readings.files.LoggerFile;
@@ -22,78 +20,82 @@ final class FileFacts {
     /** So many times the usual distance between two rows. */
     private static final int GAP_FROM = 3;
 
-    private final Tank tank;
     private final Preview preview;
+    private final FileWording wording;
     private final LoggerFile read;
 
-    FileFacts(Tank tank, Preview preview) {
-        this.tank = tank;
+    FileFacts(Preview preview, FileWording wording) {
         this.preview = preview;
+        this.wording = wording;
         this.read = preview.read();
     }
 
     List<Fact> facts() {
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("Rows", Integer.toString(read.rows())));
+        facts.add(rows());
         List<LoggedLine> lines = read.lines();
         if (!lines.isEmpty()) {
-            facts.add(new Fact("From", FileWording.time(lines.get(0).at(), tank.zone())));
-            facts.add(new Fact("To", FileWording.time(lines.get(lines.size() - 1).at(), tank.zone())));
+            facts.add(fact("from", wording.time(lines.get(0).at())));
+            facts.add(fact("to", wording.time(lines.get(lines.size() - 1).at())));
         }
         if (lines.size() > 1) {
-            facts.add(new Fact("Read", FileWording.every(usualDistance())));
+            facts.add(fact("read", wording.every(usualDistance())));
         }
         read.understanding().taken().keySet().forEach(analyte -> addRange(facts, analyte));
-        addCount(facts, "Stored before", preview.sorted().repeated());
-        addCount(facts, "There twice", read.repeated());
-        addCount(facts, "Set aside", read.setAside().size());
-        addCount(facts, "Different", preview.sorted().conflicts().size());
+        addCount(facts, "storedBefore", preview.sorted().repeated());
+        addCount(facts, "twice", read.repeated());
+        addCount(facts, "aside", read.setAside().size());
+        addCount(facts, "different", preview.sorted().conflicts().size());
         return facts;
     }
 
     List<String> notes() {
         List<String> notes = new ArrayList<>(gaps());
         if (read.doubledHours() > 0) {
-            notes.add(FileWording.doubled(read.doubledHours()));
+            notes.add(wording.say("loggers.note.doubled", read.doubledHours()));
         }
         long ahead = read.setAside().stream().filter(one -> one.why() == SetAside.Why.AHEAD).count();
         if (ahead > 0) {
-            notes.add(FileWording.ahead((int) ahead));
+            notes.add(wording.say("loggers.note.ahead", ahead));
         }
         read.understanding().taken().keySet().forEach(analyte -> {
             int unusual = unusual(analyte);
             if (unusual > 0) {
-                notes.add(FileWording.unusual(unusual, analyte));
+                notes.add(wording.unusual(unusual, analyte));
             }
         });
         return notes;
     }
 
-    static String value(GivenValue given) {
-        return Wording.lower(given.analyte()) + " " + Wording.value(new EnteredValue(given.analyte(), given.value(),
-                new UnitForm(given.unit(), given.as().orElse("")), given.step(), given.below()));
+    Fact rows() {
+        return fact("rows", Integer.toString(read.rows()));
+    }
+
+    private Fact fact(String name, String text) {
+        return new Fact(wording.say("loggers.fact." + name), text);
     }
 
     private void addRange(List<Fact> facts, Analyte analyte) {
         DoubleSummaryStatistics values = read.lines().stream().filter(line -> line.values().containsKey(analyte))
                 .mapToDouble(line -> line.values().get(analyte).doubleValue()).summaryStatistics();
         if (values.getCount() > 0) {
-            String unit = Wording.unit(read.understanding().form(analyte));
-            facts.add(new Fact(Wording.name(analyte), Wording.plain(values.getMin()) + " to "
-                    + Wording.plain(values.getMax()) + (unit.isEmpty() ? "" : " " + unit)));
+            String range = wording.say("loggers.range", Wording.plain(values.getMin()), Wording.plain(values.getMax()));
+            String unit = wording.say(Wording.unit(read.understanding().form(analyte)));
+            facts.add(new Fact(wording.say(Wording.name(analyte)), unit.isEmpty() ? range : range + " " + unit));
         }
     }
 
-    private static void addCount(List<Fact> facts, String name, int count) {
+    private void addCount(List<Fact> facts, String name, int count) {
         if (count > 0) {
-            facts.add(new Fact(name, Integer.toString(count)));
+            facts.add(fact(name, Integer.toString(count)));
         }
     }
 
     private int unusual(Analyte analyte) {
         UnitForm form = read.understanding().form(analyte);
         return (int) read.lines().stream().filter(line -> line.values().containsKey(analyte))
-                .mapToDouble(line -> Units.toCanonical(analyte, form, line.values().get(analyte).doubleValue(), Double.NaN))
+                .mapToDouble(line -> line.values().get(analyte).doubleValue())
+                .map(value -> Units.toCanonical(analyte, form, value, Double.NaN))
                 .filter(value -> !analyte.isLikely(value)).count();
     }
 
@@ -104,11 +106,11 @@ final class FileFacts {
         for (int i = 1; i < lines.size(); i++) {
             Instant before = lines.get(i - 1).at();
             if (Duration.between(before, lines.get(i).at()).compareTo(longest) > 0) {
-                gaps.add(FileWording.gap(before, lines.get(i).at(), tank.zone()));
+                gaps.add(wording.gap(before, lines.get(i).at()));
             }
         }
         int more = gaps.size() - GAPS_LISTED;
-        return more <= 0 ? gaps : with(gaps.subList(0, GAPS_LISTED), "There are " + more + " more gaps.");
+        return more <= 0 ? gaps : with(gaps.subList(0, GAPS_LISTED), wording.say("loggers.note.moreGaps", more));
     }
 
     private static List<String> with(List<String> some, String last) {

@@ -4,10 +4,10 @@ import java.time.ZoneId;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.pages.FormField.Option;
 import org.tankrounds.readings.files.Choices;
@@ -19,34 +19,31 @@ import org.tankrounds.water.Analyte;
 
 /** The boxes in which it is said how a file is to be read: those that must be filled in, and those that may. */
 final class FileFields {
-    private static final String FILE_SAYS = "So says the file.";
-    private static final String SOMEBODY_SAYS = "As you said.";
-
     private final Understanding read;
     private final ZoneId zone;
+    private final FileWording wording;
     private final List<FormField> questions = new ArrayList<>();
     private final List<FormField> understood = new ArrayList<>();
 
-    FileFields(Understanding read, ZoneId zone) {
+    FileFields(Understanding read, ZoneId zone, FileWording wording) {
         this.read = read;
         this.zone = zone;
+        this.wording = wording;
         if (read.timesToChooseFrom().size() > 1) {
-            add(Choices.TIME, "Which column has the time", read.time(), times());
+            add(Choices.TIME, read.time(), times());
         }
-        add(Choices.ORDER, "Order of day and month", read.order(), List.of(
-                new Option("dmy", "Day, then month"), new Option("mdy", "Month, then day")));
+        add(Choices.ORDER, read.order(), List.of(option("order", "dmy"), option("order", "mdy")));
         if (!read.saysZoneInEachRow()) {
-            add(Choices.ZONE, "Clock of the logger", read.zone(), zones());
+            add(Choices.ZONE, read.zone(), zones());
         }
-        column(Choices.TEMPERATURE, "Temperature of the water", Analyte.TEMPERATURE);
-        add(Choices.TEMPERATURE_UNIT, "Unit of temperature", read.temperatureUnit(), List.of(
+        column(Choices.TEMPERATURE, Analyte.TEMPERATURE);
+        add(Choices.TEMPERATURE_UNIT, read.temperatureUnit(), List.of(
                 new Option("Cel", "°C"), new Option("[degF]", "°F")));
-        column(Choices.PH, "pH", Analyte.PH);
-        column(Choices.OXYGEN, "Dissolved oxygen", Analyte.DISSOLVED_OXYGEN);
-        add(Choices.OXYGEN_UNIT, "Unit of oxygen", read.oxygenUnit(), List.of(
-                new Option("mg/L", "mg/L"), new Option("%", "% of saturation")));
-        add(Choices.DECIMAL, "Decimal mark", read.decimal(), List.of(
-                new Option("point", "Point: 11.3"), new Option("comma", "Comma: 11,3")));
+        column(Choices.PH, Analyte.PH);
+        column(Choices.OXYGEN, Analyte.DISSOLVED_OXYGEN);
+        add(Choices.OXYGEN_UNIT, read.oxygenUnit(), List.of(
+                new Option("mg/L", "mg/L"), new Option("%", say("oxygen_unit.percent"))));
+        add(Choices.DECIMAL, read.decimal(), List.of(option("decimal", "point"), option("decimal", "comma")));
         addDelimiter();
     }
 
@@ -64,35 +61,43 @@ final class FileFields {
                 .collect(Collectors.toMap(FormField::name, FormField::value));
     }
 
-    private void column(String name, String label, Analyte analyte) {
+    private String say(String key, Object... with) {
+        return wording.say("loggers.box." + key, with);
+    }
+
+    private Option option(String box, String value) {
+        return new Option(value, say(box + "." + value));
+    }
+
+    private void column(String name, Analyte analyte) {
         List<Option> options = new ArrayList<>();
         read.columnsToChooseFrom().forEach(column -> options.add(
                 new Option(Integer.toString(column), columnName(column))));
-        options.add(new Option("none", "No column"));
+        options.add(new Option("none", say("noColumn")));
         Guess<Integer> guess = read.column(analyte);
         if (guess.source() == Guess.Source.NO_MATTER && read.columnsToChooseFrom().size() > read.taken().size()) {
-            understood.add(field(name, label, "", "", "None found", options));
+            understood.add(field(name, "", "", say("noneFound"), options));
         } else {
-            add(name, label, guess, options);
+            add(name, guess, options);
         }
     }
 
-    private <T> void add(String name, String label, Guess<T> guess, List<Option> options) {
+    private <T> void add(String name, Guess<T> guess, List<Option> options) {
         switch (guess.source()) {
-            case ASKED -> questions.add(field(name, label, "", "", FileWording.CHOOSE, options));
-            case SAID -> understood.add(field(name, label, SOMEBODY_SAYS, read.said(name), "As the file says", options));
-            case FOUND -> understood.add(field(
-                    name, label, FILE_SAYS, "", found(guess.value().orElseThrow(), options), options));
+            case ASKED -> questions.add(field(name, "", "", say("choose"), options));
+            case SAID -> understood.add(
+                    field(name, say("youSaid"), read.said(name), say("asFileSays"), options));
+            case FOUND -> understood.add(
+                    field(name, say("fileSays"), "", found(guess.value().orElseThrow(), options), options));
             case NO_MATTER -> { }
         }
     }
 
-    private static FormField field(String name, String label, String hint, String value, String blank,
-            List<Option> options) {
+    private FormField field(String name, String hint, String value, String blank, List<Option> options) {
         List<Option> all = new ArrayList<>();
         all.add(new Option("", blank));
         all.addAll(options);
-        FormField field = FormField.select(name, label, value, all);
+        FormField field = FormField.select(name, say(name), value, all);
         return hint.isEmpty() ? field : field.withHint(hint);
     }
 
@@ -102,32 +107,30 @@ final class FileFields {
                 : value instanceof DateOrder order ? order.code()
                 : value instanceof TimeColumns time ? time.code() : value.toString();
         return options.stream().filter(option -> option.value().equals(code)).map(Option::text).findFirst()
-                .or(read::zoneInHeader).orElse("As the file says");
+                .or(read::zoneInHeader).orElse(say("asFileSays"));
     }
 
     private List<Option> times() {
         return read.timesToChooseFrom().stream().map(time -> new Option(time.code(), time.date() == time.clock()
-                ? columnName(time.date()) : columnName(time.date()) + " and " + columnName(time.clock()))).toList();
+                ? columnName(time.date()) : say("columns", columnName(time.date()), columnName(time.clock())))).toList();
     }
 
     private List<Option> zones() {
-        String name = zone.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
-        Map<String, String> texts = Map.of("school", "The school’s clock, summer and winter: " + name,
-                "standard", "The school’s winter clock all year: " + name, "utc", "UTC");
-        return Understanding.ZONES.stream().map(code -> new Option(code, texts.get(code))).toList();
+        String name = zone.getDisplayName(TextStyle.FULL, wording.locale());
+        return Understanding.ZONES.stream().map(code -> new Option(code, say("zone." + code, name))).toList();
     }
 
     private String columnName(int column) {
         String name = FileWording.cell(read.name(column));
-        return name.isEmpty() ? "Column " + (column + 1) : name;
+        return name.isEmpty() ? say("column", column + 1) : name;
     }
 
     private void addDelimiter() {
-        List<Option> options = List.of(new Option("comma", "Comma"), new Option("semicolon", "Semicolon"),
-                new Option("tab", "Tab"), new Option("bar", "Upright bar"));
+        List<Option> options = Stream.of("comma", "semicolon", "tab", "bar")
+                .map(code -> option("delimiter", code)).toList();
         Map<Character, String> codes = Map.of(',', "comma", ';', "semicolon", '\t', "tab", '|', "bar");
         Guess<String> guess = new Guess<>(Optional.of(codes.get(read.delimiter())),
                 read.delimiterSaid() ? Guess.Source.SAID : Guess.Source.FOUND);
-        add(Choices.DELIMITER, "Between the columns", guess, options);
+        add(Choices.DELIMITER, guess, options);
     }
 }

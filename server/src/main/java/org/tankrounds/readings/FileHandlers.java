@@ -14,6 +14,7 @@ import org.tankrounds.web.Caller;
 import org.tankrounds.web.Formats;
 import org.tankrounds.web.MultipartForm.SentFile;
 import org.tankrounds.web.Pages;
+import org.tankrounds.web.Speech;
 import org.tankrounds.web.Uploads;
 
 /** The pages of a tank's logger files. */
@@ -46,7 +47,7 @@ public final class FileHandlers {
         Optional<SentFile> sent = Uploads.isOne(ctx) ? Uploads.of(ctx).file(FILE) : Optional.empty();
         if (sent.isEmpty()) {
             ctx.status(UNACCEPTABLE);
-            list(ctx, tank, FileWording.NONE_CHOSEN);
+            list(ctx, tank, wording(ctx, tank).say("loggers.noneChosen"));
             return;
         }
         try {
@@ -54,7 +55,7 @@ public final class FileHandlers {
             ctx.redirect("/tanks/" + tank.code() + "/files/" + code, HttpStatus.SEE_OTHER);
         } catch (UnreadableFileException refusal) {
             ctx.status(UNACCEPTABLE);
-            list(ctx, tank, FileWording.trouble(refusal.trouble()));
+            list(ctx, tank, wording(ctx, tank).trouble(refusal.trouble()));
         }
     }
 
@@ -79,7 +80,7 @@ public final class FileHandlers {
         boolean asShown = FilePageMaker.fingerprint(chosen.said()).equals(ctx.formParam("shown"));
         if (!asShown) {
             ctx.status(OUT_OF_DATE);
-            show(ctx, find(ctx), FileWording.CHANGED);
+            show(ctx, find(ctx), "loggers.changed");
             return;
         }
         keep(ctx, here);
@@ -120,8 +121,9 @@ public final class FileHandlers {
         return new SentFile(name.isEmpty() ? "file" : name, sent.content());
     }
 
+    /** @param alert key of the sentence why nothing was kept just now; empty for none */
     private void show(Context ctx, Found found, String alert) {
-        FilePageMaker maker = new FilePageMaker(found.tank(), new Formats(found.tank().zone(), clock.instant()));
+        FilePageMaker maker = maker(ctx, found.tank());
         if (found.file().isKept()) {
             pages.show(ctx, "readings/logger-file",
                     maker.kept(found.file(), files.countCorrected(Caller.of(ctx), found.file())));
@@ -132,12 +134,23 @@ public final class FileHandlers {
         } catch (UnreadableFileException refusal) {
             files.choose(Caller.of(ctx), found, found.file().choices().without(Choices.DELIMITER));
             ctx.status(UNACCEPTABLE);
-            show(ctx, find(ctx), FileWording.DIVIDED_OTHERWISE);
+            show(ctx, find(ctx), "loggers.dividedOtherwise");
         }
     }
 
     private void list(Context ctx, Tank tank, String error) {
-        FilePageMaker maker = new FilePageMaker(tank, new Formats(tank.zone(), clock.instant()));
-        pages.show(ctx, "readings/logger-files", maker.list(files.list(Caller.of(ctx), tank), error));
+        pages.show(ctx, "readings/logger-files", maker(ctx, tank).list(files.list(Caller.of(ctx), tank), error));
+    }
+
+    private FilePageMaker maker(Context ctx, Tank tank) {
+        return new FilePageMaker(tank, formats(ctx, tank));
+    }
+
+    private FileWording wording(Context ctx, Tank tank) {
+        return new FileWording(formats(ctx, tank));
+    }
+
+    private Formats formats(Context ctx, Tank tank) {
+        return Speech.of(ctx).formats(tank.zone(), clock.instant());
     }
 }

@@ -1,7 +1,6 @@
 package org.tankrounds.readings;
 
 import java.nio.charset.StandardCharsets;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HexFormat;
@@ -17,9 +16,11 @@ import org.tankrounds.pages.LoggerFilePage.Fact;
 import org.tankrounds.pages.LoggerFilePage.FirstRows;
 import org.tankrounds.pages.LoggerFilesPage;
 import org.tankrounds.places.Tank;
+import org.tankrounds.readings.GivenReading.GivenValue;
 import org.tankrounds.readings.LoggerFiles.Preview;
 import org.tankrounds.readings.files.Choices;
 import org.tankrounds.readings.files.LoggerFile;
+import org.tankrounds.water.UnitForm;
 import org.tankrounds.web.Formats;
 import org.tankrounds.web.Secrets;
 
@@ -30,11 +31,13 @@ final class FilePageMaker {
 
     private final Tank tank;
     private final Formats formats;
+    private final FileWording wording;
     private final String list;
 
     FilePageMaker(Tank tank, Formats formats) {
         this.tank = tank;
         this.formats = formats;
+        this.wording = new FileWording(formats);
         this.list = "/tanks/" + tank.code() + "/files";
     }
 
@@ -45,10 +48,11 @@ final class FilePageMaker {
     }
 
     LoggerFilesPage list(List<KeptFile> files, String error) {
-        FormField box = FormField.text("file", FileWording.LABEL, "").withHint(FileWording.LIMITS).withError(error);
-        return new LoggerFilesPage(place(), "/tanks/" + tank.code(), list, box, files.stream()
+        FormField box = FormField.text("file", wording.say("loggers.file"), "")
+                .withHint(wording.say("loggers.limits")).withError(error);
+        return new LoggerFilesPage(formats.speech().titled(box.wrong(), wording.say("loggers.title")), place(), "/tanks/" + tank.code(), list, box, files.stream()
                 .map(file -> new LoggerFilesPage.Row(file.name(), list + "/" + file.code(),
-                        formats.full(file.receivedAt()), FileWording.state(file))).toList());
+                        formats.full(file.receivedAt()), wording.state(file))).toList());
     }
 
     private static String shown(FileFields fields, Preview preview) {
@@ -59,37 +63,40 @@ final class FilePageMaker {
         return fingerprint(said);
     }
 
-    /** @param alert why nothing was kept just now; may be empty */
+    /** @param alert key of the sentence why nothing was kept just now; may be empty */
     LoggerFilePage waiting(Preview preview, String alert) {
         LoggerFile read = preview.read();
-        FileFields fields = new FileFields(read.understanding(), tank.zone());
+        FileFields fields = new FileFields(read.understanding(), tank.zone(), wording);
         List<FormField> questions = fields.questions();
         int fresh = preview.sorted().fresh().size();
         String name = preview.file().name();
         boolean clear = questions.isEmpty();
+        FileFacts facts = new FileFacts(preview, wording);
         return new LoggerFilePage(
-                clear ? FileWording.fresh(fresh, name) : FileWording.asked(questions.size(), name),
+                clear ? wording.fresh(fresh, name) : wording.say("loggers.questions", questions.size(), name),
                 place(), "/tanks/" + tank.code(), list, list + "/" + preview.file().code(),
-                clear ? FileWording.LOOK : "Nothing is kept yet.", true, alert,
+                wording.say(clear ? "loggers.look" : "loggers.nothingKept"), true,
+                alert.isEmpty() ? "" : wording.say(alert),
                 shown(fields, preview), questions, fields.understood(),
-                clear ? new FileFacts(tank, preview).facts() : List.of(new Fact("Rows", Integer.toString(read.rows()))),
-                FileWording.keep(fresh), list + "/" + preview.file().code() + "/taken-back",
-                clear ? new FileFacts(tank, preview).notes() : List.of(),
+                clear ? facts.facts() : List.of(facts.rows()),
+                wording.keep(fresh), list + "/" + preview.file().code() + "/taken-back",
+                clear ? facts.notes() : List.of(),
                 new FirstRows(read.names(), shortened(read.firstRows(FIRST_ROWS))),
-                aside(read), FileWording.more(read.setAside().size() - LISTED),
-                conflicts(preview), FileWording.more(preview.sorted().conflicts().size() - LISTED),
+                aside(read), wording.more(read.setAside().size() - LISTED),
+                conflicts(preview), wording.more(preview.sorted().conflicts().size() - LISTED),
                 conflictChoices(preview.file().choices()), false);
     }
 
     LoggerFilePage kept(KeptFile file, int corrected) {
         boolean takenBack = file.takenBackAt().isPresent();
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("Sent", formats.full(file.receivedAt())));
-        facts.add(new Fact("Kept", formats.full(file.keptAt().orElseThrow())));
-        file.takenBackAt().ifPresent(at -> facts.add(new Fact("Taken back", formats.full(at))));
-        String lead = takenBack ? "Its readings do not count any more. To keep them after all, send the file again."
-                : corrected > 0 ? FileWording.corrected(corrected) : "Its readings are in the tank’s log.";
-        return new LoggerFilePage(takenBack ? FileWording.takenBack(file) : FileWording.kept(file), place(),
+        facts.add(new Fact(wording.say("loggers.fact.sent"), formats.full(file.receivedAt())));
+        facts.add(new Fact(wording.say("loggers.fact.kept"), formats.full(file.keptAt().orElseThrow())));
+        file.takenBackAt().ifPresent(at -> facts.add(new Fact(wording.say("loggers.fact.takenBack"), formats.full(at))));
+        String lead = takenBack ? wording.say("loggers.sendAgain")
+                : corrected > 0 ? wording.say("loggers.corrected", corrected) : wording.say("loggers.inLog");
+        return new LoggerFilePage(takenBack ? wording.say("loggers.takenBack", file.name())
+                : wording.say("loggers.kept", file.stored(), file.name()), place(),
                 "/tanks/" + tank.code(), list, list + "/" + file.code(), lead, false, "", "", List.of(), List.of(),
                 facts, "", list + "/" + file.code() + "/taken-back", List.of(), new FirstRows(List.of(), List.of()),
                 List.of(), "", List.of(), "", List.of(), file.canBeTakenBack(formats.now()));
@@ -103,25 +110,25 @@ final class FilePageMaker {
         return rows.stream().map(row -> row.stream().map(FileWording::cell).toList()).toList();
     }
 
-    private static List<Aside> aside(LoggerFile read) {
+    private List<Aside> aside(LoggerFile read) {
         return read.setAside().stream().limit(LISTED).map(one -> new Aside(Integer.toString(one.line()),
-                FileWording.cell(one.cell()), FileWording.why(one.why()))).toList();
+                FileWording.cell(one.cell()), wording.why(one.why()))).toList();
     }
 
     private List<Conflict> conflicts(Preview preview) {
         return preview.sorted().conflicts().stream().limit(LISTED).map(one -> new Conflict(
-                time(one.at()), Wording.lower(one.stored().analyte()) + " " + Wording.value(one.stored()),
-                FileFacts.value(one.given()))).toList();
+                wording.time(one.at()), wording.value(one.stored()), wording.value(entered(one.given())))).toList();
     }
 
-    private String time(Instant at) {
-        return FileWording.time(at, tank.zone());
+    private static EnteredValue entered(GivenValue given) {
+        return new EnteredValue(given.analyte(), given.value(), new UnitForm(given.unit(), given.as().orElse("")),
+                given.step(), given.below());
     }
 
-    private static List<Step> conflictChoices(Choices choices) {
+    private List<Step> conflictChoices(Choices choices) {
         return List.of(
-                new Step("conflicts-stored", "", "What is stored stays", !choices.takesFromFile()),
-                new Step("conflicts-file", Choices.FROM_FILE, "The file is right: its values take the place",
+                new Step("conflicts-stored", "", wording.say("loggers.conflicts.stays"), !choices.takesFromFile()),
+                new Step("conflicts-file", Choices.FROM_FILE, wording.say("loggers.conflicts.fileIsRight"),
                         choices.takesFromFile()));
     }
 }

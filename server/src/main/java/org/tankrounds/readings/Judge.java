@@ -18,6 +18,7 @@ import org.tankrounds.water.Digits;
 import org.tankrounds.water.KnownTemperatures;
 import org.tankrounds.water.UnitForm;
 import org.tankrounds.water.Units;
+import org.tankrounds.words.Saying;
 
 /**
  * Says of a reading what is impossible, what is unlikely and what is fine, and converts it once into what the engine
@@ -76,7 +77,7 @@ final class Judge {
         given.measuredAt().ifPresent(this::time);
         clock(given.timeFlags());
         if (given.values().isEmpty() && given.note().isEmpty() && faults.none()) {
-            faults.add("/values", "There is nothing in this reading. Give at least one value or a note.");
+            faults.add("/values", Saying.of("readings.nothingInIt"));
         }
         Instant measuredAt = given.measuredAt().orElse(now);
         waterTemperatureC = faults.none() && needsLastTemperature(given)
@@ -88,7 +89,7 @@ final class Judge {
 
     private void time(Instant measuredAt) {
         if (!isPossible(measuredAt, now)) {
-            faults.add("/measuredAt", "measuredAt lies between 2000-01-01T00:00:00Z and seven days from now.");
+            faults.add("/measuredAt", Saying.of("readings.timeOutside"));
         } else if (measuredAt.isAfter(now.plus(CLOCKS_MAY_DIFFER))) {
             timeDoubtful = true;
             flags.add(TIME_DOUBTFUL);
@@ -128,12 +129,11 @@ final class Judge {
             return;
         }
         if (analyte.isWholeNumber() && given.value().stripTrailingZeros().scale() > 0) {
-            faults.add(given.at() + "/value", Wording.name(analyte) + " is a whole number.");
+            faults.add(given.at() + "/value", Saying.of("readings.wholeNumber", Wording.name(analyte)));
             return;
         }
         if (given.below() && !analyte.isDissolved()) {
-            faults.add(given.at() + "/below", "below says that a substance was not detected; "
-                    + Wording.name(analyte) + " cannot have it.");
+            faults.add(given.at() + "/below", Saying.of("readings.cannotBeBelow", Wording.name(analyte)));
             return;
         }
         take(given, form.get(), canonical);
@@ -154,8 +154,8 @@ final class Judge {
         Analyte analyte = given.analyte();
         double step = step(given, form, canonical);
         if (step > analyte.possible().max() - analyte.possible().min()) {
-            faults.add(given.at() + "/step", "step is what the method can tell apart; " + given.step().orElseThrow()
-                    + " is wider than all that " + Wording.name(analyte) + " can be.");
+            faults.add(given.at() + "/step", Saying.of("readings.stepTooWide", given.step().orElseThrow(),
+                    Wording.name(analyte)));
             return;
         }
         boolean doubtful = timeDoubtful;

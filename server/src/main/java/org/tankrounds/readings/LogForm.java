@@ -17,7 +17,10 @@ import java.util.TreeMap;
 import org.tankrounds.readings.GivenReading.GivenValue;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.UnitForm;
+import org.tankrounds.web.FieldError;
 import org.tankrounds.web.Secrets;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Saying;
 
 /**
  * What was typed into the page of a reading. Field names are the analytes' public names; a value whose unit can be
@@ -96,8 +99,7 @@ final class LogForm {
         boolean known = version.isEmpty() || version.matches("\\d{1,4}")
                 && Integer.parseInt(version) >= OLDEST_VERSION && Integer.parseInt(version) <= CURRENT_VERSION;
         if (!known) {
-            faults.add(WHOLE, "This form is of a version that is not known here. Nothing is stored yet: look the"
-                    + " numbers over and keep the reading again.");
+            faults.add(WHOLE, Saying.of("log.unknownVersion"));
         }
     }
 
@@ -106,9 +108,9 @@ final class LogForm {
         List<GivenValue> values = new ArrayList<>();
         forms.forEach((analyte, form) -> value(analyte, form, faults).ifPresent(values::add));
         return new GivenReading(measuredAt(zone, faults),
-                PlainText.check(text(BY), "The label", ReadingParser.LONGEST_BY, false,
+                PlainText.check(text(BY), Saying.of("log.theLabel"), ReadingParser.LONGEST_BY, false,
                         sentence -> faults.add(BY, sentence)),
-                PlainText.check(text(NOTE), "The note", ReadingParser.LONGEST_NOTE, true,
+                PlainText.check(text(NOTE), Saying.of("log.theNote"), ReadingParser.LONGEST_NOTE, true,
                         sentence -> faults.add(NOTE, sentence)),
                 values);
     }
@@ -119,9 +121,8 @@ final class LogForm {
             return value(analyte, analyte.code(), form, true, faults);
         }
         if (!text(analyte).isBlank()) {
-            faults.add(box, Wording.name(analyte) + ": " + text(analyte).strip() + " is chosen on the card, and "
-                    + text(box).strip() + " typed here. Keep one of them: empty this box, or choose “not tested” on"
-                    + " the card.");
+            faults.add(box, Saying.of("log.cardAndTyped", Wording.name(analyte), text(analyte).strip(),
+                    text(box).strip()));
             return Optional.empty();
         }
         return value(analyte, box, form, false, faults);
@@ -197,25 +198,22 @@ final class LogForm {
         try {
             LocalDateTime local = LocalDateTime.parse(text.replace(' ', 'T').replaceAll("T(\\d):", "T0$1:"));
             if (zone.getRules().getValidOffsets(local).isEmpty()) {
-                faults.add(MEASURED_AT,
-                        "When it was measured: the clocks went forward in that night, and no clock showed "
-                        + local.toLocalTime() + ". Write the time again.");
+                faults.add(MEASURED_AT, Saying.of("log.noSuchTime", local.toLocalTime()));
                 return Optional.empty();
             }
             // Where the clocks went back, a time comes twice: the earlier one is taken.
             return Optional.of(local.atZone(zone).toInstant().truncatedTo(ChronoUnit.MICROS));
         } catch (DateTimeException e) {
-            faults.add(MEASURED_AT, "When it was measured: write year, month, day and the time on the school's clock,"
-                    + " such as 2027-01-12 14:05, or leave it empty for now.");
+            faults.add(MEASURED_AT, Saying.of("log.noTime"));
             return Optional.empty();
         }
     }
 
     /** Faults by the field that they stand beside. */
-    static Map<String, String> byField(Faults faults) {
+    static Map<String, String> byField(Faults faults, Speech speech) {
         Map<String, String> sentences = new TreeMap<>();
         faults.errors().forEach(error -> sentences.putIfAbsent(field(error.field()),
-                sentence(error.field(), error.message())));
+                speech.say(sentence(error))));
         return sentences;
     }
 
@@ -227,11 +225,12 @@ final class LogForm {
         };
     }
 
-    private static String sentence(String at, String sentence) {
-        return switch (at) {
-            case "/measuredAt" -> "When it was measured lies between the year 2000 and seven days from now.";
-            case "/values" -> "Nothing is filled in yet. Type at least one number, choose a colour or write a note.";
-            default -> sentence;
+    /** Where a page says it otherwise than the interface for scripts. */
+    private static Saying sentence(FieldError error) {
+        return switch (error.field()) {
+            case "/measuredAt" -> Saying.of("log.impossibleTime");
+            case "/values" -> Saying.of("log.empty");
+            default -> error.saying();
         };
     }
 }

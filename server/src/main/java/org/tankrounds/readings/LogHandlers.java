@@ -25,6 +25,7 @@ import org.tankrounds.water.Analyte;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Pages;
 import org.tankrounds.web.RefusedException;
+import org.tankrounds.web.Speech;
 
 /** The page on which a class puts a reading in. */
 public final class LogHandlers {
@@ -70,7 +71,7 @@ public final class LogHandlers {
 
     /** What waits is known to the device alone. */
     public void showOutbox(Context ctx) {
-        pages.show(ctx, "readings/outbox", new OutboxPage());
+        pages.show(ctx, "readings/outbox", new OutboxPage(Speech.of(ctx).say("outbox.title")));
     }
 
     public void create(Context ctx) {
@@ -91,7 +92,7 @@ public final class LogHandlers {
     }
 
     private void store(Context ctx, Desk desk, Kit kit, LogForm form) {
-        Answered answered = new Answered(form);
+        Answered answered = new Answered(form, Speech.of(ctx));
         try {
             Optional<Outcome> outcome = storeReading.store(Caller.of(ctx), desk.tank().code(), channel(ctx),
                     (tank, usualKit) -> submitted(form, tank, kit), answered::accept);
@@ -131,24 +132,26 @@ public final class LogHandlers {
         }
         ctx.status(refusal.status());
         show(ctx, desk, kit, form.with(LogForm.SUBMISSION, UUID.randomUUID().toString()), Message.conflict(
-                "What you see below has not been stored. If it is a second reading, keep it as it is. If it puts"
-                        + " the first one right, correct that one in the tank’s log instead."));
+                Speech.of(ctx).say("log.conflict.whatNow")));
     }
 
     /** Hears the judgement, and what to say about it where nothing may be stored yet. */
     private static final class Answered {
         private final LogForm form;
+        private final Speech speech;
         private Message message = Message.NONE;
 
-        Answered(LogForm form) {
+        Answered(LogForm form, Speech speech) {
             this.form = form;
+            this.speech = speech;
         }
 
         boolean accept(Submitted submitted, JudgedReading judged) {
             boolean sound = submitted.faults().none();
-            List<AskBack> asks = sound ? LogFields.asks(form, submitted.given(), judged)
-                    : LogFields.mixedUpScales(submitted.given(), submitted.faults());
-            message = new Message(LogForm.byField(submitted.faults()), asks, submitted.confirmed(), "", Receipt.NONE);
+            List<AskBack> asks = sound ? LogFields.asks(form, submitted.given(), judged, speech)
+                    : LogFields.mixedUpScales(submitted.given(), submitted.faults(), speech);
+            message = new Message(LogForm.byField(submitted.faults(), speech), asks, submitted.confirmed(), "",
+                    Receipt.NONE);
             return sound && asks.isEmpty();
         }
 
@@ -190,7 +193,7 @@ public final class LogHandlers {
         List<Kit> all = kits.list(tx, caller.chapterId());
         Kit kit = all.stream().filter(one -> one.kitId() == tank.kitId()).findFirst().orElseThrow();
         Optional<String> saved = Optional.ofNullable(ctx.queryParam("saved"));
-        return new Desk(tank, all, kit, receipts.find(tx, caller, tank, saved),
+        return new Desk(tank, all, kit, receipts.find(tx, caller, tank, saved, Speech.of(ctx)),
                 lastLabel(tx, caller, tank));
     }
 
@@ -205,6 +208,7 @@ public final class LogHandlers {
     }
 
     private void show(Context ctx, Desk desk, Kit kit, LogForm form, Message message) {
-        pages.show(ctx, "readings/log", new LogPageMaker(desk.tank(), kit, desk.kits(), form, message).page());
+        pages.show(ctx, "readings/log", new LogPageMaker(desk.tank(), kit, desk.kits(), form, message,
+                Speech.of(ctx)).page());
     }
 }

@@ -18,6 +18,7 @@ import org.tankrounds.places.KitScale;
 import org.tankrounds.places.Tank;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.UnitForm;
+import org.tankrounds.web.Speech;
 
 /** Makes the class's form, with what was typed and what is to be said about that. */
 final class LogPageMaker {
@@ -46,17 +47,20 @@ final class LogPageMaker {
     private final List<Kit> kits;
     private final LogForm form;
     private final Message message;
+    private final Speech speech;
     private final LogBoxes boxes;
     private final LogFields fields;
 
-    LogPageMaker(Tank tank, Kit kit, List<Kit> kits, LogForm form, Message message) {
+    LogPageMaker(Tank tank, Kit kit, List<Kit> kits, LogForm form, Message message,
+            Speech speech) {
         this.tank = tank;
         this.kit = kit;
         this.kits = kits;
         this.form = form;
         this.message = message;
+        this.speech = speech;
         this.boxes = new LogBoxes(tank, kit);
-        this.fields = new LogFields(form, message.errors());
+        this.fields = new LogFields(form, message.errors(), speech);
     }
 
     LogPage page() {
@@ -66,7 +70,8 @@ final class LogPageMaker {
         List<Card> cards = LogBoxes.ALWAYS.stream().map(this::card).toList();
         List<Card> more = Stream.concat(boxes.more().stream().map(this::card), boxes.typed().stream()
                 .map(analyte -> new Card(fields.typedBox(analyte, boxes.form(analyte)), List.of()))).toList();
-        FormField measuredAt = fields.measuredAt("empty for now").withHint("Such as 2027-01-12 14:05");
+        FormField measuredAt = fields.measuredAt(speech.say("log.emptyForNow"))
+                .withHint(speech.say("log.timeHint"));
         List<FormField> inOrder = Stream.of(Stream.of(temperature), husbandry.stream(), cards.stream().map(Card::field),
                         Stream.of(fields.by(), fields.note()), more.stream().map(Card::field), Stream.of(measuredAt))
                 .flatMap(part -> part).toList();
@@ -80,11 +85,9 @@ final class LogPageMaker {
     }
 
     private String title(List<FormField> wrong) {
-        String title = "Today’s reading, " + tank.school();
-        if (!wrong.isEmpty() || !message.conflict().isEmpty()) {
-            return "Error: " + title;
-        }
-        return message.asks().isEmpty() ? title : "Is that right? " + title;
+        boolean hasError = !wrong.isEmpty() || !message.conflict().isEmpty();
+        boolean asks = !hasError && !message.asks().isEmpty();
+        return speech.titled(hasError, speech.say(asks ? "log.titleAsking" : "log.title", tank.school()));
     }
 
     private Card card(Analyte analyte) {
@@ -94,7 +97,7 @@ final class LogPageMaker {
         if (scale.isEmpty()) {
             return new Card(box, List.of());
         }
-        FormField named = analyte != Analyte.PH ? box : new FormField(box.name(), box.label(), "", "by the card",
+        FormField named = analyte != Analyte.PH ? box : new FormField(box.name(), box.label(), "", speech.say("log.byCard"),
                 box.value(), box.error(), "text", null, null, false, List.of());
         return new Card(named, steps(analyte, scale.get()));
     }
@@ -111,7 +114,7 @@ final class LogPageMaker {
             String id = steps.isEmpty() ? analyte.code() : analyte.code() + "-" + steps.size();
             steps.add(new Step(id, text, text, isChosen));
         }
-        steps.add(new Step(analyte.code() + "-none", "", "not tested", !found));
+        steps.add(new Step(analyte.code() + "-none", "", speech.say("log.notTested"), !found));
         return steps;
     }
 
@@ -130,6 +133,6 @@ final class LogPageMaker {
     private FormField kitChoice() {
         List<FormField.Option> options = kits.size() < 2 ? List.of()
                 : kits.stream().map(one -> new FormField.Option(one.name(), one.name())).toList();
-        return FormField.select(LogForm.OTHER_KIT, "Kit", kit.name(), options);
+        return FormField.select(LogForm.OTHER_KIT, speech.say("log.kit"), kit.name(), options);
     }
 }

@@ -7,15 +7,14 @@ import org.tankrounds.pages.AskBack;
 import org.tankrounds.readings.LogPageMaker.Message;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.RefusedException;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Saying;
 
 /**
  * Answers to the outbox of a device, which sends the class's form by a script: a few words that it can judge, in
  * place of a page. The sentences are those that the page would show.
  */
 final class OutboxAnswers {
-    private static final String ANOTHERS = "This reading was written by somebody else. It is sent when they sign in on"
-            + " this device.";
-
     /** @param receipt code of the reading; only with it does the device believe that it is stored */
     private record Stored(String receipt, String savedTo, List<String> flags) {}
 
@@ -31,7 +30,7 @@ final class OutboxAnswers {
     static boolean refuseAnothers(Context ctx) {
         boolean anothers = wanted(ctx) && !Caller.of(ctx).account().equals(ctx.header(Caller.ACCOUNT_HEADER));
         if (anothers) {
-            answer(ctx, 403, ANOTHERS, List.of());
+            answer(ctx, 403, Saying.of("log.anothers"), List.of());
         }
         return anothers;
     }
@@ -47,11 +46,11 @@ final class OutboxAnswers {
 
     /** A key that has stored something else will not get better by waiting; one that is just being stored will. */
     static void refused(Context ctx, RefusedException refusal) {
-        boolean forGood = refusal.title().equals(StoreReading.OTHER_READING);
-        answer(ctx, forGood ? 422 : refusal.status(), refusal.title(), List.of());
+        boolean forGood = refusal.saying().equals(StoreReading.OTHER_READING);
+        answer(ctx, forGood ? 422 : refusal.status(), refusal.saying(), List.of());
     }
 
-    private static void answer(Context ctx, int status, String title, List<String> sentences) {
-        ctx.status(status).json(new Refused(title, sentences));
+    private static void answer(Context ctx, int status, Saying title, List<String> sentences) {
+        ctx.status(status).json(new Refused(Speech.of(ctx).say(title), sentences));
     }
 }

@@ -1,35 +1,35 @@
 package org.tankrounds.readings;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import org.tankrounds.pages.AskBack;
 import org.tankrounds.readings.PersonalText.Find;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Saying;
 
 /** Asks back, once, about words that look as if they told of a person. Nothing is refused for them. */
 final class PersonalAsks {
-    /** Fields of text, and how a question calls them. */
-    private static final Map<String, String> FIELDS = fields();
+    /** Fields of text. */
+    private static final List<String> FIELDS = List.of(LogForm.BY, LogForm.NOTE, ReadingPageMaker.REASON);
 
     private PersonalAsks() {}
 
-    static List<AskBack> of(LogForm form) {
-        return FIELDS.keySet().stream()
+    static List<AskBack> of(LogForm form, Speech speech) {
+        return FIELDS.stream()
                 .filter(field -> !PersonalText.in(form.text(field)).isEmpty() && !answered(form, field))
-                .map(field -> ask(field, PersonalText.in(form.text(field))))
+                .map(field -> ask(field, PersonalText.in(form.text(field)), speech))
                 .toList();
     }
 
     /** Fields of which the writer said that they stay, as long as they hold what was asked about. */
     static List<String> answered(LogForm form) {
-        return FIELDS.keySet().stream().filter(field -> answered(form, field)).toList();
+        return FIELDS.stream().filter(field -> answered(form, field)).toList();
     }
 
     /** What stands there already was asked about when it was written. */
     static LogForm settled(LogForm form) {
         LogForm settled = form;
-        for (String field : FIELDS.keySet()) {
+        for (String field : FIELDS) {
             List<Find> finds = PersonalText.in(form.text(field));
             settled = finds.isEmpty() ? settled : settled.with(LogForm.SURE + field, answer(finds));
         }
@@ -45,20 +45,18 @@ final class PersonalAsks {
         return LogForm.answerYes(finds.stream().map(Find::text).collect(Collectors.joining(", ")));
     }
 
-    private static AskBack ask(String field, List<Find> finds) {
+    private static AskBack ask(String field, List<Find> finds, Speech speech) {
         String name = LogForm.SURE + field;
-        String found = finds.stream().map(find -> find.sort() + ", “" + find.text() + "”")
-                .collect(Collectors.joining("; "));
-        return new AskBack(name, FIELDS.get(field) + " holds what looks like " + found + ". Others read it, and it is"
-                + " kept for years: better leave out who it was.",
-                List.of(new AskBack.Choice(name + "-yes", answer(finds), "Keep it as it is")));
+        String found = finds.stream().map(find -> speech.say(found(find))).collect(Collectors.joining("; "));
+        return new AskBack(name, speech.say("log.personal.in." + field, found),
+                List.of(new AskBack.Choice(name + "-yes", answer(finds), speech.say("log.personal.keep"))));
     }
 
-    private static Map<String, String> fields() {
-        Map<String, String> fields = new LinkedHashMap<>();
-        fields.put(LogForm.BY, "The class or period");
-        fields.put(LogForm.NOTE, "The note");
-        fields.put(ReadingPageMaker.REASON, "The reason");
-        return fields;
+    private static Saying found(Find find) {
+        return Saying.of(switch (find.sort()) {
+            case EMAIL -> "log.personal.email";
+            case PHONE -> "log.personal.phone";
+            case NAME -> "log.personal.name";
+        }, find.text());
     }
 }

@@ -18,14 +18,12 @@ import java.util.stream.Collectors;
  * meant, and never to refuse anything. Rather too little than too much, or nobody reads the question any more.
  */
 final class PersonalText {
-    /** @param sort in words, such as "an e-mail address" */
-    record Find(String sort, String text) {}
+    enum Sort { EMAIL, PHONE, NAME }
+
+    record Find(Sort sort, String text) {}
 
     private static final int UNICODE = Pattern.UNICODE_CHARACTER_CLASS;
     private static final String NAME = "\\p{Lu}\\p{Ll}[\\p{L}'’-]{0,30}";
-    private static final String AN_EMAIL = "an e-mail address";
-    private static final String A_PHONE = "a phone number";
-    private static final String A_NAME = "a person’s name";
 
     private static final Pattern EMAIL = Pattern.compile(
             "[\\p{L}\\p{N}._%+-]{1,64}@[\\p{L}\\p{N}-]{1,63}(?:\\.[\\p{L}\\p{N}-]{1,63}){1,5}", UNICODE);
@@ -47,23 +45,23 @@ final class PersonalText {
     /** In the order in which they are looked for, each once. */
     static List<Find> in(String text) {
         List<Find> finds = new ArrayList<>();
-        add(finds, AN_EMAIL, EMAIL, text, found -> true);
-        add(finds, A_PHONE, PHONE, text, found -> true);
-        add(finds, A_NAME, TITLE_AND_NAME, text, found -> true);
-        add(finds, A_NAME, BY_NAME, text, found -> mayBeName(found.group(1)));
+        add(finds, Sort.EMAIL, EMAIL, text, found -> true);
+        add(finds, Sort.PHONE, PHONE, text, found -> true);
+        add(finds, Sort.NAME, TITLE_AND_NAME, text, found -> true);
+        add(finds, Sort.NAME, BY_NAME, text, found -> mayBeName(found.group(1)));
         TWO_NAMES.matcher(text).results()
                 .filter(found -> mayBeName(found.group(1)) && mayBeName(found.group(2)))
-                .forEach(found -> add(finds, A_NAME, found.group(1) + " " + found.group(2)));
+                .forEach(found -> add(finds, Sort.NAME, found.group(1) + " " + found.group(2)));
         return List.copyOf(finds);
     }
 
-    private static void add(List<Find> finds, String sort, Pattern pattern, String text,
+    private static void add(List<Find> finds, Sort sort, Pattern pattern, String text,
             Predicate<MatchResult> wanted) {
         pattern.matcher(text).results().filter(wanted).forEach(found -> add(finds, sort, found.group()));
     }
 
     /** What is part of a longer find needs no second mention. */
-    private static void add(List<Find> finds, String sort, String text) {
+    private static void add(List<Find> finds, Sort sort, String text) {
         if (finds.stream().noneMatch(find -> find.text().contains(text))) {
             finds.add(new Find(sort, text.strip()));
         }

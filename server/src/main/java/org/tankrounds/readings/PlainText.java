@@ -2,6 +2,7 @@ package org.tankrounds.readings;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.tankrounds.words.Saying;
 
 /** Text that people write: of bounded length and without characters that no keyboard makes. */
 final class PlainText {
@@ -12,16 +13,15 @@ final class PlainText {
      * @return the text without surrounding white space; empty where nothing is left or it cannot be taken
      */
     static Optional<String> check(
-            String text, String name, int longest, boolean severalLines, Consumer<String> fault) {
+            String text, Saying name, int longest, boolean severalLines, Consumer<Saying> fault) {
         String stripped = text.strip();
         if (stripped.codePointCount(0, stripped.length()) > longest) {
-            fault.accept(name + " has at most " + longest + " characters; this one has "
-                    + stripped.codePointCount(0, stripped.length()) + ".");
+            fault.accept(Saying.of("readings.text.tooLong", name, longest,
+                    stripped.codePointCount(0, stripped.length())));
             return Optional.empty();
         }
         if (stripped.codePoints().anyMatch(c -> !isText(c, severalLines))) {
-            fault.accept(name + " holds a character that is not text, such as a control character."
-                    + " Take it out.");
+            fault.accept(Saying.of("readings.text.noText", name));
             return Optional.empty();
         }
         return stripped.isEmpty() ? Optional.empty() : Optional.of(stripped);

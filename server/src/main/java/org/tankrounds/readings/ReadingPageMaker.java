@@ -2,11 +2,11 @@ package org.tankrounds.readings;
 
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.tankrounds.pages.FormField;
@@ -17,23 +17,26 @@ import org.tankrounds.places.Tank;
 import org.tankrounds.readings.LogPageMaker.Message;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.UnitForm;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Saying;
 
 /** Makes the page of one reading: its versions, and the form with which it is corrected. */
 final class ReadingPageMaker {
     static final String REASON = "reason";
     static final String VERSION = "version";
-    private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern("d MMMM, H:mm", Locale.ENGLISH);
     private static final DateTimeFormatter TYPED_TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ENGLISH);
 
     private final Tank tank;
     private final List<Reading> versions;
     private final Map<Integer, String> names;
+    private final Speech speech;
 
     /** @param names of people, by number */
-    ReadingPageMaker(Tank tank, List<Reading> versions, Map<Integer, String> names) {
+    ReadingPageMaker(Tank tank, List<Reading> versions, Map<Integer, String> names, Speech speech) {
         this.tank = tank;
         this.versions = versions;
         this.names = names;
+        this.speech = speech;
     }
 
     /** Boxes for what was written down, in its own units, then for what else a class reads. */
@@ -68,15 +71,15 @@ final class ReadingPageMaker {
 
     /** @param overtaken empty unless somebody else has corrected it meanwhile */
     ReadingPage page(Map<Analyte, UnitForm> forms, LogForm form, Message message, String overtaken) {
-        LogFields fields = new LogFields(form, message.errors());
+        LogFields fields = new LogFields(form, message.errors(), speech);
         List<FormField> values = forms.keySet().stream().map(analyte -> fields.box(analyte, forms.get(analyte)))
                 .toList();
-        FormField measuredAt = fields.measuredAt("school’s clock");
-        FormField reason = fields.field(REASON, "Why is it corrected?", "", "text");
+        FormField measuredAt = fields.measuredAt(speech.say("readings.page.schoolClock"));
+        FormField reason = fields.field(REASON, speech.say("readings.page.why"), "", "text");
         List<FormField> wrong = Stream.concat(values.stream(),
                 Stream.of(measuredAt, fields.by(), fields.note(), reason)).filter(FormField::wrong).toList();
-        String heading = "Reading of " + DAY_AND_TIME.format(versions.get(0).measuredAt().atZone(tank.zone()));
-        String title = wrong.isEmpty() && overtaken.isEmpty() ? heading : "Error: " + heading;
+        String heading = speech.say("readings.page.heading", local(versions.get(0).measuredAt()));
+        String title = speech.titled(!wrong.isEmpty() || !overtaken.isEmpty(), heading);
         return new ReadingPage(title, heading, tank.school() + ", " + tank.classroom(), "/tanks/" + tank.code(),
                 "/tanks/" + tank.code() + "/readings/" + versions.get(0).code(), versions.get(0).version(), overtaken,
                 versions.stream().map(this::version).toList(), message.asks(), fields.kept(message.confirmed()),
@@ -84,47 +87,46 @@ final class ReadingPageMaker {
     }
 
     private Version version(Reading reading) {
-        List<String> lines = new ArrayList<>();
-        for (EnteredValue value : reading.values()) {
-            lines.add(Wording.name(value.analyte()) + " " + Wording.value(value) + mark(reading, value.analyte()));
-        }
-        String heading = "Version " + reading.version()
-                + (reading.holds() ? ", the one that counts" : ", no longer counts");
-        String measured = "Measured " + local(reading.measuredAt())
-                + doubt(reading);
-        return new Version(heading, who(reading), reading.reason().orElse(""), measured, lines, reading.note()
-                .orElse(""));
+        List<String> lines = reading.values().stream().map(value -> speech.say(line(reading, value))).toList();
+        String heading = reading.holds() ? "readings.page.versionCounts" : "readings.page.versionOld";
+        return new Version(speech.say(heading, reading.version()), who(reading), reading.reason().orElse(""),
+                speech.say(measured(reading), local(reading.measuredAt())), lines, reading.note().orElse(""));
     }
 
-    private static String doubt(Reading reading) {
+    private static String measured(Reading reading) {
         if (!reading.timeDoubtful()) {
-            return "";
+            return "readings.page.measured";
         }
-        return reading.measuredAt().isAfter(reading.receivedAt()) ? " (a time that was still to come)"
-                : " (doubtful: the clock of the device was far off)";
+        return reading.measuredAt().isAfter(reading.receivedAt())
+                ? "readings.page.measuredAhead" : "readings.page.measuredDoubtful";
     }
 
-    private static String mark(Reading reading, Analyte analyte) {
-        if (reading.flags().contains("unlikely:" + analyte.code())) {
-            return " (unusual, nobody confirmed it yet)";
-        }
-        return reading.flags().contains("confirmed:" + analyte.code()) ? " (unusual, confirmed)" : "";
+    private static Saying line(Reading reading, EnteredValue value) {
+        String code = value.analyte().code();
+        String mark = reading.flags().contains("unlikely:" + code) ? "readings.page.valueUnlikely"
+                : reading.flags().contains("confirmed:" + code) ? "readings.page.valueConfirmed"
+                : "readings.page.value";
+        return Saying.of(mark, Wording.name(value.analyte()), Wording.value(value));
     }
 
     private String who(Reading reading) {
-        return "By " + writer(reading) + reading.by().map(by -> " (" + by + ")").orElse("") + ", received "
-                + local(reading.receivedAt());
+        String received = local(reading.receivedAt());
+        return reading.by().map(by -> speech.say("readings.page.byLabelled", writer(reading), by, received))
+                .orElseGet(() -> speech.say("readings.page.by", writer(reading), received));
     }
 
-    private String writer(Reading reading) {
+    private Saying writer(Reading reading) {
         if (reading.cardId().isPresent()) {
-            return "the class, with its card";
+            return Saying.of("readings.page.theClass");
         }
-        return reading.personId().isPresent()
-                ? names.getOrDefault(reading.personId().getAsInt(), "somebody who has left") : "a probe or script";
+        if (reading.personId().isEmpty()) {
+            return Saying.of("readings.page.aProbe");
+        }
+        return Optional.ofNullable(names.get(reading.personId().getAsInt()))
+                .map(Saying::asIs).orElse(Saying.of("readings.page.somebodyGone"));
     }
 
     private String local(Instant time) {
-        return DAY_AND_TIME.format(time.atZone(tank.zone()));
+        return speech.formats(tank.zone(), time).dateAndClock(time);
     }
 }

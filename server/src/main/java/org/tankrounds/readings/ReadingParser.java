@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tankrounds.readings.GivenReading.GivenValue;
 import org.tankrounds.water.Analyte;
+import org.tankrounds.words.Saying;
 
 /** From a JSON tree to a reading: shapes and types. Whether the values make sense is the {@link Judge}'s. */
 final class ReadingParser {
@@ -76,7 +77,8 @@ final class ReadingParser {
                     + " characters. Leave it out where there is none.");
             return Optional.empty();
         }
-        return PlainText.check(node.textValue(), name, longest, severalLines, sentence -> faults.add(at, sentence));
+        return PlainText.check(node.textValue(), Saying.asIs(name), longest, severalLines,
+                sentence -> faults.add(at, sentence));
     }
 
     private List<GivenValue> values(JsonNode node) {

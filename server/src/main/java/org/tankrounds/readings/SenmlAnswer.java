@@ -31,7 +31,7 @@ record SenmlAnswer(
         /** Empty for a value that can be one. */
         static Optional<Aside> of(GivenValue given) {
             return LoggerFaults.of(given.analyte(), new UnitForm(given.unit(), ""), given.value())
-                    .map(why -> aside(given, FileWording.why(why)));
+                    .map(why -> aside(given, FileWording.whyInEnglish(why)));
         }
 
         /** One pack that says the same thing twice of one time, or two things. */

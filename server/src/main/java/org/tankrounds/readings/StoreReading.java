@@ -25,6 +25,7 @@ import org.tankrounds.water.Analyte;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.RefusedException;
 import org.tankrounds.web.Secrets;
+import org.tankrounds.words.Saying;
 
 /**
  * Stores one reading in one transaction: the sender's key, the reading, its measurements and the mark that the
@@ -32,8 +33,7 @@ import org.tankrounds.web.Secrets;
  */
 public final class StoreReading {
     static final int CODE_LENGTH = 12;
-    static final String OTHER_READING = "This key has stored another reading before. Nothing was stored;"
-            + " use a new key for a new reading.";
+    static final Saying OTHER_READING = Saying.of("readings.otherReading");
     private static final Set<String> WAITED_TOO_LONG = Set.of("55P03", "40P01", "40001");
 
     /**
@@ -103,8 +103,7 @@ public final class StoreReading {
             });
         } catch (DataAccessException e) {
             if (waitedTooLong(e)) {
-                throw RefusedException.of(409, "The same reading is being stored just now. Send it again in a moment"
-                        + " with the same key.");
+                throw RefusedException.of(409, Saying.of("readings.beingStored"));
             }
             throw e;
         }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jooq.DSLContext;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.water.Analyte;
+import org.tankrounds.words.Saying;
 
 /** Whether a reading goes on with what the tests before it began. */
 final class TestsInARow {
@@ -16,14 +17,14 @@ final class TestsInARow {
     private TestsInARow() {}
 
     /** @return a sentence; empty where there is nothing to say */
-    static Optional<String> upTo(ObservationRepository observations, DSLContext tx, int chapterId, Reading reading) {
+    static Optional<Saying> upTo(ObservationRepository observations, DSLContext tx, int chapterId, Reading reading) {
         List<Observation> seen = observations.list(tx, chapterId, reading.tankId(),
                 reading.measuredAt().minus(LOOK_BACK), reading.measuredAt());
         for (Analyte analyte : WATCHED) {
             int rises = rises(seen, analyte);
             boolean measuredNow = reading.values().stream().anyMatch(value -> value.analyte() == analyte);
             if (measuredNow && rises >= 2) {
-                return Optional.of(Wording.name(analyte) + " is up " + words(rises) + " tests running.");
+                return Optional.of(Saying.of("readings.rising", Wording.name(analyte), words(rises)));
             }
         }
         return Optional.empty();
@@ -44,12 +45,12 @@ final class TestsInARow {
                 && Duration.between(before.at(), after.at()).compareTo(APART) >= 0;
     }
 
-    private static String words(int count) {
+    private static Saying words(int count) {
         return switch (count) {
-            case 2 -> "two";
-            case 3 -> "three";
-            case 4 -> "four";
-            default -> Integer.toString(count);
+            case 2 -> Saying.of("readings.two");
+            case 3 -> Saying.of("readings.three");
+            case 4 -> Saying.of("readings.four");
+            default -> Saying.asIs(Integer.toString(count));
         };
     }
 }

@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.tankrounds.water.Analyte;
+import org.tankrounds.words.Saying;
 
 /**
  * A number as a person types it into a box: "0.25", "0,25", "0.25 mg/L", "52 F". A unit that was typed wins over the
@@ -30,28 +31,25 @@ record TypedValue(BigDecimal number, Optional<String> unit) {
      * @param fault hears a sentence where the text cannot be read
      * @return empty where nothing was typed, or where it cannot be read
      */
-    static Optional<TypedValue> read(Analyte analyte, String text, Consumer<String> fault) {
+    static Optional<TypedValue> read(Analyte analyte, String text, Consumer<Saying> fault) {
         String typed = text.replace('\u00a0', ' ').strip();
         if (typed.isEmpty()) {
             return Optional.empty();
         }
         if (typed.indexOf('\t') >= 0 || typed.indexOf('\n') >= 0 || SEVERAL_NUMBERS.matcher(typed).matches()) {
-            fault.accept(Wording.name(analyte) + ": this looks like several cells of a sheet. This box takes one"
-                    + " number; type the others into their own boxes.");
+            fault.accept(Saying.of("readings.typed.several", Wording.name(analyte)));
             return Optional.empty();
         }
         if (THOUSANDS.matcher(typed).matches()) {
-            fault.accept(Wording.name(analyte) + ": " + typed + " could mean two things. Write the number without"
-                    + " a comma, or with a point before the decimals.");
+            fault.accept(Saying.of("readings.typed.twoThings", Wording.name(analyte), typed));
             return Optional.empty();
         }
         Matcher form = FORM.matcher(typed);
         Optional<TypedValue> value = typed.length() <= LONGEST && form.matches()
                 ? value(analyte, form.group(1), form.group(2)) : Optional.empty();
         if (value.isEmpty()) {
-            fault.accept(Wording.name(analyte) + ": \u201c" + shortened(typed)
-                    + "\u201d cannot be read. Write one number, "
-                    + example(analyte) + ".");
+            fault.accept(Saying.of("readings.typed.unreadable", Wording.name(analyte), shortened(typed),
+                    example(analyte)));
         }
         return value;
     }
@@ -59,12 +57,12 @@ record TypedValue(BigDecimal number, Optional<String> unit) {
     private static Optional<TypedValue> value(Analyte analyte, String number, String unit) {
         String pointed = number.replace(',', '.').replace('\u2212', '-');
         BigDecimal value = new BigDecimal(pointed.endsWith(".") ? pointed + "0" : pointed);
-        String written = unit == null ? "" : unit.strip().toLowerCase(Locale.ENGLISH).replaceAll("\\.$", "");
+        String written = unit == null ? "" : unit.strip().toLowerCase(Locale.ENGLISH).replaceAll("\\.$", "").replace(" ", "");
         if (written.isEmpty()) {
             return Optional.of(new TypedValue(value, Optional.empty()));
         }
         if (analyte == Analyte.TEMPERATURE) {
-            return Optional.ofNullable(SCALES.get(written.replace(" ", "").replaceAll("^degrees?", "")))
+            return Optional.ofNullable(SCALES.get(written.replaceAll("^(degrees?|grados?)", "")))
                     .map(scale -> new TypedValue(value, Optional.of(scale)));
         }
         if (analyte == Analyte.DISSOLVED_OXYGEN && written.equals("%")) {
@@ -81,26 +79,27 @@ record TypedValue(BigDecimal number, Optional<String> unit) {
         return switch (analyte) {
             case TEMPERATURE -> Set.of();
             case PH -> Set.of("ph");
-            case DEATHS -> Set.of("fish", "egg", "eggs", "dead", "alevin", "alevins", "fry");
-            case FEED -> Set.of("g", "gram", "grams");
-            case WATER_CHANGE -> Set.of("%", "percent", "per cent");
+            case DEATHS -> Set.of("fish", "egg", "eggs", "dead", "alevin", "alevins", "fry",
+                    "pez", "peces", "huevo", "huevos", "muerto", "muertos", "alevines");
+            case FEED -> Set.of("g", "gram", "grams", "gramo", "gramos");
+            case WATER_CHANGE -> Set.of("%", "percent", "porciento");
             default -> milligrams();
         };
     }
 
     private static Set<String> milligrams() {
-        return Set.of("mg/l", "mg / l", "mgl", "ppm", "mg/liter", "mg/litre");
+        return Set.of("mg/l", "mgl", "ppm", "mg/liter", "mg/litre");
     }
 
-    private static String example(Analyte analyte) {
-        return switch (analyte) {
-            case TEMPERATURE -> "such as 52 or 11.5 C";
-            case PH -> "such as 7.2";
-            case DEATHS -> "such as 0 or 3";
-            case FEED -> "in grams, such as 2.5";
-            case WATER_CHANGE -> "in per cent, such as 25";
-            default -> "such as 0.25";
-        };
+    private static Saying example(Analyte analyte) {
+        return Saying.of(switch (analyte) {
+            case TEMPERATURE -> "readings.typed.example.temperature";
+            case PH -> "readings.typed.example.ph";
+            case DEATHS -> "readings.typed.example.deaths";
+            case FEED -> "readings.typed.example.feed";
+            case WATER_CHANGE -> "readings.typed.example.water_change";
+            default -> "readings.typed.example.others";
+        });
     }
 
     private static String shortened(String typed) {

@@ -1,46 +1,78 @@
 package org.tankrounds.rounds;
 
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.stream.Collectors;
 import org.tankrounds.pages.TankPage.LogRow;
 import org.tankrounds.readings.DeviceDay;
 import org.tankrounds.readings.DeviceDay.Hour;
 import org.tankrounds.readings.Wording;
 import org.tankrounds.water.Analyte;
+import org.tankrounds.web.Formats;
+import org.tankrounds.web.Speech;
 
 /** What a device read in a day, in a line: "288 temperatures, 10.9 to 12.1 °C", and the course of it. */
 final class DayWording {
     static final int WIDTH = 120;
     static final int HEIGHT = 22;
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final int HOURS = 24;
     /** Less than this is drawn flat, °C or as it comes: a sensor's own noise is no course. */
     private static final double LEAST_SPAN = 1.5;
 
-    private DayWording() {}
+    private final Formats formats;
+    private final Speech speech;
 
-    static LogRow row(String tankCode, DeviceDay day) {
-        return new LogRow(DAY.format(day.day()), day.fromFile() ? "logger file" : "probe", sum(day), "", "",
-                to(tankCode, day), "Each reading", course(day.hours().values().iterator().next()));
+    DayWording(Formats formats) {
+        this.formats = formats;
+        this.speech = formats.speech();
     }
 
-    static String to(String tankCode, DeviceDay day) {
-        return "/tanks/" + tankCode + "/days/" + day.day();
+    LogRow row(String tankCode, DeviceDay day) {
+        return new LogRow(formats.weekdayAndDate(day.day()),
+                speech.say(day.fromFile() ? "loggers.day.file" : "loggers.day.probe"), sum(day), "", "",
+                "/tanks/" + tankCode + "/days/" + day.day(), speech.say("loggers.day.each"),
+                course(day.hours().values().iterator().next()));
     }
 
-    static String sum(DeviceDay day) {
+    String read(DeviceDay day) {
+        return speech.say(day.fromFile() ? "loggers.day.readByLogger" : "loggers.day.readByProbe", sum(day));
+    }
+
+    /** "Temperature, °C" */
+    String column(Analyte analyte) {
+        String name = speech.say(Wording.name(analyte));
+        String unit = unit(analyte);
+        return unit.isEmpty() ? name : speech.say("loggers.day.column", name, unit);
+    }
+
+    /** "11.2 (11.1 to 11.3)" */
+    String hour(Analyte analyte, Hour hour) {
+        return speech.say("loggers.day.meanAndRange", number(analyte, hour.mean()), number(analyte, hour.least()),
+                number(analyte, hour.most()));
+    }
+
+    private String sum(DeviceDay day) {
         return day.hours().keySet().stream().map(analyte -> sum(day, analyte)).collect(Collectors.joining("; "));
     }
 
-    private static String sum(DeviceDay day, Analyte analyte) {
-        Map<Analyte, String> many = Map.of(Analyte.TEMPERATURE, "temperatures", Analyte.PH, "times pH",
-                Analyte.DISSOLVED_OXYGEN, "times oxygen");
-        String unit = analyte == Analyte.PH ? "" : " " + analyte.unitLabel();
-        return day.count(analyte) + " " + many.getOrDefault(analyte, "times " + analyte.code().replace('_', ' ')) + ", "
-                + Wording.plain(day.least(analyte)) + " to " + Wording.plain(day.most(analyte)) + unit;
+    private String sum(DeviceDay day, Analyte analyte) {
+        String bare = speech.say("loggers.range", number(analyte, day.least(analyte)), number(analyte, day.most(analyte)));
+        String unit = unit(analyte);
+        String range = unit.isEmpty() ? bare : bare + Formats.NO_BREAK + unit;
+        int count = day.count(analyte);
+        return analyte == Analyte.TEMPERATURE ? speech.say("loggers.day.manyOf.temperature", count, range)
+                : speech.say("loggers.day.many", count, Wording.inSentence(analyte), range);
+    }
+
+    private String number(Analyte analyte, double canonical) {
+        return Wording.plain(analyte == Analyte.TEMPERATURE ? speech.scale().of(canonical) : canonical);
+    }
+
+    private String unit(Analyte analyte) {
+        return switch (analyte) {
+            case TEMPERATURE -> speech.scale().sign();
+            case PH -> "";
+            default -> analyte.unitLabel();
+        };
     }
 
     /** Path data of the hourly means, midnight to midnight; a gap in the hours is one in the line. */

@@ -19,6 +19,7 @@ import org.tankrounds.web.Caller;
 import org.tankrounds.web.ETags;
 import org.tankrounds.web.Formats;
 import org.tankrounds.web.Pages;
+import org.tankrounds.web.Speech;
 
 /** The rounds on screen and on paper. A request reads one forecast a tank and the names of places, no history. */
 public final class RoundsHandlers {
@@ -80,7 +81,7 @@ public final class RoundsHandlers {
         Function<DSLContext, Optional<Board>> unlessKnown = tx -> {
             // The page shows the time to the minute and belongs to one session.
             String tag = ETags.of(versions.get(tx, caller.chapterId()), caller.chapterId(), caller.role(),
-                    caller.personId(), caller.formToken(), build, now.truncatedTo(ChronoUnit.MINUTES), forTheCar);
+                    caller.personId(), caller.formToken(), Speech.of(ctx), build, now.truncatedTo(ChronoUnit.MINUTES), forTheCar);
             return ETags.isKnown(ctx, tag) ? Optional.empty() : Optional.of(board(tx, caller));
         };
         Optional<Board> board = transactions.inChapter(caller.chapterId(), unlessKnown);

@@ -29,6 +29,7 @@ import org.tankrounds.web.Caller;
 import org.tankrounds.web.Formats;
 import org.tankrounds.web.NotFoundException;
 import org.tankrounds.web.Pages;
+import org.tankrounds.web.Speech;
 
 /** The page of one tank, and a teacher's list of them. */
 public final class TankHandlers {
@@ -99,7 +100,7 @@ public final class TankHandlers {
             DeviceDay found = deviceDays.find(tx, caller.chapterId(), tank, day)
                     .orElseThrow(() -> new NotFoundException("day"));
             List<Reading> each = deviceDays.list(tx, caller.chapterId(), tank, day);
-            return new DayPages(new Formats(tank.zone(), clock.instant())).page(caller, tank, found, each);
+            return new DayPages(Speech.of(ctx).formats(tank.zone(), clock.instant())).page(caller, tank, found, each);
         });
         pages.show(ctx, "tanks/day", page);
     }

@@ -3,7 +3,6 @@ package org.tankrounds.rounds;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.tankrounds.pages.TankPage.LogRow;
@@ -13,6 +12,7 @@ import org.tankrounds.readings.Reading;
 import org.tankrounds.readings.Wording;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.web.Formats;
+import org.tankrounds.words.Words;
 
 /** Readings as they were written down, for the tank's log. */
 final class TankLog {
@@ -26,7 +26,8 @@ final class TankLog {
     List<LogRow> rows(String tankCode, List<Reading> readings, List<DeviceDay> days, boolean mayCorrect) {
         List<Map.Entry<Instant, LogRow>> rows = new ArrayList<>();
         readings.forEach(one -> rows.add(Map.entry(one.measuredAt(), row(tankCode, one, mayCorrect))));
-        days.forEach(one -> rows.add(Map.entry(one.last(), DayWording.row(tankCode, one))));
+        DayWording wording = new DayWording(formats);
+        days.forEach(one -> rows.add(Map.entry(one.last(), wording.row(tankCode, one))));
         return rows.stream().sorted(Map.Entry.<Instant, LogRow>comparingByKey().reversed()).map(Map.Entry::getValue)
                 .limit(TankHandlers.LOG_ROWS).toList();
     }
@@ -56,8 +57,8 @@ final class TankLog {
     }
 
     private static String value(EnteredValue entered) {
-        String name = Wording.name(entered.analyte());
-        return (name.equals("pH") ? name : name.toLowerCase(Locale.ENGLISH)) + " " + Wording.value(entered);
+        Words words = Words.english();
+        return words.say(Wording.inSentence(entered.analyte())) + " " + words.say(Wording.value(entered));
     }
 
     private static String marks(Reading reading) {

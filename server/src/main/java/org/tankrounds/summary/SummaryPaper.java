@@ -2,6 +2,7 @@ package org.tankrounds.summary;
 
 import org.tankrounds.pages.SummaryPage;
 import org.tankrounds.web.Paper;
+import org.tankrounds.words.Language;
 
 /** The summary on paper: a page of its own, laid out for A4 and Letter alike. */
 public final class SummaryPaper {
@@ -12,6 +13,6 @@ public final class SummaryPaper {
     }
 
     byte[] write(SummaryPage page) {
-        return paper.write("summary/paper", page, "/paper/summary.css");
+        return paper.write("summary/paper", page, "/paper/summary.css", Language.ENGLISH);
     }
 }

@@ -12,8 +12,9 @@ import java.util.OptionalInt;
  * @param personId present for people
  * @param cardId present for a class that came with its card
  * @param tankId present for a tank token and a class card: the only tank that it opens
+ * @param chosen how they want to be spoken to
  * @param account names the person, or the class of a tank, to a device that keeps what they wrote; else empty
- * @param name how the page greets them; the label of a token
+ * @param name how the page greets them; the label of a token; empty for a class that came with its card
  * @param formToken what a form must send back, so that no other site can post in this person's name
  */
 public record Caller(
@@ -22,6 +23,7 @@ public record Caller(
         OptionalInt personId,
         OptionalInt cardId,
         OptionalInt tankId,
+        Speech.Chosen chosen,
         String account,
         String name,
         String chapterName,
@@ -36,7 +38,8 @@ public record Caller(
     /** Somebody without a class card. */
     public Caller(Role role, int chapterId, OptionalInt personId, OptionalInt tankId, String account, String name,
             String chapterName, ZoneId zone, String formToken) {
-        this(role, chapterId, personId, OptionalInt.empty(), tankId, account, name, chapterName, zone, formToken);
+        this(role, chapterId, personId, OptionalInt.empty(), tankId, Speech.Chosen.NOTHING, account, name, chapterName,
+                zone, formToken);
     }
 
     public static Caller anybody(String formToken) {

@@ -12,6 +12,7 @@ import org.jooq.exception.DataAccessException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.tankrounds.pages.ErrorPage;
+import org.tankrounds.words.Saying;
 
 /** The only place where an exception becomes an answer. */
 public final class Errors {
@@ -19,6 +20,8 @@ public final class Errors {
 
     /** The database's refusal of text with a zero character in it, which no keyboard makes. */
     private static final String NO_CHARACTER = "22021";
+
+    private static final Saying NOTHING = Saying.asIs("");
 
     private final Pages pages;
     private final ObjectMapper json;
@@ -29,10 +32,10 @@ public final class Errors {
     }
 
     public void register(JavalinConfig javalin) {
-        javalin.routes.exception(NotFoundException.class, (e, ctx) -> answer(ctx, 404, "There is nothing here.",
-                List.of(), "It does not exist, or it belongs to somebody else."));
+        javalin.routes.exception(NotFoundException.class, (e, ctx) -> answer(ctx, 404, "errors.nothingHere",
+                Saying.of("errors.orAnothers")));
         javalin.routes.exception(RefusedException.class,
-                (e, ctx) -> answer(ctx, e.status(), e.title(), e.errors(), ""));
+                (e, ctx) -> answer(ctx, e.status(), e.saying(), e.errors(), NOTHING));
         javalin.routes.exception(DataAccessException.class, this::databaseFailed);
         javalin.routes.exception(HttpResponseException.class, (e, ctx) -> refusedByServer(ctx, e.getStatus()));
         javalin.routes.exception(EofException.class, (e, ctx) -> brokenOff(ctx));
@@ -42,23 +45,23 @@ public final class Errors {
 
     /** The sender hung up in the middle of a body, or its parts do not fit together. */
     private void brokenOff(Context ctx) {
-        answer(ctx, 400, "What was sent broke off.", List.of(), "Nothing was stored. Send it again.");
+        answer(ctx, 400, "errors.brokenOff", Saying.of("errors.sendAgain"));
     }
 
     /** The web server's own refusals, in our words: its messages repeat what was sent. */
     private void refusedByServer(Context ctx, int status) {
         switch (status) {
-            case 404 -> answer(ctx, 404, "There is nothing here.", List.of(), "Check the address.");
-            case 405 -> answer(ctx, 405, "This address does not take that method.", List.of(), "");
-            case 413 -> answer(ctx, 413, "That is too large.", List.of(), "Up to 1 MB is taken in one go.");
-            default -> answer(ctx, status, "That cannot be answered.", List.of(), "");
+            case 404 -> answer(ctx, 404, "errors.nothingHere", Saying.of("errors.checkAddress"));
+            case 405 -> answer(ctx, 405, "errors.method", NOTHING);
+            case 413 -> answer(ctx, 413, "errors.tooLarge", Saying.of("errors.upTo"));
+            default -> answer(ctx, status, "errors.cannotAnswer", NOTHING);
         }
     }
 
     private void databaseFailed(DataAccessException e, Context ctx) {
         String state = String.valueOf(e.sqlState());
         if (state.equals(NO_CHARACTER)) {
-            answer(ctx, 400, "What was sent holds a character that is no text.", List.of(), "Nothing was stored.");
+            answer(ctx, 400, "errors.noText", Saying.of("errors.nothingStored"));
             return;
         }
         boolean away = state.startsWith("08") || state.startsWith("57P") || state.startsWith("53")
@@ -69,25 +72,28 @@ public final class Errors {
         }
         LOG.warn("database does not answer: {}", e.getMessage());
         ctx.header("Retry-After", "5");
-        answer(ctx, 503, "The database does not answer just now.", List.of(),
-                "Nothing was stored. Try again in a few seconds.");
+        answer(ctx, 503, "errors.databaseAway", Saying.of("errors.tryAgain"));
     }
 
     private void failed(Exception e, Context ctx) {
         String reference = Secrets.code(8);
         LOG.error("request {} {} failed, reference {}", ctx.method(), RouteName.of(ctx), reference, e);
-        answer(ctx, 500, "Something went wrong on our side.", List.of(), "Reference " + reference + ".");
+        answer(ctx, 500, "errors.ourSide", Saying.of("errors.reference", reference));
     }
 
-    private void answer(Context ctx, int status, String title, List<FieldError> errors, String detail) {
+    private void answer(Context ctx, int status, String title, Saying detail) {
+        answer(ctx, status, Saying.of(title), List.of(), detail);
+    }
+
+    private void answer(Context ctx, int status, Saying title, List<FieldError> errors, Saying detail) {
         ctx.status(status);
+        Speech speech = Speech.of(ctx);
         if (ctx.path().startsWith("/api/")) {
-            Problem problem = Problem.of(status, title, ctx.path(), errors);
-            writeProblem(ctx, new Problem(problem.type(), title, status, detail, problem.instance(), problem.errors()));
+            writeProblem(ctx, Problem.of(status, speech.say(title), speech.say(detail), ctx.path(), errors));
             return;
         }
-        List<String> sentences = errors.stream().map(FieldError::message).toList();
-        pages.show(ctx, "error", new ErrorPage(title, detail, sentences));
+        List<String> sentences = errors.stream().map(error -> speech.say(error.saying())).toList();
+        pages.show(ctx, "error", new ErrorPage(speech.say(title), speech.say(detail), sentences));
     }
 
     private void writeProblem(Context ctx, Problem problem) {

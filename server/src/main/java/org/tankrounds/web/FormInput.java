@@ -14,6 +14,7 @@ import org.jooq.exception.DataAccessException;
 import org.tankrounds.db.Duplicates;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.pages.FormField.Option;
+import org.tankrounds.words.Words;
 
 /**
  * What a form showed, what was typed into it and what is wrong with that. Text goes in, typed values come out; a
@@ -23,18 +24,20 @@ public final class FormInput {
     /** Hidden field: a hash of what the form showed, so that nobody overwrites what they have not seen. */
     public static final String SHOWN = "shown";
 
+    private final Words words;
     private final Map<String, String> typed;
     private final Map<String, String> errors = new LinkedHashMap<>();
     private String shown;
 
-    private FormInput(Map<String, String> typed, String shown) {
+    private FormInput(Words words, Map<String, String> typed, String shown) {
+        this.words = words;
         this.typed = typed;
         this.shown = shown;
     }
 
     /** A form about to be shown. */
     public static FormInput showing(Map<String, String> text) {
-        return new FormInput(new LinkedHashMap<>(text), fingerprint(text));
+        return new FormInput(Words.english(), new LinkedHashMap<>(text), fingerprint(text));
     }
 
     /** A form sent back. */
@@ -43,7 +46,7 @@ public final class FormInput {
         for (String name : names) {
             typed.put(name, clean(ctx.formParam(name)));
         }
-        return new FormInput(typed, clean(ctx.formParam(SHOWN)));
+        return new FormInput(Speech.of(ctx).words(), typed, clean(ctx.formParam(SHOWN)));
     }
 
     public String text(String name) {
@@ -73,7 +76,7 @@ public final class FormInput {
         }
         OptionalDouble number = TypedNumber.decimal(text);
         if (number.isEmpty()) {
-            refuse(name, what + " is \"" + text + "\"; write one number, such as 12.5, without a unit.");
+            refuse(name, words.say("frame.form.notANumber", what, text));
         }
         return number;
     }
@@ -86,7 +89,7 @@ public final class FormInput {
         try {
             return Optional.of(LocalDate.parse(text));
         } catch (DateTimeParseException e) {
-            refuse(name, what + " is \"" + text + "\"; write year, month and day, such as 2026-10-12.");
+            refuse(name, words.say("frame.form.notADay", what, text));
             return Optional.empty();
         }
     }
@@ -165,7 +168,7 @@ public final class FormInput {
 
     private void refuseLonger(String name, int longest) {
         if (text(name).length() > longest) {
-            refuse(name, "That is " + text(name).length() + " characters long; at most " + longest + " are kept.");
+            refuse(name, words.say("frame.form.tooLong", text(name).length(), longest));
         }
     }
 

@@ -6,24 +6,17 @@ import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
-import java.util.Locale;
+import java.time.temporal.TemporalAccessor;
 
 /** Numbers and times as people say them, on one clock and as of one moment. */
 public final class Formats {
     /** A number never stands at a line's end with its unit on the next. */
     public static final String NO_BREAK = "\u00a0";
 
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("H:mm", Locale.ENGLISH);
-    private static final DateTimeFormatter WEEKDAY_AND_CLOCK = DateTimeFormatter.ofPattern("EEE H:mm", Locale.ENGLISH);
-    private static final DateTimeFormatter SHORT_WEEKDAY = DateTimeFormatter.ofPattern("EEE", Locale.ENGLISH);
-    private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEEE", Locale.ENGLISH);
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
-    private static final DateTimeFormatter SHORT_DATE = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
-    private static final DateTimeFormatter FULL_DATE = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
-    private static final DateTimeFormatter FULL = DateTimeFormatter.ofPattern("EEE d MMM, H:mm", Locale.ENGLISH);
     /** Within a week a weekday names one day only. */
     private static final int WEEKDAY_IS_PLAIN_DAYS = 6;
     private static final int NOON = 12;
@@ -31,14 +24,30 @@ public final class Formats {
 
     private final ZoneId zone;
     private final ZonedDateTime now;
+    private final Speech speech;
 
+    /** In plain English and degrees Celsius. */
     public Formats(ZoneId zone, Instant now) {
+        this(zone, now, Speech.PLAIN);
+    }
+
+    public Formats(ZoneId zone, Instant now, Speech speech) {
         this.zone = zone;
         this.now = now.atZone(zone);
+        this.speech = speech;
     }
 
     public Instant now() {
         return now.toInstant();
+    }
+
+    public Speech speech() {
+        return speech;
+    }
+
+    /** A temperature on the reader's scale: "11.5 °C", "52.7 °F". */
+    public String temperature(double celsius, int decimals) {
+        return number(speech.scale().of(celsius), decimals) + NO_BREAK + speech.scale().sign();
     }
 
     /** With so many decimals, a true minus sign and no "-0.0". */
@@ -76,64 +85,97 @@ public final class Formats {
         return (int) Math.min(9, Math.floor(chance * 10 + 0.5));
     }
 
+    /** {@link #odds}, in the reader's language. */
+    public String chance(double chance) {
+        if (chance < 0.05) {
+            return speech.say("time.chance.low");
+        }
+        return chance >= 0.95 ? speech.say("time.chance.high") : speech.say("time.chance", tenths(chance));
+    }
+
     /** "7:52" */
     public String clock(Instant time) {
-        return CLOCK.format(time.atZone(zone));
+        return written("time.pattern.clock", local(time));
     }
 
     /** "Wed 25 Nov, 8:15" */
     public String full(Instant time) {
-        return FULL.format(time.atZone(zone));
+        return written("time.pattern.full", local(time));
+    }
+
+    /** "25 November, 8:15" */
+    public String dateAndClock(Instant time) {
+        return written("time.pattern.dateAndClock", local(time));
     }
 
     /** "Sat 8:15" */
     public String weekdayAndClock(Instant time) {
-        return WEEKDAY_AND_CLOCK.format(time.atZone(zone));
+        return written("time.pattern.weekdayAndClock", local(time));
     }
 
     /** "Sat" */
     public String weekday(Instant time) {
-        return SHORT_WEEKDAY.format(time.atZone(zone));
+        return written("time.pattern.shortWeekday", local(time));
     }
 
     /** 0 to 23, on this clock. */
     public int hour(Instant time) {
-        return time.atZone(zone).getHour();
+        return local(time).getHour();
     }
 
     /** From one day on this clock to another: 0 on the same, 1 on the next. */
     public long daysAfter(Instant from, Instant time) {
-        return ChronoUnit.DAYS.between(from.atZone(zone).toLocalDate(), time.atZone(zone).toLocalDate());
+        return ChronoUnit.DAYS.between(local(from).toLocalDate(), local(time).toLocalDate());
     }
 
     /** "25 Nov" */
     public String shortDate(Instant time) {
-        return SHORT_DATE.format(time.atZone(zone));
+        return written("time.pattern.shortDate", local(time));
     }
 
     /** "14 November 2026", for what may be long ago. */
     public static String fullDate(LocalDate day) {
-        return FULL_DATE.format(day);
+        return new Formats(ZoneOffset.UTC, Instant.EPOCH).longDate(day);
+    }
+
+    /** "14 November 2026", for what may be long ago. */
+    public String longDate(LocalDate day) {
+        return written("time.pattern.longDate", day);
+    }
+
+    /** "Wed 25 Nov" */
+    public String weekdayAndDate(LocalDate day) {
+        return written("time.pattern.weekdayAndDate", day);
+    }
+
+    /** "Wednesday 25 November 2026" */
+    public String weekdayAndLongDate(LocalDate day) {
+        return written("time.pattern.weekdayAndLongDate", day);
+    }
+
+    /** "25 Nov 2026, 8:15", for what may be long ago. */
+    public String dateYearAndClock(Instant time) {
+        return written("time.pattern.dateYearAndClock", local(time));
     }
 
     /** "14 November" */
     public String date(Instant time) {
-        return DATE.format(time.atZone(zone));
+        return written("time.pattern.date", local(time));
     }
 
     /** When something was: "today 7:52", "yesterday 14:05", "6 days ago". Ahead: "tomorrow 9:00", "28 Nov 9:00". */
     public String moment(Instant time) {
         long daysAgo = daysAgo(time);
         if (daysAgo == 0) {
-            return "today " + clock(time);
+            return speech.say("time.todayAt", clock(time));
         }
         if (daysAgo == 1) {
-            return "yesterday " + clock(time);
+            return speech.say("time.yesterdayAt", clock(time));
         }
         if (daysAgo == -1) {
-            return "tomorrow " + clock(time);
+            return speech.say("time.tomorrowAt", clock(time));
         }
-        return daysAgo > 0 ? daysAgo + " days ago" : shortDate(time) + " " + clock(time);
+        return daysAgo > 0 ? speech.say("time.daysAgo", daysAgo) : shortDate(time) + " " + clock(time);
     }
 
     /** On what day somebody looked: "today 7:52", "yesterday 14:05", "Fri 20 Nov". */
@@ -145,46 +187,62 @@ public final class Formats {
     public String since(Instant time) {
         long daysAgo = daysAgo(time);
         if (daysAgo <= 0) {
-            return clock(time);
+            return speech.say("time.sinceClock", hour(time), clock(time));
         }
-        return daysAgo == 1 ? "yesterday" : day(time);
+        return daysAgo == 1 ? speech.say("time.yesterday") : day(time);
     }
 
     /** By when, no sharper than a forecast is: "tonight", "tomorrow noon", "Saturday morning"; goes behind "by". */
     public String by(Instant time) {
-        int hour = time.atZone(zone).getHour();
         long ahead = -daysAgo(time);
+        int hour = hour(time);
         if (ahead <= 0) {
-            return hour < NOON ? "noon" : hour < EVENING ? "this evening" : "tonight";
+            return speech.say(hour < NOON ? "time.noon" : hour < EVENING ? "time.thisEvening" : "time.tonight");
         }
-        String day = ahead == 1 ? "tomorrow" : day(time);
-        return day + " " + (hour < NOON ? "morning" : hour < EVENING ? "afternoon" : "evening");
+        String day = ahead == 1 ? speech.say("time.tomorrow") : day(time);
+        return speech.say(hour < NOON ? "time.morningOf" : hour < EVENING ? "time.afternoonOf" : "time.eveningOf", day);
     }
 
-    /** "Friday" within six days either way, else "14 November". */
+    /** "Friday" within six days either way, else "14 November"; with its article where the language has one. */
     public String day(Instant time) {
-        ZonedDateTime local = time.atZone(zone);
-        return Math.abs(daysAgo(time)) <= WEEKDAY_IS_PLAIN_DAYS ? WEEKDAY.format(local) : DATE.format(local);
+        return Math.abs(daysAgo(time)) <= WEEKDAY_IS_PLAIN_DAYS
+                ? speech.say("time.onDay", written("time.pattern.weekday", local(time)))
+                : speech.say("time.onDay", date(time));
     }
 
     /** "9 to 13 December", "29 November to 2 December", "9 December". */
     public String window(Instant from, Instant until) {
-        LocalDate first = from.atZone(zone).toLocalDate();
-        LocalDate last = until.atZone(zone).toLocalDate();
+        LocalDate first = local(from).toLocalDate();
+        LocalDate last = local(until).toLocalDate();
         if (!last.isAfter(first)) {
-            return DATE.format(first);
+            return written("time.pattern.date", first);
         }
         boolean sameMonth = first.getMonth() == last.getMonth() && first.getYear() == last.getYear();
-        return (sameMonth ? Integer.toString(first.getDayOfMonth()) : DATE.format(first)) + " to " + DATE.format(last);
+        return speech.say("time.window",
+                sameMonth ? first.getDayOfMonth() : written("time.pattern.date", first),
+                written("time.pattern.date", last));
     }
 
     /** How long something took or lasts: "5 hours", "2 days". */
     public static String span(double hours) {
+        return new Formats(ZoneOffset.UTC, Instant.EPOCH).lasting(hours);
+    }
+
+    /** How long something took or lasts: "5 hours", "2 days". */
+    public String lasting(double hours) {
         long whole = Math.max(1, Math.round(hours));
-        return whole < 36 ? count(whole, "hour") : count(Math.round(hours / 24), "day");
+        return whole < 36 ? speech.say("time.hours", whole) : speech.say("time.days", Math.round(hours / 24));
+    }
+
+    private ZonedDateTime local(Instant time) {
+        return time.atZone(zone);
+    }
+
+    private String written(String pattern, TemporalAccessor time) {
+        return DateTimeFormatter.ofPattern(speech.say(pattern), speech.language().locale()).format(time);
     }
 
     private long daysAgo(Instant time) {
-        return ChronoUnit.DAYS.between(time.atZone(zone).toLocalDate(), now.toLocalDate());
+        return ChronoUnit.DAYS.between(local(time).toLocalDate(), now.toLocalDate());
     }
 }

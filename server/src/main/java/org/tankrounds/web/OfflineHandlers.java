@@ -16,7 +16,7 @@ public final class OfflineHandlers {
     /** Forgets the pages that devices keep, and itself; readings not yet sent stay. */
     private static final String KILL_SWITCH = "sw-off.js";
     private static final List<String> FOR_THE_FORM =
-            List.of("tankrounds.css", "mark.svg", "outbox.js", "signed-in.js", "log.js", "outbox-list.js");
+            List.of("tankrounds.css", "mark.svg", "words.js", "outbox.js", "signed-in.js", "log.js", "outbox-list.js");
 
     /** @param account public code of whoever is signed in; empty for nobody */
     private record Ping(String account, String formToken, String now, String build) {}

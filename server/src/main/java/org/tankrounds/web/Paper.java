@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.tankrounds.pages.Frame;
 import org.tankrounds.pages.Page;
+import org.tankrounds.words.Language;
 
 /** A page record laid out on paper, with nothing fetched from anywhere. */
 public final class Paper {
@@ -24,7 +25,7 @@ public final class Paper {
     /** Prints a page record with a template; what the web's pages do, without a request. */
     @FunctionalInterface
     public interface Printer {
-        String print(String template, Page page, Frame frame);
+        String print(String template, Page page, Frame frame, Language language);
     }
 
     public Paper(Printer printer) {
@@ -36,9 +37,10 @@ public final class Paper {
      * @param styles resource with the style sheet that the template puts into its head
      * @return a PDF
      */
-    public byte[] write(String template, Page page, String styles) {
-        Frame frame = new Frame(page.title(), "", "", "", "", "", "", List.of(), "", name -> read(styles));
-        String html = printer.print(template, page, frame);
+    public byte[] write(String template, Page page, String styles, Language language) {
+        Frame frame = new Frame(page.title(), "", "", "", "", "", "", List.of(), List.of(), "",
+                name -> read(styles));
+        String html = printer.print(template, page, frame, language);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
             new PdfRendererBuilder()

@@ -13,8 +13,8 @@ public record Problem(
     /** @param pointer JSON pointer (RFC 6901) to the field */
     public record Entry(String pointer, String detail) {}
 
-    public static Problem of(int status, String title, String instance, List<FieldError> errors) {
-        return new Problem("about:blank", title, status, "", instance,
+    public static Problem of(int status, String title, String detail, String instance, List<FieldError> errors) {
+        return new Problem("about:blank", title, status, detail, instance,
                 errors.stream().map(error -> new Entry(error.field(), error.message())).toList());
     }
 }

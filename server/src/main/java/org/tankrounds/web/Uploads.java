@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Locale;
+import org.tankrounds.words.Saying;
 
 /**
  * Forms that come with a file. The web server holds bodies of several parts to no limit and lays them into files of
@@ -43,12 +44,11 @@ public final class Uploads {
             byte[] body = announced ? new byte[0] : in.readNBytes(MOST_BYTES + 1);
             if (announced || body.length > MOST_BYTES) {
                 drop(in);
-                throw RefusedException.of(413, "A file has at most 5 MB. Nothing was stored; split it, or export fewer"
-                        + " days at a time.");
+                throw RefusedException.of(413, Saying.of("errors.fileTooLarge"));
             }
             return MultipartForm.parse(ContentType.of(ctx).orElse(""), body);
         } catch (IOException | IllegalArgumentException e) {
-            throw RefusedException.of(400, "The file broke off on its way. Nothing was stored; send it again.");
+            throw RefusedException.of(400, Saying.of("errors.fileBrokeOff"));
         }
     }
 

@@ -149,7 +149,7 @@ class LoggerFilesIT {
                 "measured_at", "2026-01-12T05:00", "reason", "held in the hand").status()).isEqualTo(303);
 
         assertThat(teacher.get(send(THREE)).body()).contains("Nothing new in january.csv");
-        assertThat(teacher.get(file).body()).contains("1 reading of it were corrected since");
+        assertThat(teacher.get(file).body()).contains("1 reading of it was corrected since");
         teacher.post(file + "/taken-back");
         assertThat(measuredAt()).isEmpty();
     }

@@ -7,26 +7,27 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tankrounds.readings.PersonalText.Find;
+import org.tankrounds.readings.PersonalText.Sort;
 
 class PersonalTextTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "write to maria.q@school.example please       | an e-mail address | maria.q@school.example",
-        "ring (605) 555-0147 if it stops              | a phone number    | (605) 555-0147",
-        "605-555-0147                                 | a phone number    | 605-555-0147",
-        "6055550147                                   | a phone number    | 6055550147",
-        "+44 20 7946 0018 at night                    | a phone number    | +44 20 7946 0018",
-        "call 555-0147                                | a phone number    | call 555-0147",
-        "Maria Lopez fed them                         | a person’s name   | Maria Lopez",
-        "seen by Maria and the others                 | a person’s name   | by Maria",
-        "lo vio por Íñigo                             | a person’s name   | por Íñigo",
-        "Mr. Teasel says the pump hums                | a person’s name   | Mr. Teasel",
-        "ask Ms Quill                                 | a person’s name   | Ms Quill",
-        "Maria L.                                     | a person’s name   | Maria L",
-        "The net is with O’Brien-Quill Ada Fernwhistle| a person’s name   | Ada Fernwhistle",
+        "write to maria.q@school.example please       | EMAIL | maria.q@school.example",
+        "ring (605) 555-0147 if it stops              | PHONE | (605) 555-0147",
+        "605-555-0147                                 | PHONE | 605-555-0147",
+        "6055550147                                   | PHONE | 6055550147",
+        "+44 20 7946 0018 at night                    | PHONE | +44 20 7946 0018",
+        "call 555-0147                                | PHONE | call 555-0147",
+        "Maria Lopez fed them                         | NAME  | Maria Lopez",
+        "seen by Maria and the others                 | NAME  | by Maria",
+        "lo vio por Íñigo                             | NAME  | por Íñigo",
+        "Mr. Teasel says the pump hums                | NAME  | Mr. Teasel",
+        "ask Ms Quill                                 | NAME  | Ms Quill",
+        "Maria L.                                     | NAME  | Maria L",
+        "The net is with O’Brien-Quill Ada Fernwhistle| NAME  | Ada Fernwhistle",
     })
-    void whatTellsOfAPerson_isFound(String text, String sort, String found) {
+    void whatTellsOfAPerson_isFound(String text, Sort sort, String found) {
         assertThat(PersonalText.in(text)).contains(new Find(sort, found));
     }
 

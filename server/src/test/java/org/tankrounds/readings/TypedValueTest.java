@@ -10,6 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tankrounds.water.Analyte;
+import org.tankrounds.words.Saying;
+import org.tankrounds.words.Words;
 
 final class TypedValueTest {
 
@@ -35,15 +37,15 @@ final class TypedValueTest {
             {"fifty", "52 54", "52\t7.2\t0.5", "52;54", "1,234", "12,345,678", "NaN", "1e3", "--5", "5-",
             "52 mg/L", "0x10", "5 5 F", "999999999999", "٥٢"})
     void whatIsNotOneNumber_isRefusedWithASentence(String typed) {
-        List<String> sentences = new ArrayList<>();
+        List<Saying> sentences = new ArrayList<>();
         assertThat(TypedValue.read(Analyte.TEMPERATURE, typed, sentences::add)).isEmpty();
-        assertThat(sentences).hasSize(1).allMatch(sentence -> sentence.startsWith("Temperature: "));
+        assertThat(sentences).hasSize(1).allMatch(sentence -> Words.english().say(sentence).startsWith("Temperature: "));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", "  ", "\u00a0"})
     void nothingTyped_isNothing(String typed) {
-        List<String> sentences = new ArrayList<>();
+        List<Saying> sentences = new ArrayList<>();
         assertThat(TypedValue.read(Analyte.PH, typed, sentences::add)).isEmpty();
         assertThat(sentences).isEmpty();
     }

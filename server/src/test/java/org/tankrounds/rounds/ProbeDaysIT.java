@@ -32,7 +32,7 @@ class ProbeDaysIT {
         byHand("2026-01-10T14:00:00Z", "period 3");
 
         String page = teacher.get(tank).body();
-        assertThat(page).contains("288 temperatures, 11 to 13.9 °C", "temperature 12 °C", ">probe<", "Each reading of Fri 9 Jan");
+        assertThat(page).contains("288 temperatures, 11 to 13.9\u00a0°C", "temperature 12 °C", ">probe<", "Each reading of Fri 9 Jan");
         assertThat(ROWS.matcher(page).results().count()).isEqualTo(4);
         assertThat(page).contains("865 readings between 11.0 and 13.9 °C");
     }
@@ -43,7 +43,7 @@ class ProbeDaysIT {
 
         String day = teacher.get(tank + "/days/2026-01-09").body();
         // from 11.0 by 0.01 each: 11.00 to 11.11, on the average 11.055
-        assertThat(day).contains("Friday 9 January 2026", "A probe read 288 temperatures, 11 to 13.9 °C.",
+        assertThat(day).contains("Friday 9 January 2026", "A probe read 288 temperatures, 11 to 13.9\u00a0°C.",
                 "11.1 (11 to 11.1)", "temperature 11.00 °C");
         assertThat(Pattern.compile(">Correct</a>").matcher(day).results().count()).isEqualTo(288);
         assertThat(teacher.get(tank + "/days/2026-01-08").status()).isEqualTo(404);

@@ -64,6 +64,7 @@ final class Expectations {
             GET  /card                                             | for everybody
             GET  /card/{code}                                      | for everybody
             POST /card                                             | for everybody
+            POST /language                                         | for everybody
 
             GET  /set-up/{link}                                    | behind a secret link
             POST /set-up/{link}                                    | behind a secret link
@@ -71,6 +72,7 @@ final class Expectations {
             POST /invitations/{link}                               | behind a secret link
 
             GET  /account                                          | one's own page
+            POST /account/speech                                   | one's own page
             POST /account/password                                 | one's own page
             GET  /outbox                                           | one's own outbox
 

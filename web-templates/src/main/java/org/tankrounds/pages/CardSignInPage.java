@@ -8,10 +8,10 @@ import java.util.List;
  * @param person who is signed in on this browser and would be signed out; empty almost always
  * @param kept what had been typed when the session ended; empty almost always
  */
-public record CardSignInPage(FormField code, String person, List<HiddenField> kept) implements Page {
+public record CardSignInPage(String title, FormField code, String person, List<HiddenField> kept) implements Page {
     @Override
-    public String title() {
-        return code.wrong() ? "Error: come in with the class card" : "Come in with the class card";
+    public boolean mayChangeLanguage() {
+        return kept.isEmpty();
     }
 
     public List<FormField> errors() {

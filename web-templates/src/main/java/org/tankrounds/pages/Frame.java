@@ -12,6 +12,7 @@ import java.util.function.UnaryOperator;
  * @param account names the person, or the class, to the device; empty where nobody is signed in
  * @param now the chapter's clock, in words
  * @param formToken goes back with every form
+ * @param languages others that the page can be had in; empty where the account says it
  * @param build changes with every build that looks or behaves differently
  * @param assets from a file's name to its address in this build
  */
@@ -24,10 +25,14 @@ public record Frame(
         String now,
         String formToken,
         List<Link> navigation,
+        List<OtherLanguage> languages,
         String build,
         UnaryOperator<String> assets) {
 
     public record Link(String text, String to, boolean here) {}
+
+    /** @param name as those call it who speak it */
+    public record OtherLanguage(String tag, String name) {}
 
     public String asset(String name) {
         return assets.apply(name);

@@ -9,16 +9,11 @@ import java.util.List;
  * @param here where the form is sent
  * @param file the box of the form, with what was wrong with the file before
  */
-public record LoggerFilesPage(String place, String tankTo, String here, FormField file, List<Row> files)
-        implements Page {
+public record LoggerFilesPage(
+        String title, String place, String tankTo, String here, FormField file, List<Row> files) implements Page {
 
     /** @param state what became of it, in words */
     public record Row(String name, String to, String sent, String state) {}
-
-    @Override
-    public String title() {
-        return (file.wrong() ? "Error: " : "") + "Logger files";
-    }
 
     public List<FormField> wrong() {
         return file.wrong() ? List.of(file) : List.of();

@@ -1,9 +1,4 @@
 package org.tankrounds.pages;
 
 /** Readings that wait on this device, and those sent lately; its script fills it in. */
-public record OutboxPage() implements Page {
-    @Override
-    public String title() {
-        return "Outbox";
-    }
-}
+public record OutboxPage(String title) implements Page {}

@@ -7,9 +7,4 @@ import java.util.List;
  *
  * @param leave where to go on without sending it
  */
-public record SendAgainPage(String action, List<HiddenField> fields, String leave) implements Page {
-    @Override
-    public String title() {
-        return "What you typed is still here";
-    }
-}
+public record SendAgainPage(String title, String action, List<HiddenField> fields, String leave) implements Page {}

@@ -6,10 +6,11 @@ import java.util.List;
  * @param next where to go on afterwards: a page of this service
  * @param kept what had been typed when the session ended; empty almost always
  */
-public record SignInPage(FormField email, FormField password, String next, List<HiddenField> kept) implements Page {
+public record SignInPage(String title, FormField email, FormField password, String next, List<HiddenField> kept)
+        implements Page {
     @Override
-    public String title() {
-        return email.wrong() ? "Error: sign in" : "Sign in";
+    public boolean mayChangeLanguage() {
+        return kept.isEmpty();
     }
 
     public List<FormField> errors() {
