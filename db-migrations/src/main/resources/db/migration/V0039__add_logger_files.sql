@@ -26,7 +26,7 @@ CREATE INDEX logger_files_tank_idx ON logger_files (chapter_id, tank_id, receive
 
 CALL wall_in('logger_files', 'SELECT, INSERT, UPDATE (content, choices, kept_at, stored, taken_back_at), DELETE');
 
-COMMENT ON TABLE logger_files IS 'Files of loggers: looked at, then kept as one batch of readings that can be taken back.';
+COMMENT ON TABLE logger_files IS 'Files of loggers: looked at, kept as one batch of readings, perhaps taken back.';
 COMMENT ON COLUMN logger_files.chapter_id IS 'The chapter it belongs to.';
 COMMENT ON COLUMN logger_files.file_id IS 'Number inside the database.';
 COMMENT ON COLUMN logger_files.tank_id IS 'The tank whose water the logger was in.';
@@ -34,7 +34,7 @@ COMMENT ON COLUMN logger_files.code IS 'Random public code, for addresses.';
 COMMENT ON COLUMN logger_files.name IS 'As its sender called it.';
 COMMENT ON COLUMN logger_files.content IS 'The file, compressed with gzip; NULL once its readings are kept.';
 COMMENT ON COLUMN logger_files.header IS 'The names of its columns: files with the same are read as the last one was.';
-COMMENT ON COLUMN logger_files.choices IS 'What people said of it where it does not say so itself, such as its time zone.';
+COMMENT ON COLUMN logger_files.choices IS 'What people said of it that it does not say itself, such as its time zone.';
 COMMENT ON COLUMN logger_files.person_id IS 'Who sent it.';
 COMMENT ON COLUMN logger_files.received_at IS 'When it came.';
 COMMENT ON COLUMN logger_files.kept_at IS 'When its readings were stored; NULL while it is only looked at.';

@@ -65,7 +65,8 @@ public final class DeviceDays {
             return List.of();
         }
         List<DeviceDay> all = summed(tx, chapterId, tank, days.get(days.size() - 1), days.get(0));
-        List<DeviceDay> newestFirst = new ArrayList<>(all.stream().filter(day -> day.readings() >= DeviceDay.MANY).toList());
+        List<DeviceDay> newestFirst = new ArrayList<>(all);
+        newestFirst.removeIf(day -> day.readings() < DeviceDay.MANY);
         Collections.reverse(newestFirst);
         return newestFirst;
     }

@@ -15,8 +15,8 @@ import org.tankrounds.water.UnitForm;
 import org.tankrounds.water.Units;
 
 /**
- * What devices have said of a tank before: loggers by their files, probes and scripts. A value that was corrected since
- * counts, since its device will only repeat it; one that was taken back does not.
+ * What devices have said of a tank before: loggers by their files, probes, and scripts that say nothing of a class. A
+ * value that was corrected since counts, since its device will only repeat it; one that was taken back does not.
  */
 final class DeviceValues {
 
@@ -27,7 +27,8 @@ final class DeviceValues {
             SELECT r.measured_at, r.code, r.entered FROM readings r
             LEFT JOIN logger_files f ON f.chapter_id = r.chapter_id AND f.file_id = r.file_id
             WHERE r.chapter_id = ? AND r.tank_id = ? AND r.measured_at BETWEEN ?::timestamptz AND ?::timestamptz
-                AND (r.channel IN ('file', 'probe', 'api', 'batch') OR r.file_id IS NOT NULL)
+                AND (r.channel IN ('file', 'probe') OR r.file_id IS NOT NULL
+                    OR r.channel IN ('api', 'batch') AND r.by_label IS NULL AND r.note IS NULL)
                 AND r.superseded_by_file IS NULL AND f.taken_back_at IS NULL
             """;
 
@@ -47,7 +48,8 @@ final class DeviceValues {
 
     private void add(Record row) {
         List<Said> said = byTime.computeIfAbsent(row.get(0, Instant.class), at -> new ArrayList<>());
-        ReadingJson.values(row.get(2, String.class)).forEach(value -> said.add(new Said(row.get(1, String.class), value)));
+        ReadingJson.values(row.get(2, String.class))
+                .forEach(value -> said.add(new Said(row.get(1, String.class), value)));
     }
 
     /** Values of the same analyte at a time. */

@@ -111,8 +111,12 @@ final class FileFields {
     }
 
     private List<Option> times() {
-        return read.timesToChooseFrom().stream().map(time -> new Option(time.code(), time.date() == time.clock()
-                ? columnName(time.date()) : say("columns", columnName(time.date()), columnName(time.clock())))).toList();
+        return read.timesToChooseFrom().stream().map(time -> new Option(time.code(), columnNames(time))).toList();
+    }
+
+    private String columnNames(TimeColumns time) {
+        String date = columnName(time.date());
+        return time.date() == time.clock() ? date : say("columns", date, columnName(time.clock()));
     }
 
     private List<Option> zones() {

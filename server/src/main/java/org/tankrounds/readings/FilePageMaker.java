@@ -1,6 +1,7 @@
 package org.tankrounds.readings;
 
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HexFormat;
@@ -50,7 +51,8 @@ final class FilePageMaker {
     LoggerFilesPage list(List<KeptFile> files, String error) {
         FormField box = FormField.text("file", wording.say("loggers.file"), "")
                 .withHint(wording.say("loggers.limits")).withError(error);
-        return new LoggerFilesPage(formats.speech().titled(box.wrong(), wording.say("loggers.title")), place(), "/tanks/" + tank.code(), list, box, files.stream()
+        String title = formats.speech().titled(box.wrong(), wording.say("loggers.title"));
+        return new LoggerFilesPage(title, place(), "/tanks/" + tank.code(), list, box, files.stream()
                 .map(file -> new LoggerFilesPage.Row(file.name(), list + "/" + file.code(),
                         formats.full(file.receivedAt()), wording.state(file))).toList());
     }
@@ -72,9 +74,10 @@ final class FilePageMaker {
         String name = preview.file().name();
         boolean clear = questions.isEmpty();
         FileFacts facts = new FileFacts(preview, wording);
+        String heading = clear ? wording.fresh(fresh, name)
+                : wording.say("loggers.questions", questions.size(), name);
         return new LoggerFilePage(
-                clear ? wording.fresh(fresh, name) : wording.say("loggers.questions", questions.size(), name),
-                place(), "/tanks/" + tank.code(), list, list + "/" + preview.file().code(),
+                formats.speech().titled(!alert.isEmpty(), heading), heading, place(), "/tanks/" + tank.code(), list, list + "/" + preview.file().code(),
                 wording.say(clear ? "loggers.look" : "loggers.nothingKept"), true,
                 alert.isEmpty() ? "" : wording.say(alert),
                 shown(fields, preview), questions, fields.understood(),
@@ -90,16 +93,21 @@ final class FilePageMaker {
     LoggerFilePage kept(KeptFile file, int corrected) {
         boolean takenBack = file.takenBackAt().isPresent();
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact(wording.say("loggers.fact.sent"), formats.full(file.receivedAt())));
-        facts.add(new Fact(wording.say("loggers.fact.kept"), formats.full(file.keptAt().orElseThrow())));
-        file.takenBackAt().ifPresent(at -> facts.add(new Fact(wording.say("loggers.fact.takenBack"), formats.full(at))));
+        facts.add(fact("sent", file.receivedAt()));
+        facts.add(fact("kept", file.keptAt().orElseThrow()));
+        file.takenBackAt().ifPresent(at -> facts.add(fact("takenBack", at)));
         String lead = takenBack ? wording.say("loggers.sendAgain")
                 : corrected > 0 ? wording.say("loggers.corrected", corrected) : wording.say("loggers.inLog");
-        return new LoggerFilePage(takenBack ? wording.say("loggers.takenBack", file.name())
-                : wording.say("loggers.kept", file.stored(), file.name()), place(),
+        String heading = takenBack ? wording.say("loggers.takenBack", file.name())
+                : wording.say("loggers.kept", file.stored(), file.name());
+        return new LoggerFilePage(heading, heading, place(),
                 "/tanks/" + tank.code(), list, list + "/" + file.code(), lead, false, "", "", List.of(), List.of(),
                 facts, "", list + "/" + file.code() + "/taken-back", List.of(), new FirstRows(List.of(), List.of()),
                 List.of(), "", List.of(), "", List.of(), file.canBeTakenBack(formats.now()));
+    }
+
+    private Fact fact(String name, Instant at) {
+        return new Fact(wording.say("loggers.fact." + name), formats.full(at));
     }
 
     private String place() {

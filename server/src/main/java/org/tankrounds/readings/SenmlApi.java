@@ -70,8 +70,9 @@ public final class SenmlApi {
     private SenmlAnswer store(DSLContext tx, Caller caller, Tank tank, Said said, Instant now) {
         StoreDeviceReadings.alone(tx, tank.tankId());
         Sorted sorted = DeviceSorting.sort(tx, caller.chapterId(), tank.tankId(), said.looks(), false);
-        List<Reading> stored = store.store(tx, new Target(caller.chapterId(), tank,
-                kits.get(tx, caller.chapterId(), tank.kitId()), Reading.CHANNEL_PROBE, Sender.TOKEN, now), sorted.fresh());
+        Target target = new Target(caller.chapterId(), tank, kits.get(tx, caller.chapterId(), tank.kitId()),
+                Reading.CHANNEL_PROBE, Sender.TOKEN, now);
+        List<Reading> stored = store.store(tx, target, sorted.fresh());
         return new SenmlAnswer(tank.code(), stored, sorted.repeated(), sorted.conflicts(), said.aside());
     }
 

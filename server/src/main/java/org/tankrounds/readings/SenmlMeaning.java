@@ -11,9 +11,9 @@ import org.tankrounds.readings.SenmlPack.Resolved;
 import org.tankrounds.water.Analyte;
 
 /**
- * What a record means here: its name says the analyte, its unit how the number is to be taken. Units as SenML's registry
- * has them: Cel, K, pH, kg/m3, / and % are primary units (RFC 8428 §12.1), mg/L is a secondary one (RFC 8798's registry;
- * from memory).
+ * What a record means here: its name says the analyte, its unit how the number is to be taken. Units as SenML's
+ * registry has them: Cel, K, pH, kg/m3, / and % are primary units (RFC 8428 §12.1), mg/L is a secondary one
+ * (RFC 8798's registry; from memory).
  */
 final class SenmlMeaning {
     private static final Map<String, Analyte> NAMES = Map.ofEntries(

@@ -26,7 +26,7 @@ final class SenmlPack {
     private static final BigDecimal ABSOLUTE_FROM_S = BigDecimal.valueOf(1L << 28);
     /** Further off than any clock shows; longer numbers need not be written out. */
     private static final BigDecimal LAST_S = BigDecimal.valueOf(100_000_000_000L);
-    /** §4.4, and for what a greater number adds RFC 9100: bits beyond those of 10 are features, of which 16 is units. */
+    /** §4.4; by RFC 9100 bits beyond those of 10 are features, of which 16 is secondary units (from memory). */
     private static final int VERSION = 10;
     private static final int SECONDARY_UNITS = 1 << 4;
     private static final Pattern NAME = Pattern.compile("[A-Za-z0-9][-A-Za-z0-9:./_]*");

@@ -84,7 +84,7 @@ final class StoreDeviceReadings {
         return judged;
     }
 
-    /** Oxygen in % of saturation is taken at the tank's last temperature, the file's own included where it stands beside. */
+    /** Oxygen in % of saturation is taken at the temperature beside it, else at the tank's last. */
     private Judge.Known known(DSLContext tx, Target to, List<GivenReading> given) {
         List<Moment> moments = given.stream().filter(Judge::needsLastTemperature)
                 .map(one -> new Moment(to.tank().tankId(), one.measuredAt().orElseThrow())).toList();

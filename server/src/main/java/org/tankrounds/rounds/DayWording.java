@@ -55,7 +55,8 @@ final class DayWording {
     }
 
     private String sum(DeviceDay day, Analyte analyte) {
-        String bare = speech.say("loggers.range", number(analyte, day.least(analyte)), number(analyte, day.most(analyte)));
+        String bare = speech.say(
+                "loggers.range", number(analyte, day.least(analyte)), number(analyte, day.most(analyte)));
         String unit = unit(analyte);
         String range = unit.isEmpty() ? bare : bare + Formats.NO_BREAK + unit;
         int count = day.count(analyte);

@@ -24,9 +24,9 @@ import org.tankrounds.web.Role;
 final class TankPages {
     private static final Duration TWO_WEEKS = Duration.ofDays(14);
     private static final String CAPTION = "Dots are readings, hollow where nothing was detected; a line without dots "
-            + "is a probe’s hourly mean; gaps are more than three days without a reading. Bands: half and nine tenths of how "
-            + "the next 72 hours could go if nobody steps in, drawn wider than the past. Dashed: the limit, which changes "
-            + "when the fish begin to feed. Below: ▲ water change, ✕ deaths, ◆ first feeding.";
+            + "is a probe’s hourly mean; gaps are more than three days without a reading. Bands: half and nine tenths of "
+            + "how the next 72 hours could go if nobody steps in, drawn wider than the past. Dashed: the limit, which "
+            + "changes when the fish begin to feed. Below: ▲ water change, ✕ deaths, ◆ first feeding.";
 
     /** What one page is made of. */
     record Known(TankInput input, Optional<TankForecast> forecast, List<Reading> log, List<DeviceDay> days,

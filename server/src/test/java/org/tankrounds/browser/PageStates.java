@@ -34,9 +34,11 @@ import java.util.stream.Stream;
 final class PageStates {
     private static final String ONE_AND_THE_SAME = "0b0f3f0e-6d1c-4c1e-9a55-5f2d1c7f4b11";
 
-    private static final String CLEAR = IntStream.range(0, 12).mapToObj(i -> "2026-01-12 15:%02d,11.2\n".formatted(5 * i))
+    private static final String CLEAR = IntStream.range(0, 12)
+            .mapToObj(i -> "2026-01-12 15:%02d,11.2\n".formatted(5 * i))
             .collect(Collectors.joining("", "time utc,water temp c\n", "2026-01-12 16:00,85.0\n"));
-    private static final String UNCLEAR = "time;water temp\n02/01/2026 10:00;11,2\n02/01/2026 10:05;ERR\n02/01/2026 10:10;11,3\n";
+    private static final String UNCLEAR =
+            "time;water temp\n02/01/2026 10:00;11,2\n02/01/2026 10:05;ERR\n02/01/2026 10:10;11,3\n";
 
     private PageStates() {}
 
@@ -46,7 +48,8 @@ final class PageStates {
     }
 
     static List<PageState> all() {
-        return Stream.of(signingIn(), cards(), rounds(), readings(), classes(), people(), places(), season(), beginnings())
+        return Stream.of(signingIn(), cards(), rounds(), readings(), files(), classes(), people(), places(), season(),
+                        beginnings())
                 .flatMap(List::stream).toList();
     }
 

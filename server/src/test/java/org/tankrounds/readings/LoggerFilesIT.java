@@ -27,7 +27,9 @@ import org.tankrounds.testing.TestApp;
 /** From the file of a logger to the readings of a tank, and back. Each test has a chapter of its own. */
 class LoggerFilesIT {
     private static final TestApp APP = TestApp.shared();
-    private static final String THREE = "time utc,temp c\n2026-01-12 10:00,11.2\n2026-01-12 10:05,11.3\n2026-01-12 10:10,11.4\n";
+    private static final int SIXTY_MEGABYTES = 60_000_000;
+    private static final String THREE =
+            "time utc,temp c\n2026-01-12 10:00,11.2\n2026-01-12 10:05,11.3\n2026-01-12 10:10,11.4\n";
 
     private final Cast cast = Cast.add(APP.transactions(), "Loggers");
     private final String files = "/tanks/" + cast.tankA().code() + "/files";
@@ -37,8 +39,8 @@ class LoggerFilesIT {
     void aPlainFile_isLookedAt_kept_andTakenBack() {
         String file = send(resource("commas-utc.csv"));
         Answer looked = teacher.get(file);
-        assertThat(looked.body()).contains("12 new readings in january.csv", "5 Jan 2026, 8:00", "about every 5 minutes",
-                "Keep these 12 readings");
+        assertThat(looked.body()).contains("12 new readings in january.csv", "5 Jan 2026, 8:00",
+                "about every 5 minutes", "Keep these 12 readings");
         assertThat(measuredAt()).isEmpty();
 
         assertThat(keep(file).status()).isEqualTo(303);
@@ -145,8 +147,8 @@ class LoggerFilesIT {
                 .fetchSingle(READINGS.CODE));
         String reading = "/tanks/" + cast.tankA().code() + "/readings/" + code;
         teacher.get(reading);
-        assertThat(teacher.post(reading, "version", "1", "form_version", "2", "temperature", "12", "temperature_unit", "Cel",
-                "measured_at", "2026-01-12T05:00", "reason", "held in the hand").status()).isEqualTo(303);
+        assertThat(teacher.post(reading, "version", "1", "form_version", "2", "temperature", "12",
+                "temperature_unit", "Cel", "measured_at", "2026-01-12T05:00", "reason", "held in the hand").status()).isEqualTo(303);
 
         assertThat(teacher.get(send(THREE)).body()).contains("Nothing new in january.csv");
         assertThat(teacher.get(file).body()).contains("1 reading of it was corrected since");
@@ -159,7 +161,7 @@ class LoggerFilesIT {
         teacher.get(files);
         System.gc();
         long before = used();
-        Answer answer = teacher.upload(files, "endless.csv", new byte[60_000_000]);
+        Answer answer = teacher.upload(files, "endless.csv", zeros(), SIXTY_MEGABYTES);
 
         assertThat(answer.status()).isEqualTo(413);
         assertThat(answer.body()).contains("A file has at most 5 MB.");
@@ -167,6 +169,14 @@ class LoggerFilesIT {
         assertThat(used() - before).isLessThan(20_000_000);
         int kept = APP.transactions().inChapter(cast.chapterId(), tx -> tx.fetchCount(LOGGER_FILES));
         assertThat(kept).isZero();
+    }
+
+    @Test
+    void sixtyMegabytesThatNobodyAnnounced_areRefusedToo() {
+        teacher.get(files);
+        Answer answer = teacher.upload(files, "endless.csv", zeros());
+
+        assertThat(answer.status()).isEqualTo(413);
     }
 
     @Test
@@ -255,6 +265,18 @@ class LoggerFilesIT {
         return APP.transactions().inChapter(cast.chapterId(), tx -> tx.select(MEASUREMENTS.VALUE)
                 .from(MEASUREMENTS).where(MEASUREMENTS.CHAPTER_ID.eq(cast.chapterId()))
                 .orderBy(MEASUREMENTS.MEASURED_AT).fetch(MEASUREMENTS.VALUE));
+    }
+
+    /** Made while it is sent, so that the test holds none of it. */
+    private static InputStream zeros() {
+        return new InputStream() {
+            private long left = SIXTY_MEGABYTES;
+
+            @Override
+            public int read() {
+                return left-- > 0 ? '0' : -1;
+            }
+        };
     }
 
     private static long used() {

@@ -27,7 +27,8 @@ class SenmlApiIT {
     private static final TestClock CLOCK = TestClock.atStart();
     private static final TestApp APP = TestApp.start(CLOCK);
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final String TEMPERATURE = "[{\"n\":\"urn:dev:ow:10e2073a01080063:temperature\",\"u\":\"Cel\",\"v\":11.3}]";
+    private static final String TEMPERATURE =
+            "[{\"n\":\"urn:dev:ow:10e2073a01080063:temperature\",\"u\":\"Cel\",\"v\":11.3}]";
 
     private final Cast cast = Cast.add(APP.transactions(), "Probes");
 
@@ -58,8 +59,8 @@ class SenmlApiIT {
     void aBacklogWithItsOwnTimes_sentThreeTimesAtOnce_isStoredOnce() throws Exception {
         long from = CLOCK.instant().minusSeconds(3_600).getEpochSecond();
         String pack = IntStream.range(0, 12).mapToObj(i -> "{\"n\":\"temperature\",\"t\":%d,\"v\":%.1f}"
-                .formatted(300 * i, 11 + i / 10.0)).collect(Collectors.joining(",", "[{\"bn\":\"probe7/\",\"bt\":" + from
-                + ",\"bu\":\"Cel\",\"n\":\"temperature\",\"t\":-300,\"v\":10.9},", "]"));
+                .formatted(300 * i, 11 + i / 10.0)).collect(Collectors.joining(",",
+                "[{\"bn\":\"probe7/\",\"bt\":" + from + ",\"bu\":\"Cel\",\"n\":\"temperature\",\"t\":-300,\"v\":10.9},", "]"));
         ExecutorService probes = Executors.newFixedThreadPool(3);
         try {
             List<Future<Answer>> answers = new ArrayList<>();

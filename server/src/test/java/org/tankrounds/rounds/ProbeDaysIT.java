@@ -32,7 +32,8 @@ class ProbeDaysIT {
         byHand("2026-01-10T14:00:00Z", "period 3");
 
         String page = teacher.get(tank).body();
-        assertThat(page).contains("288 temperatures, 11 to 13.9\u00a0°C", "temperature 12 °C", ">probe<", "Each reading of Fri 9 Jan");
+        assertThat(page).contains("288 temperatures, 11 to 13.9\u00a0°C", "temperature 12 °C", ">probe<",
+                "Each reading of Fri 9 Jan");
         assertThat(ROWS.matcher(page).results().count()).isEqualTo(4);
         assertThat(page).contains("865 readings between 11.0 and 13.9 °C");
     }
@@ -85,7 +86,8 @@ class ProbeDaysIT {
         long start = Instant.parse(from).getEpochSecond();
         String pack = IntStream.range(0, count)
                 .mapToObj(i -> "{\"t\":%d,\"v\":%.2f}".formatted(300 * i, 11 + (i % 288) / 100.0))
-                .collect(Collectors.joining(",", "[{\"bn\":\"p:temperature\",\"bu\":\"Cel\",\"bt\":" + start + ",\"v\":11.00},", "]"));
+                .collect(Collectors.joining(",",
+                        "[{\"bn\":\"p:temperature\",\"bu\":\"Cel\",\"bt\":" + start + ",\"v\":11.00},", "]"));
         assertThat(token.send("POST", "/api/v1" + tank + "/senml", "application/senml+json",
                 pack.getBytes(StandardCharsets.UTF_8)).status()).isEqualTo(200);
     }

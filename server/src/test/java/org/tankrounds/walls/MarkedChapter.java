@@ -158,8 +158,8 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         Browserless teacher = app.signedIn(cast.teacherA());
         String files = "/tanks/" + cast.tankA().code() + "/files";
         teacher.get(files);
-        String file = teacher.upload(files, word + ".csv", "time utc,temp c\n2026-01-12 09:00,11.2\n".getBytes())
-                .location();
+        byte[] content = "time utc,temp c\n2026-01-12 09:00,11.2\n".getBytes();
+        String file = teacher.upload(files, word + ".csv", content).location();
         String shown = teacher.get(file).body().replaceAll("(?s).*name=\"shown\" value=\"([^\"]*)\".*", "$1");
         teacher.post(file, "act", "keep", "shown", shown);
         return file.substring(file.lastIndexOf('/') + 1);

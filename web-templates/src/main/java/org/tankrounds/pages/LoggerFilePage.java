@@ -5,7 +5,8 @@ import java.util.List;
 /**
  * One logger file: how it is understood before it is kept, what became of it after.
  *
- * @param title the answer: how much is new, or what is asked
+ * @param title the heading, and before it that nothing was kept where it was to be
+ * @param heading the answer: how much is new, or what is asked
  * @param place school and room
  * @param listTo the tank's files
  * @param lead a sentence below the heading; may be empty
@@ -25,7 +26,7 @@ import java.util.List;
  * @param canBeTakenBack whether there is a button for it
  */
 public record LoggerFilePage(
-        String title, String place, String tankTo, String listTo, String here, String lead, boolean waiting,
+        String title, String heading, String place, String tankTo, String listTo, String here, String lead, boolean waiting,
         String alert, String shown, List<FormField> questions, List<FormField> understood, List<Fact> facts,
         String keep, String dropTo, List<String> notes, FirstRows first, List<Aside> aside, String asideMore,
         List<Conflict> conflicts, String conflictsMore, List<LogPage.Step> conflictChoices,

@@ -222,7 +222,8 @@ public final class Understanding {
     }
 
     private Stream<WrittenTime> written() {
-        return time.value().stream().flatMap(columns -> table.rows().stream().flatMap(row -> columns.read(row).stream()));
+        return time.value().stream()
+                .flatMap(columns -> table.rows().stream().flatMap(row -> columns.read(row).stream()));
     }
 
     FileTable table() {

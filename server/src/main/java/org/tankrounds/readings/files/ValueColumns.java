@@ -12,7 +12,8 @@ final class ValueColumns {
     private static final Pattern WATER = Pattern.compile("water|tank|aquarium|agua|probe|external|\\bext\\b");
     private static final Pattern PH = Pattern.compile("(^|[^a-z])ph([^a-z]|$)");
     private static final Pattern OXYGEN = Pattern.compile("oxygen|ox[ií]geno|(^|[^a-z])(do|o2|od)([^a-z]|$)");
-    private static final Pattern NOT_IN_WATER = Pattern.compile("air|room|ambient|board|internal|humid|dew|battery|aire");
+    private static final Pattern NOT_IN_WATER =
+            Pattern.compile("air|room|ambient|board|internal|humid|dew|battery|aire");
     private static final double MOST_OF = 0.5;
 
     private final FileTable table;

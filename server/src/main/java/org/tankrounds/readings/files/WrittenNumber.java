@@ -11,9 +11,9 @@ import java.util.regex.Pattern;
 final class WrittenNumber {
     private static final Pattern FORM = Pattern.compile(
             "([-+\u2212]?\\d[\\d.,\u00a0\u202f']{0,15})\\s*([°º]?\\s?[CF]|mg/?l|%|ppm|pH)?", Pattern.CASE_INSENSITIVE);
-    private static final Set<String> NOTHING = Set.of("", "-", "--", "---", "—", "n/a", "na", "#n/a", "nan", "null", "none",
-            "nil", "err", "error", "err.", "fault", "fail", "open", "short", "ofl", "ovr", "over", "under", "inf", "-inf",
-            "no data", "nodata", "disconnected", "no sensor", "#value!", "#div/0!", "?", "***");
+    private static final Set<String> NOTHING = Set.of("", "-", "--", "---", "—", "n/a", "na", "#n/a", "nan", "null",
+            "none", "nil", "err", "error", "err.", "fault", "fail", "open", "short", "ofl", "ovr", "over", "under", "inf",
+            "-inf", "no data", "nodata", "disconnected", "no sensor", "#value!", "#div/0!", "?", "***");
 
     private WrittenNumber() {}
 
@@ -40,7 +40,8 @@ final class WrittenNumber {
         }
         char other = mark == '.' ? ',' : '.';
         String digits = form.group(1).replace('\u2212', '-').replaceAll("[\u00a0\u202f']", "");
-        if (digits.indexOf(other) >= 0 && !digits.matches("[-+]?\\d{1,3}(\\" + other + "\\d{3})+(\\" + mark + "\\d*)?")) {
+        String grouped = "[-+]?\\d{1,3}(\\" + other + "\\d{3})+(\\" + mark + "\\d*)?";
+        if (digits.indexOf(other) >= 0 && !digits.matches(grouped)) {
             return Optional.empty();
         }
         String plain = digits.replace(Character.toString(other), "").replace(mark, '.').replaceFirst("\\.$", "");

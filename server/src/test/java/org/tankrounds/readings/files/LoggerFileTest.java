@@ -134,7 +134,8 @@ class LoggerFileTest {
                 + "2026-02-01 10:15,warm\n", Map.of());
 
         assertThat(file.setAside()).containsExactly(
-                new SetAside(2, "2026-02-29 10:00", Why.NO_SUCH_DAY), new SetAside(3, "1970-01-01 00:05", Why.CLOCK_NOT_SET),
+                new SetAside(2, "2026-02-29 10:00", Why.NO_SUCH_DAY),
+                new SetAside(3, "1970-01-01 00:05", Why.CLOCK_NOT_SET),
                 new SetAside(4, "2027-02-01 10:00", Why.AHEAD), new SetAside(5, "2026-02-01 25:00", Why.NO_TIME),
                 new SetAside(8, "-40", Why.IMPOSSIBLE), new SetAside(9, "warm", Why.NOT_A_NUMBER));
         assertThat(temperatures(file)).containsExactly("11", "-3");
