@@ -11,10 +11,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
+import org.jooq.Result;
 import org.jooq.impl.DSL;
 import org.tankrounds.places.Tank;
 import org.tankrounds.readings.DeviceDay.Hour;
@@ -38,17 +41,22 @@ public final class DeviceDays {
                     ORDER BY r.measured_at DESC LIMIT 1) AS before
                 WHERE days.steps < ?)
             SELECT day FROM days""".formatted(BY_DEVICE);
-    private static final String HOURS = """
-            SELECT (r.measured_at AT TIME ZONE ?)::date, m.analyte,
-                   extract(hour FROM r.measured_at AT TIME ZONE ?)::int,
-                   count(*)::int, min(m.value), avg(m.value), max(m.value), max(r.measured_at),
-                   bool_and(r.channel = 'file')
-            FROM readings r JOIN measurements m ON m.chapter_id = r.chapter_id AND m.tank_id = r.tank_id
-                AND m.measured_at = r.measured_at AND m.reading_id = r.reading_id
+    /**
+     * In two steps, since before a table is analysed the planner takes many new rows for one and joins them row by row:
+     * first which readings are a device's, then their hours.
+     */
+    private static final String BY_DEVICE_BETWEEN = """
+            SELECT r.reading_id, r.channel, (r.measured_at AT TIME ZONE ?)::date FROM readings r
             WHERE r.chapter_id = ? AND r.tank_id = ? AND %s
-                AND r.measured_at >= ?::timestamptz AND r.measured_at < ?::timestamptz
+                AND r.measured_at >= ?::timestamptz AND r.measured_at < ?::timestamptz""".formatted(BY_DEVICE);
+    private static final String HOURS = """
+            SELECT (m.measured_at AT TIME ZONE ?)::date, m.analyte,
+                   extract(hour FROM m.measured_at AT TIME ZONE ?)::int,
+                   count(*)::int, min(m.value), avg(m.value), max(m.value), max(m.measured_at)
+            FROM measurements m
+            WHERE m.chapter_id = ? AND m.tank_id = ? AND m.reading_id = ANY (?::bigint[])
                 AND m.measured_at >= ?::timestamptz AND m.measured_at < ?::timestamptz
-            GROUP BY 1, 2, 3 ORDER BY 1, 2, 3""".formatted(BY_DEVICE);
+            GROUP BY 1, 2, 3 ORDER BY 1, 2, 3""";
 
     private final ReadingRepository readings;
 
@@ -109,20 +117,26 @@ public final class DeviceDays {
         String zone = tank.zone().getId();
         String from = start(first, tank.zone()).toString();
         String until = start(last.plusDays(1), tank.zone()).toString();
+        Result<Record> readings = tx.fetch(BY_DEVICE_BETWEEN, zone, chapterId, tank.tankId(), from, until);
+        Set<LocalDate> notOnlyFromFiles = readings.stream()
+                .filter(row -> !row.get(1, String.class).equals(Reading.CHANNEL_FILE))
+                .map(row -> row.get(2, LocalDate.class)).collect(Collectors.toSet());
         Map<LocalDate, List<Record>> byDay = new TreeMap<>();
-        tx.fetch(HOURS, zone, zone, chapterId, tank.tankId(), from, until, from, until)
+        Long[] readingIds = readings.getValues(0, Long.class).toArray(Long[]::new);
+        tx.fetch(HOURS, zone, zone, chapterId, tank.tankId(), readingIds, from, until)
                 .forEach(row -> byDay.computeIfAbsent(row.get(0, LocalDate.class), day -> new ArrayList<>()).add(row));
-        return byDay.entrySet().stream().map(entry -> day(entry.getKey(), entry.getValue())).toList();
+        return byDay.entrySet().stream().map(entry -> day(
+                entry.getKey(), entry.getValue(), !notOnlyFromFiles.contains(entry.getKey()))).toList();
     }
 
-    private static DeviceDay day(LocalDate day, List<Record> rows) {
+    private static DeviceDay day(LocalDate day, List<Record> rows, boolean fromFile) {
         Map<Analyte, List<Hour>> hours = new EnumMap<>(Analyte.class);
         rows.forEach(row -> hours.computeIfAbsent(Analyte.ofCode(row.get(1, String.class)).orElseThrow(),
                 analyte -> new ArrayList<>()).add(new Hour(row.get(2, Integer.class), row.get(3, Integer.class),
                         row.get(4, Double.class), row.get(5, Double.class), row.get(6, Double.class))));
         int most = hours.values().stream().mapToInt(list -> list.stream().mapToInt(Hour::count).sum()).max().orElse(0);
         Instant last = rows.stream().map(row -> row.get(7, Instant.class)).max(Instant::compareTo).orElseThrow();
-        return new DeviceDay(day, most, last, rows.stream().allMatch(row -> row.get(8, Boolean.class)), hours);
+        return new DeviceDay(day, most, last, fromFile, hours);
     }
 
     private static Instant start(LocalDate day, ZoneId zone) {

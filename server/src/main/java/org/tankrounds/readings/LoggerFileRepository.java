@@ -149,10 +149,13 @@ final class LoggerFileRepository {
                 .and(READINGS.SUPERSEDED_AT.isNull()).and(READINGS.VERSION.gt((short) 1)));
     }
 
+    /** In two steps: before a table is analysed, the planner takes many new rows for one and joins them row by row. */
     private static void forgetMeasurements(DSLContext tx, int chapterId, int tankId, Condition ofReadings) {
+        List<Long> readingIds = tx.select(READINGS.READING_ID).from(READINGS).where(ofReadings)
+                .fetch(READINGS.READING_ID);
         tx.deleteFrom(MEASUREMENTS)
                 .where(MEASUREMENTS.CHAPTER_ID.eq(chapterId)).and(MEASUREMENTS.TANK_ID.eq(tankId))
-                .and(MEASUREMENTS.READING_ID.in(DSL.select(READINGS.READING_ID).from(READINGS).where(ofReadings)))
+                .and(MEASUREMENTS.READING_ID.eq(DSL.any(readingIds.toArray(Long[]::new))))
                 .execute();
     }
 
