@@ -179,6 +179,7 @@ final class Routes {
     private void addReadings(RoutesConfig routes) {
         routes.get("/tanks/{tank}/log", readings.log()::show, AT_THE_TANK);
         routes.post("/tanks/{tank}/log", readings.log()::create, AT_THE_TANK);
+        routes.get("/tanks/{tank}/readings.csv", readings.log()::download, AT_THE_TANK);
         routes.get("/outbox", readings.log()::showOutbox, AT_THE_TANK);
         routes.get("/tanks/{tank}/readings/{reading}", readings.corrections()::show, SIGNED_IN);
         routes.post("/tanks/{tank}/readings/{reading}", readings.corrections()::update, SIGNED_IN);

@@ -41,7 +41,8 @@ public final class Advisor {
     }
 
     /** The acts that the forecast calls for; empty for a tank that needs nothing. */
-    public Advice advise(LookAhead ahead, List<Observation> observations) {
+    public Advice advise(LookAhead ahead, List<Observation> noted) {
+        List<Observation> observations = Observation.asFarAsCredible(noted);
         List<Tried> kept = breathFirst(ahead.withoutChlorine()
                 .map(without -> againstChlorine(ahead, without, observations))
                 .orElseGet(() -> calledFor(ahead, observations)));

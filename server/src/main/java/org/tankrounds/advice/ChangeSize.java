@@ -74,9 +74,10 @@ final class ChangeSize {
                 .filter(this::isHarmless).findFirst();
     }
 
-    /** After salt a woken filter makes no nitrite that harms. */
+    /** Fish bear no leap of the pH. After salt a woken filter makes no nitrite that harms. */
     private boolean isHarmless(Proposal change) {
-        return (change.leansOnOthers() || ahead.wakes(change.deed().orElseThrow()) <= MOST_WAKING)
+        return ahead.liftsPh(change.deed().orElseThrow()) <= PhAdvice.MOST_LIFT_PH
+                && (change.leansOnOthers() || ahead.wakes(change.deed().orElseThrow()) <= MOST_WAKING)
                 && change.isHarmless(ahead);
     }
 

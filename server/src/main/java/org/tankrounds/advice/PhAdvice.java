@@ -38,7 +38,7 @@ final class PhAdvice {
     private static final double NITRITE_SHARE_FOR_BICARBONATE = 0.7;
     private static final List<Double> CHANGES_PERCENT = List.of(20.0, 15.0, 10.0, 5.0);
     /** In a day (common practice, no source). */
-    private static final double MOST_LIFT_PH = 0.5;
+    static final double MOST_LIFT_PH = 0.5;
 
     private final LookAhead ahead;
     private final Forecast forecast;

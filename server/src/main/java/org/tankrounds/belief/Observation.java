@@ -2,6 +2,7 @@ package org.tankrounds.belief;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Objects;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.Digits;
@@ -28,6 +29,8 @@ public record Observation(
     /** Trout die within the hour beyond these (from memory). */
     private static final Range BEARABLE_PH = new Range(4, 10.5);
     private static final double LEAST_OXYGEN_MG_PER_L = 1.5;
+    /** From ice to where trout die within a day (Kaya 1978; Currie et al. 1998), °C. */
+    private static final Range CREDIBLE_C = new Range(0.5, 30);
 
     public Observation {
         Objects.requireNonNull(at, "at");
@@ -47,27 +50,45 @@ public record Observation(
         return new Observation(at, analyte, value, halfStep, false, false);
     }
 
-    /**
-     * A value that is doubted because no classroom tank shows it counts as the nearest that one does: the worse of two
-     * readings must not count as the safer. What then still seems too odd, its series finds out. One at which no fish
-     * lives, or that no tap brings, tells of the reader, and stays in doubt.
-     */
-    public Observation asFarAsLikely() {
-        boolean staysAsItIs = !doubtful || analyte.isHusbandry() || analyte == Analyte.CHLORIDE
-                || analyte.isLikely(value) || !isBearable();
-        return staysAsItIs ? this
-                : new Observation(at, analyte, analyte.likely().nearest(value), halfStep, below, false);
+    /** Temperatures are taken so by the belief, once mixed-up scales are set right. */
+    public static List<Observation> asFarAsCredible(List<Observation> observations) {
+        return observations.stream()
+                .map(o -> o.analyte() == Analyte.TEMPERATURE ? o : o.asFarAsCredible()).toList();
     }
 
     /**
-     * Whether fish live in such water at all, and taps bring it: utilities keep chlorine below 4 mg/L (US EPA, maximum
-     * residual disinfectant level).
+     * A value that is doubted because no classroom tank shows it counts as it stands, or as the nearest that water
+     * with fish can have: the worse of two readings must not count as the safer. What then still seems too odd, its
+     * series finds out. One at which no fish lives tells of the reader, and stays in doubt.
      */
+    Observation asFarAsCredible() {
+        boolean staysAsItIs = !doubtful || analyte.isHusbandry() || analyte == Analyte.CHLORIDE
+                || analyte.isLikely(value) || !isBearable();
+        return staysAsItIs ? this
+                : new Observation(at, analyte, credible().nearest(value), halfStep, below, false);
+    }
+
+    /** Whether water with fish in it can have such a value, or a class can have counted it. */
+    public boolean isCredible() {
+        return credible().holds(value);
+    }
+
+    /** Further than what classroom tanks show, since a limit may lie at the edge of that: a pH of 9.6 is beyond one. */
+    private Range credible() {
+        return switch (analyte) {
+            case TEMPERATURE -> CREDIBLE_C;
+            case PH -> BEARABLE_PH;
+            case DISSOLVED_OXYGEN -> new Range(LEAST_OXYGEN_MG_PER_L, analyte.likely().max());
+            case CHLORINE -> analyte.possible();
+            default -> analyte.likely();
+        };
+    }
+
+    /** Whether fish live in such water at all. */
     boolean isBearable() {
         return switch (analyte) {
             case PH -> BEARABLE_PH.holds(value);
             case DISSOLVED_OXYGEN -> value >= LEAST_OXYGEN_MG_PER_L;
-            case CHLORINE -> analyte.isLikely(value);
             default -> true;
         };
     }

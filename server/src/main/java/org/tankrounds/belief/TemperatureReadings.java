@@ -36,7 +36,7 @@ final class TemperatureReadings {
             Observation reading = readings.get(i);
             Observation inOtherScale = setRight(reading, expected);
             Observation taken = (inOtherScale == reading || isBorneOut(readings, i, secondLooks) ? reading
-                    : inOtherScale).asFarAsLikely();
+                    : inOtherScale).asFarAsCredible();
             right.add(taken);
             if (Math.abs(taken.value() - expected) < 2 * FAR_C) {
                 recent[seen++ % RECENT] = taken.value();
@@ -79,7 +79,7 @@ final class TemperatureReadings {
     /** Of what a tank can show, two looks in agreement are right, however odd. */
     private static boolean isBorneOut(List<Observation> readings, int i, SecondLooks secondLooks) {
         Observation reading = readings.get(i);
-        if (!reading.analyte().isLikely(reading.value())) {
+        if (!reading.isCredible()) {
             return false;
         }
         for (int j = i - 1; j >= 0 && isSameLevel(readings.get(j), reading); j--) {

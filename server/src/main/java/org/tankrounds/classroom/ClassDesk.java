@@ -18,6 +18,7 @@ import org.tankrounds.web.Caller;
 import org.tankrounds.web.Formats;
 import org.tankrounds.web.Pages;
 import org.tankrounds.web.Role;
+import org.tankrounds.web.Speech;
 
 /** Gathers what the pages of a class show, and shows them. */
 public final class ClassDesk {
@@ -69,17 +70,17 @@ public final class ClassDesk {
     void show(Context ctx, String saved, FormField ask) {
         ClassPages.Known known = load(ctx);
         boolean mayAsk = Set.of(Role.ROUNDS).contains(Caller.of(ctx).role());
-        Formats formats = new Formats(known.tank().zone(), now());
+        Formats formats = Speech.of(ctx).formats(known.tank().zone(), now());
         pages.show(ctx, "classroom/class", new ClassPages(known, formats, mayAsk).page(saved, ask));
     }
 
     void show(Context ctx, FishPages.Typed typed) {
         ClassPages.Known known = load(ctx);
-        Formats formats = new Formats(known.tank().zone(), now());
+        Formats formats = Speech.of(ctx).formats(known.tank().zone(), now());
         pages.show(ctx, "classroom/fish", new FishPages(known, formats).page(typed));
     }
 
-    static FormField ask(String typed) {
-        return FormField.text(ASK, "Ask the class to do something", typed);
+    static FormField ask(Context ctx) {
+        return FormField.text(ASK, Speech.of(ctx).say("classroom.ask"), "");
     }
 }

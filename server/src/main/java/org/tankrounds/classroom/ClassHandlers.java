@@ -3,8 +3,8 @@ package org.tankrounds.classroom;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.tankrounds.advice.Act;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.rounds.TankToday;
@@ -13,16 +13,12 @@ import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.NotFoundException;
-import org.tankrounds.web.Pages;
+import org.tankrounds.web.Speech;
 
 /** The page of a class, and what it is asked to do and ticks as done. */
 public final class ClassHandlers {
     private static final String SAVED = "saved";
-    private static final Map<String, String> RECEIPTS = Map.of(
-            "done", "Noted as done. Your coordinator sees it too.",
-            "undone", "Taken back.",
-            "asked", "The class sees it from now on.",
-            "changed", "What was to be done has changed meanwhile. Nothing was noted: look at the list again.");
+    private static final Set<String> RECEIPTS = Set.of("done", "undone", "asked", "changed");
 
     private final Transactions transactions;
     private final TaskRepository tasks;
@@ -35,7 +31,9 @@ public final class ClassHandlers {
     }
 
     public void show(Context ctx) {
-        desk.show(ctx, RECEIPTS.getOrDefault(Optional.ofNullable(ctx.queryParam(SAVED)).orElse(""), ""), ClassDesk.ask(""));
+        String saved = Optional.ofNullable(ctx.queryParam(SAVED)).filter(RECEIPTS::contains)
+                .map(what -> Speech.of(ctx).say("classroom.saved." + what)).orElse("");
+        desk.show(ctx, saved, ClassDesk.ask(ctx));
     }
 
     /** A person asks the class. */
@@ -43,11 +41,10 @@ public final class ClassHandlers {
         Caller caller = Caller.of(ctx);
         int tankId = desk.load(ctx).tank().tankId();
         FormInput form = FormInput.of(ctx, List.of(ClassDesk.ASK));
-        String words = form.required(ClassDesk.ASK, Task.LONGEST,
-                "Write in a few words what the class should do, such as \"Read the pH twice on Monday\".");
+        String words = form.required(ClassDesk.ASK, Task.LONGEST, Speech.of(ctx).say("classroom.ask.empty"));
         if (!form.ok()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            desk.show(ctx, "", form.textBox(ClassDesk.ASK, ClassDesk.ask("").label()));
+            desk.show(ctx, "", form.textBox(ClassDesk.ASK, ClassDesk.ask(ctx).label()));
             return;
         }
         transactions.inChapter(caller.chapterId(), tx -> tasks.ask(tx, caller, tankId, words, desk.now()));

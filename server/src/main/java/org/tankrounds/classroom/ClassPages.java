@@ -56,32 +56,33 @@ final class ClassPages {
     ClassPage page(String saved, FormField ask) {
         List<Level> newest = known.today().levels();
         Optional<Development> lot = known.today().development();
-        return new ClassPage((ask.wrong() ? "Error: " : "") + title(newest),
-                known.tank().school() + ", " + known.tank().classroom(), known.tank().code(), saved,
+        String heading = heading(newest);
+        return new ClassPage(formats.speech().titled(ask.wrong(), heading), heading,
+                say("place", known.tank().school(), known.tank().classroom()), known.tank().code(), saved,
                 newest.stream().map(levels::measured).toList(), todo(), done(),
                 lot.map(this::feed).orElse(null), lot.map(eggs -> stories.warmth(known.today(), eggs)).orElse(null),
-                stories.nitrogen(newest, levels), known.today().filter().map(StoryWording::now).orElse(""),
+                stories.nitrogen(newest, levels), known.today().filter().map(stories::now).orElse(""),
                 known.today().pictures(formats), fish(), mayAsk, ask);
     }
 
-    private String title(List<Level> newest) {
+    private String heading(List<Level> newest) {
         Optional<Level> beyond = newest.stream().filter(levels::isBeyondLately).findFirst();
         if (beyond.isPresent()) {
-            return LevelWording.name(beyond.get()) + " is beyond what the fish bear: tell an adult";
+            return say("title.beyond", levels.name(beyond.get().analyte()));
         }
         if (known.today().needsCareToday()) {
-            return "The fish need care today: see what to do";
+            return say("title.care");
         }
         Optional<Instant> last = known.today().lastLookAt();
         if (last.isEmpty()) {
-            return "Nobody has measured this tank yet";
+            return say("title.never");
         }
-        return last.get().isBefore(formats.now().minus(SILENT)) ? "Nobody has measured since " + formats.since(last.get())
-                : "What was measured is good for the fish";
+        return last.get().isBefore(formats.now().minus(SILENT)) ? say("title.silent", formats.since(last.get()))
+                : say("title.good");
     }
 
     private Feed feed(Development lot) {
-        return new FeedWording(formats).feed(known.today(), lot, FishSize.of(known.today(), lot, known.samples()));
+        return new FeedWording(formats).feed(known.today(), FishSize.of(known.today(), lot, known.samples()));
     }
 
     private List<Todo> todo() {
@@ -93,8 +94,8 @@ final class ClassPages {
 
     private Todo asked(Task task) {
         String to = here() + "/tasks/" + task.taskId();
-        return new Todo(task.words(), "", "", "Asked by " + task.askedBy().orElse("the coordinator") + ", "
-                + formats.moment(task.askedAt()), to + "/done", "", "", mayAsk ? to + "/dropped" : "");
+        return new Todo(task.words(), "", "", say("todo.asked",
+                task.askedBy().orElse(""), formats.moment(task.askedAt())), to + "/done", "", "", mayAsk ? to + "/dropped" : "");
     }
 
     private boolean isNotJustDone(Advised advised) {
@@ -107,12 +108,12 @@ final class ClassPages {
     private Todo advised(Advised advised) {
         TankPage.Advice words = advised.words();
         return switch (advised.kind()) {
-            case ASK_FOR_READING -> new Todo(words.act().replaceFirst("^Ask for a reading: ", "Measure: "), words.how(),
-                    words.caution(), "", "", here() + "/log", "Put it in", "");
+            case ASK_FOR_READING -> new Todo(words.act(), words.how(), words.caution(), "", "", here() + "/log",
+                    say("todo.putIn"), "");
             case WATER_CHANGE -> new Todo(words.act(), words.how(), words.caution(), "", "", here() + "/log"
                     + (advised.amount().isPresent() && advised.amount().getAsDouble() <= WHOLE
                             ? "?water_change=" + Math.round(advised.amount().getAsDouble()) : ""),
-                    "Done: put it in", "");
+                    say("todo.changed"), "");
             default -> new Todo(words.act(), words.how(), words.caution(), "",
                     here() + "/advice/" + code(advised.kind()) + "/done", "", "", "");
         };
@@ -124,8 +125,12 @@ final class ClassPages {
     }
 
     private String fish() {
-        return known.looks().stream().findFirst().map(look -> "Seen " + formats.moment(look.seenAt()) + ": "
-                + LookWording.list(look.seen()) + ".").orElse("");
+        return known.looks().stream().findFirst().map(look -> say("fish.seen", formats.moment(look.seenAt()),
+                LookWording.list(look.seen()))).orElse("");
+    }
+
+    private String say(String end, Object... with) {
+        return formats.speech().say("classroom." + end, with);
     }
 
     private String here() {

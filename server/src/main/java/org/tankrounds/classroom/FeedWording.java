@@ -1,13 +1,17 @@
 package org.tankrounds.classroom;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.tankrounds.advice.Act;
-import org.tankrounds.fish.Development;
 import org.tankrounds.fish.FeedSize;
 import org.tankrounds.fish.Ration;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.pages.ClassPage.Feed;
+import org.tankrounds.readings.Wording;
 import org.tankrounds.rounds.TankToday;
+import org.tankrounds.water.Analyte;
+import org.tankrounds.water.UnitForm;
+import org.tankrounds.water.Units;
 import org.tankrounds.web.Formats;
 
 /** How much and which feed a tank gets today. */
@@ -22,52 +26,51 @@ final class FeedWording {
         this.formats = formats;
     }
 
-    Feed feed(TankToday tank, Development lot, FishSize size) {
+    Feed feed(TankToday tank, FishSize size) {
         if (tank.stage().isBeforeFirstFeeding()) {
-            return new Feed("None yet", tank.stage() == Stage.EGG ? "Eggs live on their yolk."
-                    : "They still carry a bag of yolk to live on. Feed that nobody eats only spoils the water.", "");
+            return new Feed(say("noneYet"), say(tank.stage() == Stage.EGG ? "eggs" : "fry"), "");
         }
         if (tank.isAdvised(Act.Kind.SKIP_FEED)) {
-            return new Feed("None today", "The water cannot take it now, and fish bear a day without feed well.", "");
+            return new Feed(say("noneToday"), say("skip"), "");
         }
         Optional<Ration> ration = Ration.of(
                 tank.fishAlive(), size.weightG(), size.lengthMm(), tank.temperatureC());
-        return ration.map(known -> ration(known, tank, size)).orElseGet(() -> new Feed("Ask your coordinator first",
-                beyondTheTable(tank.temperatureC()), basis(tank, size)));
+        return ration.map(known -> ration(known, tank, size))
+                .orElseGet(() -> new Feed(say("ask"), say(beyondTheTable(tank.temperatureC())), basis(tank, size)));
     }
 
     private static String beyondTheTable(double temperatureC) {
         if (temperatureC > WARM_C) {
-            return "In water this warm they digest badly. Until your coordinator says more, give less than usual, or none.";
+            return "warm";
         }
-        return temperatureC < COLD_C ? "In water this cold they hardly eat, and what they leave spoils it."
-                : "They are larger than the feeding table goes.";
+        return temperatureC < COLD_C ? "cold" : "large";
     }
 
     private Feed ration(Ration ration, TankToday tank, FishSize size) {
-        return new Feed(Formats.significant(ration.gramsPerDay(), 2) + " g of " + name(FeedSize.ofLength(size.lengthMm())),
-                "In three or four small portions. Stop when they stop eating, and have what is left taken out.",
-                basis(tank, size) + " That is " + Formats.significant(ration.percentOfWeight(), 2)
-                        + " % of what they weigh. They would grow fastest on "
-                        + Formats.significant(ration.growthGramsPerDay(), 2)
-                        + " g, which a classroom’s filter rarely takes.");
+        String name = formats.speech().say("classroom.size." + FeedSize.ofLength(size.lengthMm()).name()
+                .toLowerCase(Locale.ROOT));
+        return new Feed(say("amount", Formats.significant(ration.gramsPerDay(), 2), name), say("how"),
+                basis(tank, size) + " " + say("share", Formats.significant(ration.percentOfWeight(), 2),
+                        Formats.significant(ration.growthGramsPerDay(), 2)));
     }
 
     private String basis(TankToday tank, FishSize size) {
-        return "Worked out for " + tank.fishAlive() + " fish" + " of about "
-                + Formats.significant(size.weightG(), 2) + " g and " + Formats.number(size.lengthMm(), 0) + " mm ("
-                + size.measuredAt().map(at -> "measured " + formats.moment(at) + ", grown since")
-                        .orElse("nobody has measured them") + ") at " + Formats.number(tank.temperatureC(), 1) + " °C.";
+        String weight = Formats.significant(size.weightG(), 2);
+        String length = Formats.number(size.lengthMm(), 0);
+        String water = temperature(tank);
+        return size.measuredAt()
+                .map(at -> say("measured", tank.fishAlive(), weight, length, formats.moment(at), water))
+                .orElseGet(() -> say("guessed", tank.fishAlive(), weight, length, water));
     }
 
-    static String name(FeedSize size) {
-        return switch (size) {
-            case STARTER -> "starter feed";
-            case CRUMBLE_1 -> "crumble no. 1";
-            case CRUMBLE_2 -> "crumble no. 2";
-            case CRUMBLE_3 -> "crumble no. 3";
-            case CRUMBLE_4 -> "crumble no. 4";
-            case PELLET_3_32_INCH -> "pellets of 3/32 inch (2.4 mm)";
-        };
+    /** On the class's own thermometer. */
+    private String temperature(TankToday tank) {
+        UnitForm scale = UnitForm.of(tank.tank().thermometerUnit());
+        double degrees = Units.fromCanonical(Analyte.TEMPERATURE, scale, tank.temperatureC(), 0, 0);
+        return Formats.number(degrees, 1) + Formats.NO_BREAK + formats.speech().say(Wording.unit(scale));
+    }
+
+    private String say(String end, Object... with) {
+        return formats.speech().say("classroom.feed." + end, with);
     }
 }

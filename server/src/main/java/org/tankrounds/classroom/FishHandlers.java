@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Predicate;
 import org.jooq.DSLContext;
@@ -23,6 +24,7 @@ import org.tankrounds.season.FishSample;
 import org.tankrounds.season.FishSampleRepository;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.FormInput;
+import org.tankrounds.web.Speech;
 import org.tankrounds.web.TypedNumber;
 
 /** What a class sees of its fish, and how long and heavy they are. */
@@ -31,10 +33,7 @@ public final class FishHandlers {
     private static final String SUBMISSION = "submission_id";
     private static final int MOST_FISH = 1000;
     private static final String LOOKED = "look";
-    private static final Map<String, String> RECEIPTS = Map.of(
-            LOOKED, "Kept. Your coordinator sees it.",
-            "sample", "Kept. Today’s feed is worked out from it.",
-            "withdrawn", "Taken back.");
+    private static final Set<String> RECEIPTS = Set.of(LOOKED, "sample", "withdrawn");
 
     private final Transactions transactions;
     private final LookRepository looks;
@@ -55,7 +54,8 @@ public final class FishHandlers {
 
     public void show(Context ctx) {
         String saved = Optional.ofNullable(ctx.queryParam(SAVED)).orElse("");
-        desk.show(ctx, FishPages.Typed.nothing(RECEIPTS.getOrDefault(saved, ""), LOOKED.equals(saved)));
+        String receipt = RECEIPTS.contains(saved) ? say(ctx, "saved." + saved) : "";
+        desk.show(ctx, FishPages.Typed.nothing(receipt, LOOKED.equals(saved)));
     }
 
     public void look(Context ctx) {
@@ -64,7 +64,7 @@ public final class FishHandlers {
         List<Seen> seen = seen(ctx);
         if (seen.isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            desk.show(ctx, new FishPages.Typed("", "Choose at least one thing that you saw.", seen,
+            desk.show(ctx, new FishPages.Typed("", say(ctx, "nothing"), seen,
                     FormInput.showing(Map.of()), false));
             return;
         }
@@ -98,7 +98,7 @@ public final class FishHandlers {
         Caller caller = Caller.of(ctx);
         Tank tank = desk.load(ctx).tank();
         FormInput form = FormInput.of(ctx, FishPages.MEASURES);
-        Optional<FishSample> sample = sample(form);
+        Optional<FishSample> sample = sample(ctx, form);
         if (sample.isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
             desk.show(ctx, new FishPages.Typed("", "", List.of(), form, false));
@@ -127,34 +127,32 @@ public final class FishHandlers {
     }
 
     /** Empty where something cannot be taken; then the form says so. */
-    private Optional<FishSample> sample(FormInput form) {
-        int fish = fish(form);
-        OptionalDouble length = form.decimal(FishPages.LENGTH, "The mean length");
-        OptionalDouble weight = form.decimal(FishPages.WEIGHT, "The weight");
+    private Optional<FishSample> sample(Context ctx, FormInput form) {
+        int fish = fish(ctx, form);
+        OptionalDouble length = form.decimal(FishPages.LENGTH, say(ctx, "length.what"));
+        OptionalDouble weight = form.decimal(FishPages.WEIGHT, say(ctx, "weight.what"));
         if (length.isEmpty() || !LengthWeight.LENGTH_MM.holds(length.getAsDouble())) {
-            form.refuse(FishPages.LENGTH, "Write their mean length in millimetres, from 10 to 400, such as 45.");
+            form.refuse(FishPages.LENGTH, say(ctx, "wrongLength"));
         }
         if (weight.isPresent() && !(weight.getAsDouble() > 0)) {
-            form.refuse(FishPages.WEIGHT, "Write what they weigh together in grams, or leave it empty.");
+            form.refuse(FishPages.WEIGHT, say(ctx, "wrongWeight"));
         }
         if (!form.ok()) {
             return Optional.empty();
         }
         FishSample sample = new FishSample(0, desk.now(), fish, length.getAsDouble(), weight);
         if (!LengthWeight.LIKELY_CONDITION.holds(sample.condition())) {
-            form.refuse(FishPages.WEIGHT, "Fish of " + form.text(FishPages.LENGTH) + " mm weigh about "
-                    + TypedNumber.text(fish * LengthWeight.weightG(length.getAsDouble(), LengthWeight.USUAL_CONDITION), 1)
-                    + " g when there are " + fish + " of them. Is the length in millimetres, and the weight in grams of"
-                    + " all of them together?");
+            form.refuse(FishPages.WEIGHT, say(ctx, "unlikely", form.text(FishPages.LENGTH), fish, TypedNumber.text(
+                    fish * LengthWeight.weightG(length.getAsDouble(), LengthWeight.USUAL_CONDITION), 1)));
             return Optional.empty();
         }
         return Optional.of(sample);
     }
 
-    private static int fish(FormInput form) {
+    private static int fish(Context ctx, FormInput form) {
         int fish = TypedNumber.whole(form.text(FishPages.FISH)).orElse(0);
         if (fish < 1 || fish > MOST_FISH) {
-            form.refuse(FishPages.FISH, "Write how many fish were measured, a whole number such as 10.");
+            form.refuse(FishPages.FISH, say(ctx, "wrongCount"));
         }
         return fish;
     }
@@ -166,6 +164,10 @@ public final class FishHandlers {
         } catch (IllegalArgumentException e) {
             return UUID.randomUUID();
         }
+    }
+
+    private static String say(Context ctx, String end, Object... with) {
+        return Speech.of(ctx).say("classroom.fish." + end, with);
     }
 
     private static void back(Context ctx, String saved) {

@@ -48,12 +48,12 @@ final class FishPages {
 
     FishPage page(Typed typed) {
         List<FormField> measures = List.of(
-                typed.measures().numberBox(FISH, "How many fish", ""),
-                typed.measures().numberBox(LENGTH, "Mean length", "mm"),
-                typed.measures().numberBox(WEIGHT, "Weight of all of them", "g, if weighed"));
+                typed.measures().numberBox(FISH, say("count"), ""),
+                typed.measures().numberBox(LENGTH, say("length"), "mm"),
+                typed.measures().numberBox(WEIGHT, say("weight"), say("weight.unit")));
         boolean wrong = !typed.lookError().isEmpty() || !typed.measures().ok();
-        return new FishPage((wrong ? "Error: " : "") + "How are the fish?",
-                known.tank().school() + ", " + known.tank().classroom(), known.tank().code(), typed.saved(),
+        return new FishPage(formats.speech().titled(wrong, formats.speech().say("classroom.fish")),
+                formats.speech().say("classroom.place", known.tank().school(), known.tank().classroom()), known.tank().code(), typed.saved(),
                 typed.justLooked() ? advice() : "", UUID.randomUUID().toString(), known.today().stage() != Stage.EGG,
                 groups(typed.seen()), typed.lookError(), measures, past());
     }
@@ -70,13 +70,13 @@ final class FishPages {
     }
 
     /** The first has the group's own name as its id: that is where the error summary leads. */
-    private static List<Way> ways(Behaviour behaviour, List<Seen> chosen) {
+    private List<Way> ways(Behaviour behaviour, List<Seen> chosen) {
         List<Way> ways = new ArrayList<>();
         for (Seen seen : behaviour.ways()) {
             String id = ways.isEmpty() ? behaviour.code() : behaviour.code() + "-" + seen.code();
             ways.add(new Way(id, seen.code(), LookWording.choice(seen), chosen.contains(seen)));
         }
-        ways.add(new Way(behaviour.code() + "-none", "", "not looked for",
+        ways.add(new Way(behaviour.code() + "-none", "", say("notLooked"),
                 chosen.stream().noneMatch(seen -> seen.behaviour() == behaviour)));
         return ways;
     }
@@ -95,9 +95,13 @@ final class FishPages {
         return all.stream().sorted(Comparator.comparing(Dated::at).reversed()).map(Dated::past).toList();
     }
 
-    private static String words(FishSample sample) {
-        String length = sample.fish() + " fish, " + Formats.number(sample.meanLengthMm(), 0) + " mm on average";
-        return sample.totalWeightG().isPresent() ? length + ", " + Formats.significant(sample.meanWeightG(), 2) + " g each"
-                : length;
+    private String words(FishSample sample) {
+        String length = Formats.number(sample.meanLengthMm(), 0);
+        return sample.totalWeightG().isEmpty() ? say("measured", sample.fish(), length)
+                : say("weighed", sample.fish(), length, Formats.significant(sample.meanWeightG(), 2));
+    }
+
+    private String say(String end, Object... with) {
+        return formats.speech().say("classroom.fish." + end, with);
     }
 }

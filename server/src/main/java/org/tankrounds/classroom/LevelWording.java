@@ -43,9 +43,9 @@ final class LevelWording {
     Measured measured(Level level) {
         boolean old = level.at().isBefore(formats.now().minus(STILL_TODAYS));
         boolean beyond = isBeyond(level);
-        return new Measured(name(level), value(level), level.notDetected() ? ""
+        return new Measured(name(level.analyte()), value(level), level.notDetected() ? ""
                 : formats.speech().say(Wording.unit(boxes.form(level.analyte()))),
-                old ? "Too long ago to tell. Measure it again." : meaning(level),
+                old ? formats.speech().say("classroom.level.old") : meaning(level),
                 formats.moment(level.at()), beyond && !old);
     }
 
@@ -53,20 +53,13 @@ final class LevelWording {
         return isBeyond(level) && !level.at().isBefore(formats.now().minus(STILL_TODAYS));
     }
 
-    static String name(Level level) {
-        return switch (level.analyte()) {
-            case TEMPERATURE -> "Temperature";
-            case PH -> "pH";
-            case TOTAL_AMMONIA -> "Ammonia";
-            case NITRITE -> "Nitrite";
-            case NITRATE -> "Nitrate";
-            default -> "Oxygen";
-        };
+    String name(Analyte analyte) {
+        return formats.speech().say("classroom.level." + analyte.code());
     }
 
     String value(Level level) {
         if (level.notDetected()) {
-            return "none to see";
+            return formats.speech().say("classroom.level.none");
         }
         double value = Units.fromCanonical(level.analyte(), boxes.form(level.analyte()), level.value(),
                 tank.temperatureC(), tank.tank().elevationM().orElse(0));
@@ -81,7 +74,7 @@ final class LevelWording {
         return levels.stream().filter(level -> level.analyte() == analyte).findFirst()
                 .map(level -> level.notDetected() ? value(level)
                         : value(level) + Formats.NO_BREAK + formats.speech().say(Wording.unit(boxes.form(analyte))))
-                .orElse("not measured");
+                .orElse(formats.speech().say("classroom.level.unread"));
     }
 
     private static boolean isBeyond(Level level) {
@@ -91,68 +84,76 @@ final class LevelWording {
     private String meaning(Level level) {
         return switch (level.analyte()) {
             case TEMPERATURE -> temperature(level);
-            case PH -> ph(level);
+            case PH -> means(ph(level));
             case TOTAL_AMMONIA -> ammonia(level);
-            case NITRITE -> nitrite(level);
-            case NITRATE -> "What the bacteria leave over. Plants eat it, and fresh water thins it out.";
-            default -> oxygen(level);
+            case NITRITE -> means(nitrite(level));
+            case NITRATE -> means("nitrate");
+            default -> means(isBeyond(level) ? "oxygenTooLittle" : "oxygenEnough");
         };
     }
 
+    private String means(String end, Object... with) {
+        return formats.speech().say("classroom.means." + end, with);
+    }
+
     private String temperature(Level level) {
-        String who = stage.isBeforeFirstFeeding() ? stage == Stage.EGG ? "eggs" : "young fish" : "trout";
         if (isBeyond(level)) {
-            return "Too warm for " + who + ". Tell an adult now.";
+            return means("tooWarm." + who());
         }
         double above = level.value() - tank.usualTemperatureC().orElse(level.value());
         if (above >= MUCH_WARMER_C) {
             double degrees = tank.tank().thermometerUnit().equals(FAHRENHEIT) ? above * 1.8 : above;
-            return "Warmer than usual, by " + Formats.number(degrees, 0) + " degrees. Is the chiller running?";
+            return means("warmer", Formats.number(degrees, 0));
         }
-        if (level.ofLimit().orElse(0) > CLOSE) {
-            return "Getting warm for " + who + ". Look again soon.";
+        if (isClose(level)) {
+            return means("gettingWarm");
         }
-        return level.value() < COLD_C ? "Very cold: everything goes slowly." : "Cool, just as " + who + " need it.";
+        return level.value() < COLD_C ? means("veryCold") : means("cool." + who());
+    }
+
+    private String who() {
+        return switch (stage) {
+            case EGG -> "eggs";
+            case SAC_FRY -> "fry";
+            case FEEDING -> "trout";
+        };
     }
 
     private static String ph(Level level) {
         if (isBeyond(level)) {
-            return level.value() < NEUTRAL_PH ? "Too sour for the fish. Tell an adult now."
-                    : "Too alkaline for the fish. Tell an adult now.";
+            return level.value() < NEUTRAL_PH ? "tooSour" : "tooAlkaline";
         }
         if (level.value() < NEARLY_SOUR_PH) {
-            return "Rather sour: the bacteria in the filter get slow.";
+            return "ratherSour";
         }
-        return level.value() > NEARLY_ALKALINE_PH ? "Rather alkaline: more of the ammonia is the harmful kind."
-                : "Good for the fish and for the bacteria in the filter.";
+        return level.value() > NEARLY_ALKALINE_PH ? "ratherAlkaline" : "goodPh";
     }
 
-    private static String ammonia(Level level) {
+    private String ammonia(Level level) {
         if (isBeyond(level)) {
-            return "Too much of it is the harmful kind. Tell an adult now.";
+            return means("ammoniaTooMuch");
         }
         if (level.notDetected()) {
-            return "The bacteria eat what the fish give off.";
+            return means("ammoniaNone");
         }
         if (level.harmfulShare().isEmpty()) {
-            return "Measure pH too: it says how much of it is the harmful kind.";
+            return means("ammoniaNoPh");
         }
-        String part = "Only 1 part in " + Formats.significant(1 / level.harmfulShare().getAsDouble(), 2)
-                + " of it is the harmful kind.";
-        return level.ofLimit().orElse(0) > CLOSE ? "Nearly too much. Feed little, and measure again tomorrow."
-                : part + " The fish can bear it.";
+        return isClose(level) ? means("ammoniaNearly")
+                : means("ammoniaPart", Formats.significant(1 / level.harmfulShare().getAsDouble(), 2));
     }
 
     private static String nitrite(Level level) {
         if (isBeyond(level)) {
-            return "Too much: the blood can’t carry enough oxygen. Tell an adult now.";
+            return "nitriteTooMuch";
         }
-        return level.ofLimit().orElse(0) > CLOSE ? "Nearly too much. Measure again tomorrow."
-                : level.notDetected() ? "The second kind of bacteria eats it all." : "A little, and the fish can bear it.";
+        if (isClose(level)) {
+            return "nitriteNearly";
+        }
+        return level.notDetected() ? "nitriteNone" : "nitriteLittle";
     }
 
-    private static String oxygen(Level level) {
-        return isBeyond(level) ? "Too little to breathe well. Tell an adult now: more air."
-                : "Enough to breathe.";
+    private static boolean isClose(Level level) {
+        return level.ofLimit().orElse(0) > CLOSE;
     }
 }

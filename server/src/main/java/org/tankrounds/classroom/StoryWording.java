@@ -2,6 +2,7 @@ package org.tankrounds.classroom;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.tankrounds.fish.Development;
 import org.tankrounds.forecast.Reason;
 import org.tankrounds.forecast.Ripeness;
@@ -26,19 +27,20 @@ final class StoryWording {
         double way = Math.max(Development.FIRST_FEEDING_C_DAYS, tank.degreeDaysAt(lot.firstFeedingAt()));
         double hatch = tank.degreeDaysAt(lot.hatchAt());
         List<String> sentences = new ArrayList<>();
-        sentences.add("Each day adds the water’s temperature: a day at 11 °C adds 11 degree-days. The warmer, the faster.");
-        tank.expected(Reason.Kind.HATCH_EXPECTED).ifPresent(reason -> sentences.add(window("They will hatch", reason)));
+        sentences.add(say("warmth.eachDay"));
+        tank.expected(Reason.Kind.HATCH_EXPECTED)
+                .ifPresent(reason -> sentences.add(say("warmth.willHatch", window(reason))));
         tank.expected(Reason.Kind.FIRST_FEEDING_EXPECTED)
-                .ifPresent(reason -> sentences.add(window("They will want their first feed", reason)));
+                .ifPresent(reason -> sentences.add(say("warmth.willFeed", window(reason))));
         if (!lot.stageAt(formats.now()).isBeforeFirstFeeding()) {
-            sentences.add("They have been feeding since about " + formats.date(lot.firstFeedingAt()) + ".");
+            sentences.add(say("warmth.feeding", formats.date(lot.firstFeedingAt())));
         }
-        return new Warmth(Math.round(lot.thermalUnitsC()) + " degree-days",
-                percent(lot.thermalUnitsC() / way), hatch > 0 && hatch < way ? percent(hatch / way) : "", sentences);
+        return new Warmth(say("warmth.collected", Math.round(lot.thermalUnitsC())), percent(lot.thermalUnitsC() / way),
+                hatch > 0 && hatch < way ? percent(hatch / way) : "", sentences);
     }
 
-    private String window(String what, Reason reason) {
-        return what + " " + formats.window(reason.earliest().orElseThrow(), reason.latest().orElseThrow()) + ".";
+    private String window(Reason reason) {
+        return formats.window(reason.earliest().orElseThrow(), reason.latest().orElseThrow());
     }
 
     private static String percent(double share) {
@@ -47,24 +49,21 @@ final class StoryWording {
 
     List<Step> nitrogen(List<Level> newest, LevelWording levels) {
         return List.of(
-                new Step("Feed and fish", "What fish eat and cannot use leaves them as ammonia, most of it through the"
-                        + " gills. Feed that rots becomes ammonia too.", ""),
-                new Step("Ammonia", "The first kind of bacteria in the filter eats it and makes nitrite of it.",
-                        levels.whole(Analyte.TOTAL_AMMONIA, newest)),
-                new Step("Nitrite", "The second kind, which grows more slowly, makes nitrate of it.",
-                        levels.whole(Analyte.NITRITE, newest)),
-                new Step("Nitrate", "It harms little and stays, until fresh water carries it away.",
-                        levels.whole(Analyte.NITRATE, newest)));
+                new Step(say("nitrogen.fish"), say("nitrogen.fish.story"), ""),
+                step("nitrogen.ammonia.story", Analyte.TOTAL_AMMONIA, newest, levels),
+                step("nitrogen.nitrite.story", Analyte.NITRITE, newest, levels),
+                step("nitrogen.nitrate.story", Analyte.NITRATE, newest, levels));
     }
 
-    static String now(Ripeness filter) {
-        return switch (filter) {
-            case UNFED -> "Here: there is little ammonia yet, so the bacteria are few. They will be needed when the fish"
-                    + " begin to feed.";
-            case BEHIND -> "Here: there is more ammonia than the first bacteria can eat. They are still too few, or there"
-                    + " was too much feed.";
-            case HALF_RIPE -> "Here: the first bacteria keep up, the second do not yet.";
-            case RIPE -> "Here: both kinds of bacteria keep up with the feed.";
-        };
+    private Step step(String story, Analyte analyte, List<Level> newest, LevelWording levels) {
+        return new Step(levels.name(analyte), say(story), levels.whole(analyte, newest));
+    }
+
+    String now(Ripeness filter) {
+        return say("filter." + filter.name().toLowerCase(Locale.ROOT));
+    }
+
+    private String say(String end, Object... with) {
+        return formats.speech().say("classroom." + end, with);
     }
 }

@@ -15,23 +15,30 @@ import java.util.ResourceBundle;
  * @param trust how much of the log-odds of the look ahead counts
  * @param chance what is added to them
  * @param calibration what the chance then is
- * @param harm sum in natural logarithms of fish-hours per fish, where the tank does go beyond a limit
+ * @param harmAhead how much of the look ahead's own harm counts in that of a tank that does go beyond a limit; it
+ *     tells water far beyond one, as few seasons have it, from water just beyond
+ * @param harm what is added to it, in natural logarithms of fish-hours per fish
  * @param harmTrust how much of that sum counts: the mean harm of tanks it knows little of is nearer to all tanks'
  * @param harmScale makes the mean of the exposures said that of the true ones
  */
-public record Experience(double trust, Trees chance, Calibration calibration, Trees harm, double harmTrust,
-        double harmScale) {
+public record Experience(double trust, Trees chance, Calibration calibration, double harmAhead, Trees harm,
+        double harmTrust, double harmScale) {
 
     private static final String RESOURCE = "org.tankrounds.forecast.experience";
     private static final String TRUST = "trust_in_look_ahead";
     private static final String CHANCE = "chance";
     private static final String CALIBRATION = "calibration";
     private static final String HARM = "harm";
+    private static final String HARM_AHEAD = "trust_in_look_ahead_of_harm";
     private static final String HARM_TRUST = "trust_in_harm";
     private static final String HARM_SCALE = "harm_scale";
     /** Nobody is ever surer than this. */
     private static final double LEAST_CHANCE = 0.002;
     private static final double FEW_PATHS = 0.01;
+    /** Below so many fish-hours per fish one harm foreseen is much like another. */
+    private static final double LITTLE_HARM = 10;
+    private static final List<Sign> EXCESSES = List.of(Sign.TEMPERATURE_EXCESS, Sign.AMMONIA_EXCESS,
+            Sign.NITRITE_EXCESS, Sign.OXYGEN_EXCESS, Sign.PH_EXCESS);
 
     /** As it ships. */
     static Experience shipped() {
@@ -51,6 +58,15 @@ public record Experience(double trust, Trees chance, Calibration calibration, Tr
         return StrictMath.log(chance / (1 - chance));
     }
 
+    /** Natural logarithm of what the look ahead sees beyond all limits, as times {@value #LITTLE_HARM} fish-hours. */
+    public static double lookAheadHarm(double[] signs) {
+        double excess = 0;
+        for (Sign sign : EXCESSES) {
+            excess += StrictMath.expm1(signs[sign.ordinal()]);
+        }
+        return StrictMath.log1p(excess / LITTLE_HARM);
+    }
+
     /** Expected fish-hours beyond a limit per fish, each hour by how far beyond. */
     public double exposurePerFish(double[] signs) {
         return exposurePerFish(signs, chance(signs));
@@ -58,21 +74,23 @@ public record Experience(double trust, Trees chance, Calibration calibration, Tr
 
     /** The same where the chance is known. */
     double exposurePerFish(double[] signs, double chance) {
-        return chance * harmScale * StrictMath.exp(harmTrust * harm.of(signs));
+        return chance * harmScale
+                * StrictMath.exp(harmTrust * (harmAhead * lookAheadHarm(signs) + harm.of(signs)));
     }
 
     public Experience scaledBy(double scale) {
-        return new Experience(trust, chance, calibration, harm, harmTrust, harmScale * scale);
+        return new Experience(trust, chance, calibration, harmAhead, harm, harmTrust, harmScale * scale);
     }
 
     public Experience with(Calibration other) {
-        return new Experience(trust, chance, other, harm, harmTrust, harmScale);
+        return new Experience(trust, chance, other, harmAhead, harm, harmTrust, harmScale);
     }
 
     /** The lines of its properties file. */
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add(HARM_SCALE + "=" + harmScale);
+        lines.add(HARM_AHEAD + "=" + harmAhead);
         lines.add(HARM_TRUST + "=" + harmTrust);
         lines.add(TRUST + "=" + trust);
         lines.addAll(calibration.lines(CALIBRATION));
@@ -84,7 +102,7 @@ public record Experience(double trust, Trees chance, Calibration calibration, Tr
     /** From the entries of its properties file. */
     public static Experience read(Map<String, String> entries) {
         return new Experience(number(entries, TRUST), Trees.read(entries, CHANCE),
-                Calibration.read(entries, CALIBRATION), Trees.read(entries, HARM),
+                Calibration.read(entries, CALIBRATION), number(entries, HARM_AHEAD), Trees.read(entries, HARM),
                 number(entries, HARM_TRUST), number(entries, HARM_SCALE));
     }
 

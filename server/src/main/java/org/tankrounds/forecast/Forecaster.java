@@ -83,14 +83,12 @@ public final class Forecaster {
     /**
      * What counts. The same line again, as in a file pasted twice, is no second look that bears out a slip of the pen;
      * nor is a whole log that was pasted again under other hours.
-     * Temperatures are taken as far as likely by the belief, once mixed-up scales are set right.
      */
     private static List<Observation> ofTheSeason(TankFacts facts, List<Observation> noted, Instant asOf) {
         Instant from = facts.seasonFrom(asOf);
         List<Observation> known = PastedLog.once(noted.stream()
                 .filter(o -> !o.at().isBefore(from) && !o.at().isAfter(asOf)).distinct().toList());
-        return OxygenReadings.setRight(known, facts.elevationM().orElse(0)).stream()
-                .map(o -> o.analyte() == Analyte.TEMPERATURE ? o : o.asFarAsLikely()).toList();
+        return Observation.asFarAsCredible(OxygenReadings.setRight(known, facts.elevationM().orElse(0)));
     }
 
     /** To the decimals that are published, so that the order can be checked from what is printed. */

@@ -113,12 +113,12 @@ final class Signs {
 
     /** Without those that cannot be. */
     private ReadSeries of(Analyte analyte) {
-        return read(analyte, Signs::canBe);
+        return read(analyte, Observation::isCredible);
     }
 
     /** Without the newest one where that is set aside, and with what cannot be where it is believed. */
     private ReadSeries of(Analyte analyte, SeriesBelief series) {
-        return read(analyte, o -> !isSetAside(o, series) && (canBe(o) || series.readings().contains(o)));
+        return read(analyte, o -> !isSetAside(o, series) && (o.isCredible() || series.readings().contains(o)));
     }
 
     /** Or was sent again since. */
@@ -129,10 +129,6 @@ final class Signs {
 
     private ReadSeries read(Analyte analyte, Predicate<Observation> counts) {
         return new ReadSeries(readings.getOrDefault(analyte, List.of()).stream().filter(counts).toList(), asOf);
-    }
-
-    private static boolean canBe(Observation reading) {
-        return reading.analyte().likely().holds(reading.value());
     }
 
     private void temperature() {

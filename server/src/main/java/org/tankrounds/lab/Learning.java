@@ -58,19 +58,22 @@ public final class Learning {
         double[] line = Line.ofChance(lookAhead, lessons);
         Trees chance = new Learning(lessons).chance(line, lookAhead);
         List<Lesson> harmed = lessons.stream().filter(Lesson::beyond).toList();
-        Trees harm = new Learning(harmed).harm();
-        Experience unscaled = new Experience(line[1], chance, Calibration.NONE, harm, harmTrust(harmed), 1);
+        double harmAhead = harmAhead(harmed);
+        Trees harm = new Learning(harmed).harm(harmAhead);
+        Experience unscaled = new Experience(
+                line[1], chance, Calibration.NONE, harmAhead, harm, harmTrust(harmed, harmAhead), 1);
         double said = lessons.stream().mapToDouble(lesson -> unscaled.exposurePerFish(lesson.signs())).sum();
         double came = lessons.stream().mapToDouble(Lesson::harm).sum();
         return unscaled.scaledBy(Rounded.toFigures(came / said, 4));
     }
 
     /** Learned from the worlds of one half, judged by those of the other, of which the trees know nothing. */
-    private static double harmTrust(List<Lesson> harmed) {
+    private static double harmTrust(List<Lesson> harmed, double harmAhead) {
         int half = harmed.size() / 2;
-        Trees learned = new Learning(harmed.subList(0, half)).harm();
+        Trees learned = new Learning(harmed.subList(0, half)).harm(harmAhead);
         List<Lesson> others = harmed.subList(half, harmed.size());
-        double[] logs = others.stream().mapToDouble(lesson -> learned.of(lesson.signs())).toArray();
+        double[] logs = others.stream().mapToDouble(lesson -> learned.of(lesson.signs())
+                + harmAhead * Experience.lookAheadHarm(lesson.signs())).toArray();
         return Line.ofMeanHarm(logs, others)[1];
     }
 
@@ -82,9 +85,19 @@ public final class Learning {
         });
     }
 
-    /** Logarithm of the harm, by least squares. */
-    private Trees harm() {
-        double[] logs = lessons.stream().mapToDouble(l -> StrictMath.log(l.harm() + LEAST_HARM)).toArray();
+    private static double harmAhead(List<Lesson> harmed) {
+        return Line.ofNumbers(harmed.stream().mapToDouble(l -> Experience.lookAheadHarm(l.signs())).toArray(),
+                harmed.stream().mapToDouble(Learning::logHarm).toArray())[1];
+    }
+
+    private static double logHarm(Lesson lesson) {
+        return StrictMath.log(lesson.harm() + LEAST_HARM);
+    }
+
+    /** What to add to the look ahead's harm for the logarithm of what came, by least squares. */
+    private Trees harm(double harmAhead) {
+        double[] logs = lessons.stream()
+                .mapToDouble(l -> logHarm(l) - harmAhead * Experience.lookAheadHarm(l.signs())).toArray();
         double start = 0;
         for (double log : logs) {
             start += log / logs.length;

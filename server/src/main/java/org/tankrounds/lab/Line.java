@@ -27,6 +27,11 @@ final class Line {
         });
     }
 
+    /** Least squares. */
+    static double[] ofNumbers(double[] x, double[] y) {
+        return fitted(x, 0, (i, at) -> new double[] {y[i] - at, 1});
+    }
+
     /** How far a lesson is missed at a height of the line, and how much it weighs. */
     private interface Miss {
         double[] at(int lesson, double height);

@@ -2,6 +2,8 @@ package org.tankrounds.readings;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.pages.AskBack;
@@ -67,6 +70,22 @@ public final class LogHandlers {
         Optional.ofNullable(ctx.queryParam(Analyte.WATER_CHANGE.code())).filter(share -> share.matches("[0-9]{1,3}"))
                 .ifPresent(share -> filledIn.put(Analyte.WATER_CHANGE.code(), share));
         show(ctx, desk, desk.kit(), new LogForm(filledIn), Message.receipt(desk.receipt()));
+    }
+
+    /** The class's own data, to take along. */
+    public void download(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        Tank tank = transactions.inChapter(caller.chapterId(), tx -> tanks.get(tx, caller, ctx.pathParam("tank")));
+        ctx.contentType("text/csv; charset=utf-8; header=present");
+        ctx.header("Content-Disposition", "attachment; filename=\"readings-" + tank.code() + ".csv\"");
+        transactions.inChapter(caller.chapterId(), tx -> {
+            try (Stream<Reading> all = readings.stream(tx, caller.chapterId(), tank.tankId())) {
+                ReadingsFile.write(ctx.outputStream(), tank.code(), all);
+                return tank;
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
     }
 
     /** What waits is known to the device alone. */

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.JSONB;
@@ -19,6 +20,7 @@ import org.jooq.impl.DSL;
 
 /** Readings and their versions. A row is never changed but for the mark that a later version took its place. */
 public final class ReadingRepository {
+    private static final int FEW = 500;
 
     /** Where a page of the log begins: behind this reading, newest first. */
     record Position(Instant measuredAt, long readingId) {}
@@ -39,6 +41,16 @@ public final class ReadingRepository {
                 .and(to.<Condition>map(READINGS.MEASURED_AT::lt).orElse(DSL.noCondition()))
                 .and(behind.map(ReadingRepository::isBehind).orElse(DSL.noCondition()));
         return list(tx, chapterId, tankId, wanted, limit);
+    }
+
+    /** All readings of a tank that hold, oldest first, a few at a time; to be closed. */
+    Stream<Reading> stream(DSLContext tx, int chapterId, int tankId) {
+        return tx.selectFrom(READINGS)
+                .where(READINGS.CHAPTER_ID.eq(chapterId)).and(READINGS.TANK_ID.eq(tankId))
+                .and(READINGS.SUPERSEDED_AT.isNull())
+                .orderBy(READINGS.MEASURED_AT, READINGS.READING_ID)
+                .fetchSize(FEW)
+                .fetchLazy().stream().map(ReadingRepository::reading);
     }
 
     /** The version that holds. */

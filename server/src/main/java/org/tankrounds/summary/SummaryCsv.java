@@ -13,6 +13,7 @@ import java.util.List;
 import org.tankrounds.summary.SeasonSummary.Row;
 import org.tankrounds.summary.SummaryColumns.Column;
 import org.tankrounds.summary.SummaryColumns.Kind;
+import org.tankrounds.web.FormulaGuard;
 
 /** The summary as CSV (RFC 4180): CRLF, one header row, UTF-8 without a byte-order mark, points as decimal signs. */
 final class SummaryCsv {

@@ -31,6 +31,18 @@ class BreathTest {
                 .allSatisfy(each -> assertThat(each.effect().orElseThrow().harms()).isFalse());
     }
 
+    /** Brown blood carries less oxygen, warm fish need more, and some have died: below its limit is then short. */
+    @ParameterizedTest(name = "nitrite {0}, temperature {1}, dead {2}")
+    @CsvSource({"2, 11, 0", "0.02, 20, 0", "0.02, 11, 12"})
+    void oxygenBelowItsLimit_whereFishNeedMoreOrGetLess_isMetWithAirWhateverAmmoniaThereIs(
+            double nitrite, double temperatureC, double dead) {
+        List<Observation> readings = with(FINE.withOxygenMgPerL(5).withTotalAmmoniaMgPerL(3).withPh(7.7)
+                .withNitriteMgPerL(nitrite).withTemperatureC(temperatureC).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, 80, 5), read(0.1, Analyte.DEATHS, dead, 0));
+        assertThat(new Advisor().advise(Water.lookAhead(feedingFish(), readings), readings).acts().get(0).kind())
+                .isEqualTo(Act.Kind.MORE_AIR);
+    }
+
     @Test
     void oxygenSeverelyShort_isMetWithAirWhateverAmmoniaThereIs() {
         List<Observation> readings = with(FINE.withOxygenMgPerL(3.5).withTotalAmmoniaMgPerL(2).withPh(7.6)

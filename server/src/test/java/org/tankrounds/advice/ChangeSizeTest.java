@@ -83,6 +83,29 @@ class ChangeSizeTest {
                 .contains(Act.Kind.WATER_CHANGE).doesNotContain(Act.Kind.LEAVE_WATER, Act.Kind.ASK_FOR_READING);
     }
 
+    /** By no more than half a unit at once (common practice, no source), whatever the change is against. */
+    @ParameterizedTest(name = "source {0}, alkalinity {1}, pH {2}")
+    @CsvSource({"80, 10, 6.4", "250, 10, 6.4", "350, 20, 6.6", "250, 40, 6.9"})
+    void change_liftsThePhByNoMoreThanFishBear(double sourceMgPerL, double alkalinity, double ph) {
+        List<Observation> readings = with(FINE.withNitriteMgPerL(0.8).withTotalAmmoniaMgPerL(0.1).withPh(ph).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, alkalinity, 2));
+        LookAhead ahead = Water.lookAhead(feedingFish().sourceAlkalinityMgPerL(sourceMgPerL), readings);
+        assertThat(acts(sourceMgPerL, readings)).filteredOn(act -> act.kind() == Act.Kind.WATER_CHANGE)
+                .allSatisfy(act -> assertThat(ahead.liftsPh(Deed.waterChange(act.amount().orElseThrow() / 100)))
+                        .isLessThanOrEqualTo(0.5));
+    }
+
+    /** Marked as more than a classroom shows, and yet read today: nobody is asked for it again instead of being helped. */
+    @ParameterizedTest(name = "nitrite {0}")
+    @CsvSource({"15", "15.5", "30"})
+    void nitriteThatIsOffTheScale_isMetAsThatAtItsEnd(double nitriteMgPerL) {
+        List<Observation> readings = FINE.withNitriteMgPerL(nitriteMgPerL).lastRead(0.1).stream()
+                .map(o -> new Observation(o.at(), o.analyte(), o.value(), o.halfStep(), o.below(),
+                        !o.analyte().isLikely(o.value()))).toList();
+        assertThat(acts(SOURCE_MG_PER_L, readings)).extracting(Act::kind)
+                .contains(Act.Kind.SALT, Act.Kind.WATER_CHANGE);
+    }
+
     private static List<Act> acts(double sourceMgPerL, List<Observation> readings) {
         LookAhead ahead = Water.lookAhead(feedingFish().sourceAlkalinityMgPerL(sourceMgPerL), readings);
         return new Advisor().advise(ahead, readings).acts();

@@ -85,7 +85,7 @@ final class ClassPageIT {
 
         answer = teacher.post(tank + "/fish/samples", "fish", "10", "mean_length_mm", "45", "total_weight_g", "1");
         assertThat(answer.status()).isEqualTo(422);
-        assertThat(text(answer)).contains("Fish of 45 mm weigh about 10 g when there are 10 of them.");
+        assertThat(text(answer)).contains("10 fish of 45 mm weigh about 10 g together.");
 
         answer = teacher.post(tank + "/fish/samples", "fish", "many", "mean_length_mm", "1 2", "total_weight_g", "-3");
         assertThat(answer.status()).isEqualTo(422);

@@ -83,6 +83,7 @@ final class Expectations {
             GET  /tanks/{tank}/series.json                         | class's page
             GET  /tanks/{tank}/log                                 | class's page
             POST /tanks/{tank}/log                                 | class's page
+            GET  /tanks/{tank}/readings.csv                        | class's page
             GET  /tanks/{tank}/readings/{reading}                  | tank's page
             POST /tanks/{tank}/readings/{reading}                  | tank's page
 

@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * One tank as its class sees it, in words for children.
  *
- * @param title the answer
+ * @param heading the answer
  * @param saved what became of what was just done here; empty otherwise
  * @param feed null before there are eggs
  * @param warmth null before there are eggs
@@ -15,7 +15,7 @@ import java.util.List;
  * @param ask the box for that; null where the reader may not
  */
 public record ClassPage(
-        String title, String place, String code, String saved, List<Measured> numbers, List<Todo> todo,
+        String title, String heading, String place, String code, String saved, List<Measured> numbers, List<Todo> todo,
         List<Done> done, Feed feed, Warmth warmth, List<Step> nitrogen, String nitrogenNow, TankPage.Season season,
         String fish, boolean mayAsk, FormField ask) implements Page {
 

@@ -1,4 +1,4 @@
-package org.tankrounds.summary;
+package org.tankrounds.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
