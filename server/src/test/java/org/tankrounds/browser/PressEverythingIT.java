@@ -82,6 +82,8 @@ class PressEverythingIT {
             visitor.press("sign out");
             visitor.page().waitForURL(demo.baseUrl() + "/sign-in");
             visitor.page().navigate("/card/" + code);
+            visitor.page().getByText("Español").click();
+            visitor.page().getByText("English").click();
             visitor.press("Open our tank");
             assertThat(visitor.page().url()).endsWith("/log");
             return visitor.complaints();
