@@ -65,12 +65,15 @@ import org.tankrounds.places.TankRepository;
 import org.tankrounds.readings.BatchApi;
 import org.tankrounds.readings.CorrectReading;
 import org.tankrounds.readings.CorrectionHandlers;
+import org.tankrounds.readings.FileHandlers;
 import org.tankrounds.readings.LastLooks;
 import org.tankrounds.readings.LogHandlers;
+import org.tankrounds.readings.LoggerFiles;
 import org.tankrounds.readings.ObservationRepository;
 import org.tankrounds.readings.ReadingApi;
 import org.tankrounds.readings.ReadingRepository;
 import org.tankrounds.readings.SavedReceipt;
+import org.tankrounds.readings.SenmlApi;
 import org.tankrounds.readings.StoreBatch;
 import org.tankrounds.readings.StoreReading;
 import org.tankrounds.rounds.ChapterRanking;
@@ -142,7 +145,7 @@ public final class App implements AutoCloseable {
         SignIn signIn = new SignIn(transactions, people, passwords, sessions, clock);
         SignInHandlers signInHandlers = new SignInHandlers(signIn, sessions, cookies, pages);
         Doorman doorman = new Doorman(sessions, new Bearers(transactions, clock), cookies,
-                new FormGuard(config.baseUrl()), signInHandlers);
+                new FormGuard(config.baseUrl(), Set.of(FileHandlers.UPLOAD)), signInHandlers);
         setUp = new SetUp(transactions, chapters, people, kits, passwords, sessions, clock);
         Invitations invitations = new Invitations(transactions, chapters, people, passwords, sessions, clock);
         PersonActs personActs = new PersonActs(people, sessions, invitations, clock);
@@ -185,8 +188,11 @@ public final class App implements AutoCloseable {
                 new CorrectReading(transactions, tanks, readings, storeReading, atOnce, clock);
         Routes.Readings readingRoutes = new Routes.Readings(
                 new ReadingApi(transactions, tanks, readings, storeReading), new BatchApi(storeBatch),
+                new SenmlApi(transactions, tanks, kits, readings, dirtyTanks, atOnce, clock),
                 new LogHandlers(transactions, tanks, kits, readings, receipts, storeReading, pages, clock),
-                new CorrectionHandlers(transactions, tanks, kits, people, correctReading, pages, clock));
+                new CorrectionHandlers(transactions, tanks, kits, people, correctReading, pages, clock),
+                new FileHandlers(new LoggerFiles(transactions, tanks, kits, readings, dirtyTanks, atOnce, clock),
+                        pages, clock));
 
         PlaceReads placeReads = new PlaceReads(new SchoolRepository(), new ClassroomRepository(), kits, tanks);
         PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, atOnce, pages, clock);

@@ -24,8 +24,10 @@ import org.tankrounds.people.SignInHandlers;
 import org.tankrounds.people.TokenHandlers;
 import org.tankrounds.readings.BatchApi;
 import org.tankrounds.readings.CorrectionHandlers;
+import org.tankrounds.readings.FileHandlers;
 import org.tankrounds.readings.LogHandlers;
 import org.tankrounds.readings.ReadingApi;
+import org.tankrounds.readings.SenmlApi;
 import org.tankrounds.rounds.HelpHandlers;
 import org.tankrounds.rounds.RoundsApi;
 import org.tankrounds.rounds.RoundsHandlers;
@@ -39,7 +41,8 @@ final class Routes {
             PersonHandlers people, TokenHandlers tokens, CardSignInHandlers cardSignIn, CardHandlers cards,
             LanguageHandlers languages) {}
 
-    record Readings(ReadingApi api, BatchApi batch, LogHandlers log, CorrectionHandlers corrections) {}
+    record Readings(ReadingApi api, BatchApi batch, SenmlApi senml, LogHandlers log, CorrectionHandlers corrections,
+            FileHandlers files) {}
 
     record Rounds(RoundsHandlers pages, RoundsApi api, TankHandlers tanks, HelpHandlers help) {}
 
@@ -180,9 +183,15 @@ final class Routes {
         routes.get("/outbox", readings.log()::showOutbox, AT_THE_TANK);
         routes.get("/tanks/{tank}/readings/{reading}", readings.corrections()::show, SIGNED_IN);
         routes.post("/tanks/{tank}/readings/{reading}", readings.corrections()::update, SIGNED_IN);
+        routes.get(FileHandlers.UPLOAD, readings.files()::list, IN_CHARGE);
+        routes.post(FileHandlers.UPLOAD, readings.files()::create, IN_CHARGE);
+        routes.get("/tanks/{tank}/files/{file}", readings.files()::show, IN_CHARGE);
+        routes.post("/tanks/{tank}/files/{file}", readings.files()::update, IN_CHARGE);
+        routes.post("/tanks/{tank}/files/{file}/taken-back", readings.files()::takeBack, IN_CHARGE);
         routes.post("/api/v1/tanks/{tank}/readings", readings.api()::create, TOKENS);
         routes.get("/api/v1/tanks/{tank}/readings", readings.api()::list, TOKENS);
         routes.get("/api/v1/tanks/{tank}/readings/{reading}", readings.api()::show, TOKENS);
+        routes.post("/api/v1/tanks/{tank}/senml", readings.senml()::create, TOKENS);
         routes.post("/api/v1/readings:batch", readings.batch()::create, CHAPTER_TOKEN);
     }
 
@@ -191,6 +200,7 @@ final class Routes {
         routes.get("/tanks", rounds.tanks()::list, TEACHER);
         routes.get("/tanks/{tank}", rounds.tanks()::show, AT_THE_TANK);
         routes.get("/tanks/{tank}/series.json", rounds.tanks()::series, AT_THE_TANK);
+        routes.get("/tanks/{tank}/days/{day}", rounds.tanks()::day, AT_THE_TANK);
         routes.get("/help", rounds.help()::show, ANYBODY);
         routes.get("/api/v1/rounds", rounds.api()::show, CHAPTER_TOKEN);
     }

@@ -49,7 +49,7 @@ class ArchitectureTest {
             Map.entry("Schools", "places"), Map.entry("Classrooms", "places"), Map.entry("Tanks", "places"),
             Map.entry("Kits", "places"), Map.entry("KitScales", "places"),
             Map.entry("Readings", "readings"), Map.entry("Measurements", "readings"),
-            Map.entry("Submissions", "readings"),
+            Map.entry("Submissions", "readings"), Map.entry("LoggerFiles", "readings"),
             Map.entry("TankForecasts", "rounds"), Map.entry("RoundsVersions", "rounds"),
             Map.entry("FishLooks", "behaviour"), Map.entry("Tasks", "tasks"),
             Map.entry("Seasons", "season"), Map.entry("Lots", "season"), Map.entry("FishSamples", "season"),

@@ -46,7 +46,8 @@ public final class Advisor {
         List<Tried> kept = breathFirst(ahead.withoutChlorine()
                 .map(without -> againstChlorine(ahead, without, observations))
                 .orElseGet(() -> calledFor(ahead, observations)));
-        Together together = Together.of(ahead, Harmony.of(Together.inConcert(ahead, kept).acts()));
+        List<Tried> inConcert = Breath.bearable(ahead, Together.inConcert(ahead, kept).acts());
+        Together together = Together.of(ahead, Harmony.of(inConcert));
         return new Advice(together.acts().stream().map(Tried::remedy).toList(),
                 together.promised(trusts.in(Trusts.Sort.ALL_TOGETHER)));
     }

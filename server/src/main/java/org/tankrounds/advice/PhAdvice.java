@@ -199,9 +199,11 @@ final class PhAdvice {
                 Deed.bakingSoda(raiseMgPerL));
     }
 
+    /** In water that is too sour already air is given however little it does. */
     private List<Proposal> airAndChanges() {
         List<Proposal> both = new ArrayList<>(changes());
-        both.add(0, Proposal.moreAir(Driver.PH));
+        Proposal air = Proposal.moreAir(Driver.PH);
+        both.add(0, held() < ahead.limits().lowestPh() ? air.asForesight() : air);
         return both;
     }
 

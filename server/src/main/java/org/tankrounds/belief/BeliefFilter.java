@@ -53,13 +53,14 @@ public final class BeliefFilter {
     private TankBelief belief() {
         Development development = development();
         ToDoubleFunction<Instant> ph = at -> Population.ph(facts.sourceAlkalinityMgPerL().orElse(Double.NaN));
-        Optional<Observation> chlorine = history.newestSure(Analyte.CHLORINE);
+        ChlorineReadings chlorine =
+                ChlorineReadings.of(history.of(Analyte.CHLORINE), history.secondLooks());
         return new TankBelief(facts, asOf, development, fishAlive(), temperature(),
                 nitrogen(Analyte.TOTAL_AMMONIA, TrendModel.TOTAL_AMMONIA, development),
                 nitrogen(Analyte.NITRITE, TrendModel.NITRITE, development),
                 series(Analyte.PH, TrendModel.PH, ph),
                 oxygenShare(),
-                chlorine.map(this::chlorineLeft).orElse(0.0), chlorine,
+                chlorine.held().map(this::chlorineLeft).orElse(0.0), chlorine.held(), chlorine.setAside(),
                 chloride(), history.newest(Analyte.ALKALINITY), history.routine(asOf),
                 history.deaths(asOf, eggs()), history.newest(), firstFeed());
     }

@@ -79,16 +79,19 @@ public record Observation(
             case TEMPERATURE -> CREDIBLE_C;
             case PH -> BEARABLE_PH;
             case DISSOLVED_OXYGEN -> new Range(LEAST_OXYGEN_MG_PER_L, analyte.likely().max());
-            case CHLORINE -> analyte.possible();
             default -> analyte.likely();
         };
     }
 
-    /** Whether fish live in such water at all. */
+    /**
+     * Whether fish live in such water at all, and taps bring it: utilities keep chlorine below 4 mg/L (US EPA, maximum
+     * residual disinfectant level).
+     */
     boolean isBearable() {
         return switch (analyte) {
             case PH -> BEARABLE_PH.holds(value);
             case DISSOLVED_OXYGEN -> value >= LEAST_OXYGEN_MG_PER_L;
+            case CHLORINE -> analyte.isLikely(value);
             default -> true;
         };
     }

@@ -19,6 +19,7 @@ import org.tankrounds.water.OxygenSaturation;
  * @param oxygenShare dissolved oxygen as a share of saturation
  * @param chlorineMgPerL total residual chlorine left now
  * @param newestChlorine the reading behind it
+ * @param chlorineSetAside one that waits for another
  * @param chlorideMgPerL by the newest reading, else the source water's, else 5
  * @param newestAlkalinity the newest alkalinity reading
  * @param routine water changes to be expected
@@ -38,6 +39,7 @@ public record TankBelief(
         SeriesBelief oxygenShare,
         double chlorineMgPerL,
         Optional<Observation> newestChlorine,
+        Optional<Observation> chlorineSetAside,
         double chlorideMgPerL,
         Optional<Observation> newestAlkalinity,
         WaterRoutine routine,

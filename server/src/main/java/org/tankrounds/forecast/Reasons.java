@@ -186,6 +186,7 @@ final class Reasons {
         setAside(belief.nitrite().setAside(), Driver.NITRITE);
         setAside(belief.ph().setAside(), Driver.PH);
         setAside(belief.oxygenShare().setAside(), Driver.DISSOLVED_OXYGEN);
+        setAside(belief.chlorineSetAside(), Driver.CHLORINE);
     }
 
     private void setAside(Optional<Observation> reading, Driver limit) {

@@ -5,29 +5,43 @@ import java.net.URI;
 import java.net.URISyntaxException;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.ContentType;
 import org.tankrounds.web.FieldError;
 import org.tankrounds.web.RefusedException;
+import org.tankrounds.web.Uploads;
 import org.tankrounds.words.Saying;
 
 /** Lets a form through only when it comes from one of our own pages, shown to the very person who sends it. */
 public final class FormGuard {
     private final Optional<String> ownOrigin;
+    private final Set<String> uploads;
 
-    public FormGuard(Optional<URI> baseUrl) {
+    /** @param uploads routes, with their parameters in braces, whose forms may come with a file */
+    public FormGuard(Optional<URI> baseUrl, Set<String> uploads) {
         this.ownOrigin = baseUrl.map(url -> url.getScheme() + "://" + url.getRawAuthority());
+        this.uploads = uploads;
     }
 
     /** @throws RefusedException with 415 for anything but a plain form, 403 for one that is not ours */
     void check(Context ctx, Caller caller) {
-        if (!plain(ctx)) {
+        if (!plain(ctx) && !isUpload(ctx)) {
             throw RefusedException.of(415, Saying.of("errors.plainForms"));
         }
-        if (!fromHere(ctx) || !FormToken.same(caller.formToken(), ctx.formParam(FormToken.FIELD))) {
+        if (!fromHere(ctx) || !FormToken.same(caller.formToken(), token(ctx))) {
             throw new RefusedException(403, Saying.of("errors.notOurForm"),
                     List.of(new FieldError(FormToken.FIELD, Saying.of("errors.goBack"))));
         }
+    }
+
+    private boolean isUpload(Context ctx) {
+        return Uploads.isOne(ctx) && uploads.contains(ctx.endpoints().matchedHttpEndpoint().path);
+    }
+
+    private static String token(Context ctx) {
+        return Uploads.isOne(ctx)
+                ? Uploads.of(ctx).field(FormToken.FIELD).orElse(null) : ctx.formParam(FormToken.FIELD);
     }
 
     /** Multipart bodies would not be held to the size limit. */

@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import org.jooq.DSLContext;
 import org.tankrounds.jobs.DirtyTanks;
@@ -114,7 +113,7 @@ final class BatchTransaction {
 
     private void write(List<Judged> mine) {
         List<Reading> rows = mine.stream().map(one -> StoreReading.version(one.placed().place().tank(),
-                one.submission().readingCode(), 1, Reading.CHANNEL_BATCH, OptionalInt.empty(), OptionalInt.empty(), now,
+                one.submission().readingCode(), 1, Reading.CHANNEL_BATCH, StoreReading.Sender.TOKEN, now,
                 one.reading(), Optional.empty())).toList();
         if (rows.isEmpty()) {
             return;

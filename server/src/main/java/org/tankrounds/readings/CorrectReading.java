@@ -13,6 +13,7 @@ import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.places.Tank;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.readings.LastTemperatures.Moment;
+import org.tankrounds.readings.StoreReading.Sender;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.NotFoundException;
 
@@ -87,7 +88,7 @@ public final class CorrectReading {
         measurements.delete(tx, caller.chapterId(), holding);
         JudgedReading judged = correction.judged().get();
         Reading next = StoreReading.version(tank, holding.code(), holding.version() + 1, Reading.CHANNEL_PAGE,
-                caller.personId(), caller.cardId(), at, judged, Optional.of(correction.reason()));
+                Sender.of(caller).withFile(holding.fileId()), at, judged, Optional.of(correction.reason()));
         storeReading.insert(tx, caller.chapterId(), next, judged);
         return Result.STORED;
     }

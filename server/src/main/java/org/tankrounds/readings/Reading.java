@@ -12,6 +12,7 @@ import java.util.OptionalInt;
  * @param by free label such as "period 3"; empty where none was given
  * @param personId who was signed in; empty where a token or a class card posted it
  * @param cardId the class card that posted it; empty otherwise
+ * @param fileId the logger file that it came with, corrected or not; empty otherwise
  * @param flags what the judge found, such as {@code unlikely:ph} or {@code time_doubtful}
  * @param reason why this version took the place of the one before; empty in version 1
  * @param supersededAt empty for the version that holds
@@ -27,6 +28,7 @@ public record Reading(
         Optional<String> by,
         OptionalInt personId,
         OptionalInt cardId,
+        OptionalInt fileId,
         List<EnteredValue> values,
         Optional<String> note,
         List<String> flags,
@@ -37,6 +39,8 @@ public record Reading(
     public static final String CHANNEL_API = "api";
     public static final String CHANNEL_BATCH = "batch";
     public static final String CHANNEL_CARD = "card";
+    public static final String CHANNEL_FILE = "file";
+    public static final String CHANNEL_PROBE = "probe";
 
     /** The clock that told its time was far off, or the time is still to come. */
     public boolean timeDoubtful() {

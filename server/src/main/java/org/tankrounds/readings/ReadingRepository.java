@@ -70,6 +70,27 @@ public final class ReadingRepository {
                 .fetch(ReadingRepository::reading);
     }
 
+    /** Of those that hold, newest first. */
+    List<Reading> listNewest(DSLContext tx, int chapterId, int tankId, Condition wanted, int limit) {
+        return list(tx, chapterId, tankId, wanted, limit);
+    }
+
+    /** Of those that hold, oldest first. */
+    List<Reading> listWhere(DSLContext tx, int chapterId, int tankId, Condition wanted) {
+        return tx.selectFrom(READINGS)
+                .where(READINGS.CHAPTER_ID.eq(chapterId)).and(READINGS.TANK_ID.eq(tankId))
+                .and(READINGS.SUPERSEDED_AT.isNull()).and(wanted)
+                .orderBy(READINGS.MEASURED_AT, READINGS.READING_ID)
+                .fetch(ReadingRepository::reading);
+    }
+
+    /** By the numbers that the database gave them. */
+    List<Reading> listNumbered(DSLContext tx, int chapterId, List<Long> readingIds) {
+        return tx.selectFrom(READINGS).where(READINGS.CHAPTER_ID.eq(chapterId))
+                .and(READINGS.READING_ID.eq(DSL.any(readingIds.toArray(Long[]::new))))
+                .fetch(ReadingRepository::reading);
+    }
+
     /** The newest label that a person wrote on this tank's readings. */
     Optional<String> findLastLabel(DSLContext tx, int chapterId, int tankId, int personId) {
         return tx.select(READINGS.BY_LABEL).from(READINGS)
@@ -94,6 +115,7 @@ public final class ReadingRepository {
                 .set(READINGS.BY_LABEL, reading.by().orElse(null))
                 .set(READINGS.PERSON_ID, nullable(reading.personId()))
                 .set(READINGS.CARD_ID, nullable(reading.cardId()))
+                .set(READINGS.FILE_ID, nullable(reading.fileId()))
                 .set(READINGS.ENTERED, JSONB.valueOf(ReadingJson.entered(reading.values())))
                 .set(READINGS.NOTE, reading.note().orElse(null))
                 .set(READINGS.FLAGS, reading.flags().toArray(String[]::new))
@@ -103,7 +125,7 @@ public final class ReadingRepository {
     }
 
     /**
-     * Writes many first versions that tokens posted.
+     * Writes many first versions that tokens posted or a file brought.
      *
      * @return the number that the database gave each, by its code
      */
@@ -111,12 +133,13 @@ public final class ReadingRepository {
         Map<String, Long> readingIds = new HashMap<>();
         tx.fetch("""
                 INSERT INTO readings (chapter_id, tank_id, code, measured_at, received_at, channel, by_label, entered,
-                                      note, flags)
+                                      note, flags, person_id, file_id)
                 SELECT ?, tank_id, code, measured_at, received_at, channel, by_label, entered::jsonb, note,
-                       string_to_array(flags, ' ')
+                       string_to_array(flags, ' '), person_id, file_id
                 FROM unnest(?::int[], ?::text[], ?::timestamptz[], ?::timestamptz[], ?::text[], ?::text[], ?::text[],
-                            ?::text[], ?::text[])
-                    AS given (tank_id, code, measured_at, received_at, channel, by_label, entered, note, flags)
+                            ?::text[], ?::text[], ?::int[], ?::int[])
+                    AS given (tank_id, code, measured_at, received_at, channel, by_label, entered, note, flags,
+                              person_id, file_id)
                 RETURNING code, reading_id
                 """, chapterId,
                 readings.stream().map(Reading::tankId).toArray(Integer[]::new),
@@ -127,7 +150,9 @@ public final class ReadingRepository {
                 column(readings, reading -> reading.by().orElse(null)),
                 column(readings, reading -> ReadingJson.entered(reading.values())),
                 column(readings, reading -> reading.note().orElse(null)),
-                column(readings, reading -> String.join(" ", reading.flags())))
+                column(readings, reading -> String.join(" ", reading.flags())),
+                numbers(readings, Reading::personId),
+                numbers(readings, Reading::fileId))
                 .forEach(row -> readingIds.put(row.get(0, String.class), row.get(1, Long.class)));
         return readingIds;
     }
@@ -143,6 +168,10 @@ public final class ReadingRepository {
 
     private static String[] column(List<Reading> readings, Function<Reading, String> column) {
         return readings.stream().map(column).toArray(String[]::new);
+    }
+
+    private static Integer[] numbers(List<Reading> readings, Function<Reading, OptionalInt> column) {
+        return readings.stream().map(column).map(ReadingRepository::nullable).toArray(Integer[]::new);
     }
 
     private static List<Reading> list(DSLContext tx, int chapterId, int tankId, Condition wanted, int limit) {
@@ -180,6 +209,7 @@ public final class ReadingRepository {
                 Optional.ofNullable(row.get(READINGS.BY_LABEL)),
                 known(row.get(READINGS.PERSON_ID)),
                 known(row.get(READINGS.CARD_ID)),
+                known(row.get(READINGS.FILE_ID)),
                 ReadingJson.values(row.get(READINGS.ENTERED).data()),
                 Optional.ofNullable(row.get(READINGS.NOTE)),
                 Arrays.asList(row.get(READINGS.FLAGS)),

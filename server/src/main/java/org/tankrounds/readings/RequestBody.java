@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.List;
 import org.tankrounds.web.ContentType;
 import org.tankrounds.web.RefusedException;
 
@@ -27,6 +28,11 @@ final class RequestBody {
     }
 
     static RequestBody read(Context ctx) {
+        return read(ctx, List.of("application/json"));
+    }
+
+    /** @param mediaTypes that are taken, the usual one first */
+    static RequestBody read(Context ctx, List<String> mediaTypes) {
         try {
             InputStream in = ctx.req().getInputStream();
             byte[] bytes = in.readNBytes(MOST_BYTES + 1);
@@ -34,8 +40,8 @@ final class RequestBody {
                 drop(in, MOST_DROPPED_BYTES);
                 return refused(413, "A body has at most 1 MB (1,000,000 bytes). Nothing was stored.");
             }
-            if (!ContentType.is(ctx, "application/json")) {
-                return refused(415, "Send the reading as Content-Type: application/json, in UTF-8.");
+            if (mediaTypes.stream().noneMatch(type -> ContentType.is(ctx, type))) {
+                return refused(415, "Send the reading as Content-Type: " + mediaTypes.get(0) + ", in UTF-8.");
             }
             if (isEncoded(ctx)) {
                 return refused(415, ENCODED);

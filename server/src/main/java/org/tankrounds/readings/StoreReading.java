@@ -48,6 +48,23 @@ public final class StoreReading {
     /** @param isNew false where the same submission had been stored before */
     record Outcome(Tank tank, Reading reading, boolean isNew) {}
 
+    /**
+     * From whom a version comes.
+     *
+     * @param fileId the logger file that it, or the version before it, came with
+     */
+    record Sender(OptionalInt personId, OptionalInt cardId, OptionalInt fileId) {
+        static final Sender TOKEN = new Sender(OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty());
+
+        static Sender of(Caller caller) {
+            return new Sender(caller.personId(), caller.cardId(), OptionalInt.empty());
+        }
+
+        Sender withFile(OptionalInt file) {
+            return new Sender(personId, cardId, file);
+        }
+    }
+
     private final Transactions transactions;
     private final TankRepository tanks;
     private final KitRepository kits;
@@ -121,8 +138,7 @@ public final class StoreReading {
             Submission other = submissions.find(tx, caller.chapterId(), tank.tankId(), submitted.key()).orElseThrow();
             return Optional.of(repeated(tx, caller, tank, submitted, other));
         }
-        Reading reading = version(tank, code, 1, channel, caller.personId(), caller.cardId(), now, judged,
-                Optional.empty());
+        Reading reading = version(tank, code, 1, channel, Sender.of(caller), now, judged, Optional.empty());
         return Optional.of(new Outcome(tank, insert(tx, caller.chapterId(), reading, judged), true));
     }
 
@@ -143,9 +159,10 @@ public final class StoreReading {
         return reading;
     }
 
-    static Reading version(Tank tank, String code, int version, String channel, OptionalInt personId,
-            OptionalInt cardId, Instant now, JudgedReading judged, Optional<String> reason) {
-        return new Reading(0, tank.tankId(), code, version, judged.measuredAt(), now, channel, judged.by(), personId,
-                cardId, judged.values(), judged.note(), judged.flags(), reason, Optional.empty());
+    static Reading version(Tank tank, String code, int version, String channel, Sender sender, Instant now,
+            JudgedReading judged, Optional<String> reason) {
+        return new Reading(0, tank.tankId(), code, version, judged.measuredAt(), now, channel, judged.by(),
+                sender.personId(), sender.cardId(), sender.fileId(), judged.values(), judged.note(), judged.flags(),
+                reason, Optional.empty());
     }
 }

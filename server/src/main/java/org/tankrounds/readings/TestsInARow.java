@@ -1,7 +1,6 @@
 package org.tankrounds.readings;
 
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jooq.DSLContext;
@@ -12,6 +11,7 @@ import org.tankrounds.words.Saying;
 /** Whether a reading goes on with what the tests before it began. */
 final class TestsInARow {
     private static final Duration LOOK_BACK = Duration.ofDays(21);
+    private static final Duration APART = Duration.ofHours(1);
     private static final List<Analyte> WATCHED = List.of(Analyte.TOTAL_AMMONIA, Analyte.NITRITE, Analyte.TEMPERATURE);
 
     private TestsInARow() {}
@@ -31,14 +31,18 @@ final class TestsInARow {
     }
 
     private static int rises(List<Observation> seen, Analyte analyte) {
-        List<Double> values = new ArrayList<>();
-        seen.stream().filter(one -> one.analyte() == analyte && !one.doubtful())
-                .forEach(one -> values.add(one.value()));
+        List<Observation> tests = seen.stream().filter(one -> one.analyte() == analyte && !one.doubtful()).toList();
         int rises = 0;
-        for (int i = values.size() - 1; i > 0 && values.get(i) > values.get(i - 1); i--) {
+        for (int i = tests.size() - 1; i > 0 && isRise(tests.get(i - 1), tests.get(i)); i--) {
             rises++;
         }
         return rises;
+    }
+
+    /** What lies closer together is a probe's, or the same test once more. */
+    private static boolean isRise(Observation before, Observation after) {
+        return after.value() > before.value()
+                && Duration.between(before.at(), after.at()).compareTo(APART) >= 0;
     }
 
     private static Saying words(int count) {

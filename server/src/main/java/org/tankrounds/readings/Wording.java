@@ -72,7 +72,7 @@ public final class Wording {
     }
 
     /** Without needless zeros, at most four digits that count. */
-    static String plain(double number) {
+    public static String plain(double number) {
         return new BigDecimal(number).round(new MathContext(3)).stripTrailingZeros().toPlainString();
     }
 

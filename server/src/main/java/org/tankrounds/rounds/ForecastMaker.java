@@ -3,7 +3,6 @@ package org.tankrounds.rounds;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.tankrounds.advice.Advisor;
@@ -16,7 +15,7 @@ import org.tankrounds.forecast.LookAhead;
 public final class ForecastMaker {
     static final Duration RECENT = Duration.ofDays(14);
     /** A probe reads every few minutes; a small picture shows no more than this many a day. */
-    private static final long THINNED_TO_HOURS = 6;
+    private static final Duration THINNED_TO = Duration.ofHours(6);
     private static final int THIN_FROM = 40;
 
     private final Forecaster forecaster;
@@ -53,13 +52,8 @@ public final class ForecastMaker {
         return recent;
     }
 
-    /** The last point of every few hours. */
+    /** The means of every few hours. */
     static List<SeriesPoint> thinned(List<SeriesPoint> points) {
-        if (points.size() <= THIN_FROM) {
-            return points;
-        }
-        Map<Long, SeriesPoint> kept = new LinkedHashMap<>();
-        points.forEach(point -> kept.put(point.at().getEpochSecond() / 3600 / THINNED_TO_HOURS, point));
-        return List.copyOf(kept.values());
+        return points.size() <= THIN_FROM ? points : Means.of(points, THINNED_TO);
     }
 }

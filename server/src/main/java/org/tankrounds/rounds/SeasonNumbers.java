@@ -21,11 +21,9 @@ final class SeasonNumbers {
         Map<Instant, String[]> rows = new TreeMap<>(Comparator.reverseOrder());
         List<SeasonSeries> read = series.stream().filter(one -> !one.points().isEmpty()).toList();
         for (int i = 0; i < read.size(); i++) {
-            for (SeriesPoint point : read.get(i).points()) {
-                if (!point.at().isBefore(from)) {
-                    rows.computeIfAbsent(point.at(), at -> new String[read.size()])[i] =
-                            point.notDetected() ? levels.notDetected() : levels.bare(read.get(i).code(), point.value());
-                }
+            for (SeriesPoint point : read.get(i).drawn(from)) {
+                rows.computeIfAbsent(point.at(), at -> new String[read.size()])[i] =
+                        point.notDetected() ? levels.notDetected() : levels.bare(read.get(i).code(), point.value());
             }
         }
         List<NumbersRow> printed = new ArrayList<>();

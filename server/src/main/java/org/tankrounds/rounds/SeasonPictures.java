@@ -36,13 +36,14 @@ final class SeasonPictures {
     SeasonChart draw(SeasonSeries series) {
         List<SeriesPoint> points = series.points().stream().filter(point -> !point.at().isBefore(axis.from())).toList();
         List<FanPoint> fan = series.forecast().map(SeriesForecast::fan).orElse(List.of());
+        List<SeriesPoint> drawn = series.drawn(axis.from());
         SeriesScale scale = series.scale().covering(Stream.concat(
-                points.stream().map(SeriesPoint::value),
+                drawn.stream().map(SeriesPoint::value),
                 fan.stream().flatMap(point -> Stream.of(point.q25(), point.q75()))).toList());
         DoubleUnaryOperator y = level -> scale.y(level, HEIGHT);
-        List<String> lines = Runs.of(points).stream().filter(run -> run.size() > 1).map(run -> line(run, y)).toList();
+        List<String> lines = Runs.of(drawn).stream().filter(run -> run.size() > 1).map(run -> line(run, y)).toList();
         return new SeasonChart(levels.nameAndUnit(series.code()), newest(series), alternative(series, points, fan),
-                HEIGHT, ticks(shown(series, scale)), lines, dots(points, false, y), dots(points, true, y),
+                HEIGHT, ticks(shown(series, scale)), lines, dots(drawn, false, y), dots(drawn, true, y),
                 Fan.wide(fan, axis::ahead, y), Fan.narrow(fan, axis::ahead, y),
                 series.limits().stream().map(steps -> limit(steps, y)).toList(),
                 new SvgPath().to(axis.nowX(), 0).to(axis.nowX(), HEIGHT).data());
@@ -56,7 +57,7 @@ final class SeasonPictures {
 
     /** Strokes of no length with round ends: they stay round when the picture is stretched. */
     private String dots(List<SeriesPoint> points, boolean notDetected, DoubleUnaryOperator y) {
-        return points.stream().filter(point -> point.notDetected() == notDetected)
+        return points.stream().filter(point -> point.notDetected() == notDetected && !point.isMean())
                 .map(point -> "M" + SvgPath.number(axis.x(point.at())) + " "
                         + SvgPath.number(y.applyAsDouble(point.value())) + "h0.01")
                 .collect(Collectors.joining());

@@ -38,6 +38,11 @@ record SeasonSeries(
                 new SeriesScale(0, usualHigh), points, Optional.empty(), List.of());
     }
 
+    /** What a picture shows of it: a probe's readings as hourly means. */
+    List<SeriesPoint> drawn(Instant from) {
+        return Means.of(points.stream().filter(point -> !point.at().isBefore(from)).toList(), Means.HOUR);
+    }
+
     private static List<List<LimitStep>> limits(
             Driver driver, Optional<SeriesForecast> forecast, Instant from, Optional<Development> development) {
         List<List<LimitStep>> limits = new ArrayList<>();

@@ -36,7 +36,7 @@ final class SeriesJson {
         node.put("low", shown.applyAsDouble(series.scale().low()));
         node.put("high", shown.applyAsDouble(series.scale().high()));
         ArrayNode points = node.putArray("points");
-        series.points().stream().filter(point -> !point.at().isBefore(from)).forEach(point ->
+        series.drawn(from).forEach(point ->
                 points.addArray().add(point.at().getEpochSecond()).add(shown.applyAsDouble(point.value())));
         ArrayNode limits = node.putArray("limits");
         series.limits().forEach(steps -> {

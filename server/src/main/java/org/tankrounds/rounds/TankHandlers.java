@@ -8,26 +8,32 @@ import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import org.jooq.DSLContext;
 import org.tankrounds.behaviour.Look;
 import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.pages.DeviceDayPage;
 import org.tankrounds.pages.MyTanksPage;
 import org.tankrounds.places.Tank;
 import org.tankrounds.places.TankRepository;
+import org.tankrounds.readings.DeviceDay;
+import org.tankrounds.readings.DeviceDays;
 import org.tankrounds.readings.Reading;
 import org.tankrounds.readings.ReadingRepository;
 import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Formats;
+import org.tankrounds.web.NotFoundException;
 import org.tankrounds.web.Pages;
 import org.tankrounds.web.Speech;
 
 /** The page of one tank, and a teacher's list of them. */
 public final class TankHandlers {
-    private static final int LOG_ROWS = 20;
+    static final int LOG_ROWS = 20;
     private static final Duration DONE_LATELY = Duration.ofDays(3);
     private static final String TWO_WEEKS = "weeks";
 
@@ -37,6 +43,7 @@ public final class TankHandlers {
     private final TankInputs inputs;
     private final ForecastRepository forecasts;
     private final ReadingRepository readings;
+    private final DeviceDays deviceDays;
     private final LookRepository looks;
     private final TaskRepository tasks;
     private final Pages pages;
@@ -52,6 +59,7 @@ public final class TankHandlers {
         this.inputs = inputs;
         this.forecasts = forecasts;
         this.readings = readings;
+        this.deviceDays = new DeviceDays(readings);
         this.looks = looks;
         this.tasks = tasks;
         this.pages = pages;
@@ -81,6 +89,28 @@ public final class TankHandlers {
             return new SeriesJson(Speech.of(ctx)).of(TankSeason.of(input, forecast, now), asOf);
         });
         ctx.contentType("application/json").result(json.writeValueAsBytes(body));
+    }
+
+    /** Each reading of a day on which a device read often. */
+    public void day(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        LocalDate day = day(ctx.pathParam("day"));
+        DeviceDayPage page = transactions.inChapter(caller.chapterId(), tx -> {
+            Tank tank = tanks.get(tx, caller, ctx.pathParam("tank"));
+            DeviceDay found = deviceDays.find(tx, caller.chapterId(), tank, day)
+                    .orElseThrow(() -> new NotFoundException("day"));
+            List<Reading> each = deviceDays.list(tx, caller.chapterId(), tank, day);
+            return new DayPages(Speech.of(ctx).formats(tank.zone(), clock.instant())).page(caller, tank, found, each);
+        });
+        pages.show(ctx, "tanks/day", page);
+    }
+
+    private static LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new NotFoundException("day");
+        }
     }
 
     /** The teacher's own tanks; with one, that one. */
@@ -113,10 +143,11 @@ public final class TankHandlers {
     private TankPages.Known known(
             DSLContext tx, int chapterId, Tank tank, Optional<String> savedCode, Instant now) {
         TankInput input = inputs.load(tx, chapterId, tank, now);
-        List<Reading> log = readings.listLatest(tx, chapterId, tank.tankId(), Instant.EPOCH, LOG_ROWS);
+        List<DeviceDay> days = deviceDays.newest(tx, chapterId, tank, LOG_ROWS);
+        List<Reading> log = deviceDays.listOthers(tx, chapterId, tank, days, LOG_ROWS);
         Optional<Reading> saved =
                 savedCode.flatMap(code -> readings.findHolding(tx, chapterId, tank.tankId(), code));
-        return new TankPages.Known(input, forecasts.find(tx, chapterId, tank.tankId()), log, saved,
+        return new TankPages.Known(input, forecasts.find(tx, chapterId, tank.tankId()), log, days, saved,
                 looks.list(tx, chapterId, tank.tankId(), 1).stream()
                         .filter(look -> look.seenAt().isAfter(now.minus(Look.LATELY))).findFirst(),
                 tasks.list(tx, chapterId, tank.tankId(), now.minus(DONE_LATELY)));

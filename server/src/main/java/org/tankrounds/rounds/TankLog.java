@@ -1,10 +1,13 @@
 package org.tankrounds.rounds;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.tankrounds.pages.TankPage.LogRow;
 import org.tankrounds.readings.EnteredValue;
+import org.tankrounds.readings.DeviceDay;
 import org.tankrounds.readings.Reading;
 import org.tankrounds.readings.Wording;
 import org.tankrounds.web.Formats;
@@ -22,6 +25,16 @@ final class TankLog {
         this.speech = formats.speech();
     }
 
+    /** Readings and the sums of a device's days, newest first. */
+    List<LogRow> rows(String tankCode, List<Reading> readings, List<DeviceDay> days, boolean mayCorrect) {
+        List<Map.Entry<Instant, LogRow>> rows = new ArrayList<>();
+        readings.forEach(one -> rows.add(Map.entry(one.measuredAt(), row(tankCode, one, mayCorrect))));
+        DayWording wording = new DayWording(formats);
+        days.forEach(one -> rows.add(Map.entry(one.last(), wording.row(tankCode, one))));
+        return rows.stream().sorted(Map.Entry.<Instant, LogRow>comparingByKey().reversed()).map(Map.Entry::getValue)
+                .limit(TankHandlers.LOG_ROWS).toList();
+    }
+
     /** @param mayCorrect whether the row leads to its reading's own page */
     LogRow row(String tankCode, Reading reading, boolean mayCorrect) {
         return new LogRow(
@@ -30,12 +43,19 @@ final class TankLog {
                 reading.values().stream().map(this::value).collect(Collectors.joining(", ")),
                 reading.note().orElse(""),
                 marks(reading),
-                mayCorrect ? "/tanks/" + tankCode + "/readings/" + reading.code() : "");
+                mayCorrect ? "/tanks/" + tankCode + "/readings/" + reading.code() : "",
+                speech.say("tank.log.correct"), "");
     }
 
     private String writer(Reading reading) {
         if (reading.cardId().isPresent()) {
             return speech.say("tank.log.theClass");
+        }
+        if (reading.fileId().isPresent()) {
+            return speech.say("loggers.day.file");
+        }
+        if (reading.channel().equals(Reading.CHANNEL_PROBE)) {
+            return speech.say("loggers.day.probe");
         }
         return reading.personId().isPresent() ? "" : speech.say("tank.log.byScript");
     }

@@ -13,6 +13,7 @@ import org.tankrounds.pages.SeasonChart;
 import org.tankrounds.pages.TankPage;
 import org.tankrounds.pages.WaysPicture;
 import org.tankrounds.places.Tank;
+import org.tankrounds.readings.DeviceDay;
 import org.tankrounds.readings.LastLook;
 import org.tankrounds.readings.Reading;
 import org.tankrounds.tasks.Task;
@@ -26,8 +27,8 @@ final class TankPages {
     private static final Duration TWO_WEEKS = Duration.ofDays(14);
 
     /** What one page is made of. */
-    record Known(TankInput input, Optional<TankForecast> forecast, List<Reading> log, Optional<Reading> saved,
-            Optional<Look> look, List<Task> tasks) {
+    record Known(TankInput input, Optional<TankForecast> forecast, List<Reading> log, List<DeviceDay> days,
+            Optional<Reading> saved, Optional<Look> look, List<Task> tasks) {
         Tank tank() {
             return input.tank();
         }
@@ -69,7 +70,7 @@ final class TankPages {
                         .map(speech::say).orElse(""),
                 pictures(known, season, twoWeeks),
                 holding.facts(known.input(), known.forecast(), season.development()),
-                known.log().stream().map(reading -> log.row(tank.code(), reading, caller.signedIn())).toList(),
+                log.rows(tank.code(), known.log(), known.days(), caller.signedIn()),
                 caller.role() != Role.MENTOR, List.of(Role.IN_CHARGE).contains(caller.role()));
     }
 

@@ -124,6 +124,21 @@ public final class Formats {
         return written("time.pattern.longDate", day);
     }
 
+    /** "Wed 25 Nov" */
+    public String weekdayAndDate(LocalDate day) {
+        return written("time.pattern.weekdayAndDate", day);
+    }
+
+    /** "Wednesday 25 November 2026" */
+    public String weekdayAndLongDate(LocalDate day) {
+        return written("time.pattern.weekdayAndLongDate", day);
+    }
+
+    /** "25 Nov 2026, 8:15", for what may be long ago. */
+    public String dateYearAndClock(Instant time) {
+        return written("time.pattern.dateYearAndClock", local(time));
+    }
+
     /** "14 November" */
     public String date(Instant time) {
         return written("time.pattern.date", local(time));

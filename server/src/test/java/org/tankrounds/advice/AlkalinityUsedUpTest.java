@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.forecast.Deed;
@@ -105,6 +106,17 @@ class AlkalinityUsedUpTest {
         assertThat(new Advisor().advise(ahead, readings).acts())
                 .filteredOn(act -> act.kind() == Act.Kind.BICARBONATE || act.kind() == Act.Kind.WATER_CHANGE)
                 .isNotEmpty().allSatisfy(act -> assertThat(ahead.liftsPh(deed(act))).isLessThanOrEqualTo(0.5));
+    }
+
+    /** However little it does in three days, and without a word of ammonia that nobody found. */
+    @ParameterizedTest(name = "pH {0}")
+    @ValueSource(doubles = {5.4, 5.2, 5.0, 4.5})
+    void sourWaterWithAlkalinityEnough_isAiredOrChanged(double ph) {
+        List<Observation> readings = with(FINE.withPh(ph).withTotalAmmoniaMgPerL(0).withNitriteMgPerL(0).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, 80, 5));
+        assertThat(new Advisor().advise(Water.lookAhead(feedingFish(), readings), readings).acts())
+                .extracting(Act::kind).containsAnyOf(Act.Kind.MORE_AIR, Act.Kind.WATER_CHANGE)
+                .doesNotContain(Act.Kind.LEAVE_ALKALINITY);
     }
 
     private static Deed deed(Act act) {

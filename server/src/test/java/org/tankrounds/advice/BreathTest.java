@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
+import org.tankrounds.forecast.LookAhead;
 import org.tankrounds.testing.Water;
 import org.tankrounds.water.Analyte;
 
@@ -33,7 +34,7 @@ class BreathTest {
 
     /** Brown blood carries less oxygen, warm fish need more, and some have died: below its limit is then short. */
     @ParameterizedTest(name = "nitrite {0}, temperature {1}, dead {2}")
-    @CsvSource({"2, 11, 0", "0.02, 20, 0", "0.02, 11, 12"})
+    @CsvSource({"2, 11, 0", "0.02, 20, 0", "0.02, 11, 12", "2, 20, 25"})
     void oxygenBelowItsLimit_whereFishNeedMoreOrGetLess_isMetWithAirWhateverAmmoniaThereIs(
             double nitrite, double temperatureC, double dead) {
         List<Observation> readings = with(FINE.withOxygenMgPerL(5).withTotalAmmoniaMgPerL(3).withPh(7.7)
@@ -41,6 +42,21 @@ class BreathTest {
                 read(0.1, Analyte.ALKALINITY, 80, 5), read(0.1, Analyte.DEATHS, dead, 0));
         assertThat(new Advisor().advise(Water.lookAhead(feedingFish(), readings), readings).acts().get(0).kind())
                 .isEqualTo(Act.Kind.MORE_AIR);
+    }
+
+    /** A little below its limit it is no reason to make much ammonia harmful, whatever else is wrong. */
+    @ParameterizedTest(name = "oxygen {0}, nitrite {1}, temperature {2}, ammonia {3}, dead {4}, eggs {5}")
+    @CsvSource({"5.5, 0.4, 11, 8, 0, false", "5.8, 0.37, 11, 8, 0, false", "5.8, 0.02, 18.2, 8, 0, false",
+        "5.8, 0.02, 11, 8, 6, false", "5.0, 0.5, 11, 12, 0, false", "7.5, 0.5, 11, 6, 0, true"})
+    void adviceWhereOxygenIsALittleShort_doesNoHarmInAll(double oxygenMgPerL, double nitrite, double temperatureC,
+            double ammonia, double dead, boolean areEggs) {
+        List<Observation> readings = with(FINE.withOxygenMgPerL(oxygenMgPerL).withTotalAmmoniaMgPerL(ammonia).withPh(7)
+                .withNitriteMgPerL(nitrite).withTemperatureC(temperatureC).lastRead(0.1),
+                read(0.1, Analyte.ALKALINITY, 80, 5), read(0.1, Analyte.DEATHS, dead, 0));
+        LookAhead ahead = Water.lookAhead(areEggs ? eggs() : feedingFish(), readings);
+        Advice advice = new Advisor().advise(ahead, readings);
+        List<Act> felt = advice.acts().stream().filter(act -> act.kind() == Act.Kind.MORE_AIR).toList();
+        assertThat(felt.isEmpty() || advice.together().isPresent()).as(advice.acts().toString()).isTrue();
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.tankrounds.browser;
 
 import com.microsoft.playwright.options.Cookie;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.EnumMap;
@@ -161,6 +162,17 @@ final class Guests implements AutoCloseable {
         Browserless.Answer invited = office.post(
                 "/people", "name", "Ivy Brookthimble", "email", "ivy@beginners.example", "role", "teacher");
         values.put("link", find(invited, "/invitations/([\\w-]+)"));
+        values.put("file", keepFile(office));
+        values.put("day", "2026-01-12");
+    }
+
+    private String keepFile(Browserless office) {
+        String files = "/tanks/" + values.get("newTank") + "/files";
+        office.get(files);
+        String file = office.upload(files, "january.csv", PageStates.clearFile().getBytes(StandardCharsets.UTF_8))
+                .location();
+        office.post(file, "act", "keep", "shown", find(office.get(file), "name=\"shown\" value=\"(\\w+)\""));
+        return file.substring(file.lastIndexOf('/') + 1);
     }
 
     private void name(String name, Browserless browser, String path, String pattern) {

@@ -4,6 +4,8 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.Cookie;
+import com.microsoft.playwright.options.FilePayload;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /**
@@ -89,6 +91,11 @@ record PageState(Guest guest, String route, String after, int status, List<Step>
             page.locator("main form .button--main[type=submit]").last().click();
             page.waitForFunction("() => !document.querySelector('form[data-busy]')");
         };
+    }
+
+    static Step chooseFile(String name, String content) {
+        return (page, names) -> page.locator("main input[type=file]").setInputFiles(
+                new FilePayload(name, "text/csv", content.getBytes(StandardCharsets.UTF_8)));
     }
 
     /** As in a browser that keeps nothing: what is sent goes at once, as without scripts. */

@@ -11,6 +11,7 @@ import static org.tankrounds.browser.Guest.NOBODY;
 import static org.tankrounds.browser.Guest.SPANISH;
 import static org.tankrounds.browser.Guest.TEACHER;
 import static org.tankrounds.browser.PageState.choose;
+import static org.tankrounds.browser.PageState.chooseFile;
 import static org.tankrounds.browser.PageState.emptyEveryBox;
 import static org.tankrounds.browser.PageState.fill;
 import static org.tankrounds.browser.PageState.keepNothing;
@@ -26,16 +27,30 @@ import static org.tankrounds.browser.PageState.signOut;
 import static org.tankrounds.browser.PageState.waiting;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Every state that a page can be in. A new page, or a new way for one to look, is one more line here. */
 final class PageStates {
     private static final String ONE_AND_THE_SAME = "0b0f3f0e-6d1c-4c1e-9a55-5f2d1c7f4b11";
 
+    private static final String CLEAR = IntStream.range(0, 12)
+            .mapToObj(i -> "2026-01-12 15:%02d,11.2\n".formatted(5 * i))
+            .collect(Collectors.joining("", "time utc,water temp c\n", "2026-01-12 16:00,85.0\n"));
+    private static final String UNCLEAR =
+            "time;water temp\n02/01/2026 10:00;11,2\n02/01/2026 10:05;ERR\n02/01/2026 10:10;11,3\n";
+
     private PageStates() {}
 
+    /** A logger's file that says all of itself. */
+    static String clearFile() {
+        return CLEAR;
+    }
+
     static List<PageState> all() {
-        return Stream.of(signingIn(), cards(), rounds(), readings(), classes(), people(), places(), season(), beginnings())
+        return Stream.of(signingIn(), cards(), rounds(), readings(), files(), classes(), people(), places(), season(),
+                        beginnings())
                 .flatMap(List::stream).toList();
     }
 
@@ -187,6 +202,34 @@ final class PageStates {
                         fill("Mean length", "4.5"), press("Keep the measurement")).answered(422),
                 see(CLASS, fish).after("a measurement", fill("How many fish", "10"), fill("Mean length", "45"),
                         press("Keep the measurement")));
+    }
+
+    private static List<PageState> files() {
+        String files = "/tanks/{tank}/files";
+        String kept = "/tanks/{newTank}/files/{file}";
+        return List.of(
+                see(TEACHER, files),
+                see(TEACHER, files).after("choosing nothing", send()).answered(422),
+                see(TEACHER, files).after("choosing a workbook",
+                        chooseFile("january.csv", "PK\u0003\u0004"), send()).answered(422),
+                see(TEACHER, files).after("a file that leaves questions",
+                        chooseFile("january.csv", UNCLEAR), send()),
+                see(TEACHER, files).after("a file whose questions are answered",
+                        chooseFile("january.csv", UNCLEAR), send(), select("Order of day and month", "dmy"),
+                        select("Clock of the logger", "school"), select("Unit of temperature", "Cel"),
+                        press("Look again")),
+                see(TEACHER, files).after("keeping what was not looked at",
+                        chooseFile("january.csv", CLEAR), send(), select("Unit of temperature", "Cel"),
+                        press("Keep these")).answered(409),
+                see(BEGINNER, kept),
+                see(BEGINNER, "/tanks/{newTank}/files"),
+                see(BEGINNER, "/tanks/{newTank}/files").after("a file that contradicts what is kept",
+                        chooseFile("again.csv", CLEAR.replace("11.2", "11.9")), send()),
+                see(BEGINNER, "/tanks/{newTank}"),
+                see(BEGINNER, "/tanks/{newTank}/days/{day}"),
+                see(BEGINNER, "/tanks/{newTank}/days/{day}").after("asking for each", press("Each reading")),
+                see(BEGINNER, "/tanks/{newTank}/days/2025-01-12").answered(404),
+                see(BEGINNER, kept).after("taking it back", press("Take this file back")));
     }
 
     private static List<PageState> people() {

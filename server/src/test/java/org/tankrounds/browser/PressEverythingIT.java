@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -16,6 +17,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.tankrounds.App;
 import org.tankrounds.demo.DemoAccess.PersonAccess;
+import org.tankrounds.testing.Browserless;
 import org.tankrounds.testing.DemoService;
 import org.tankrounds.testing.Visitor;
 
@@ -36,6 +38,7 @@ class PressEverythingIT {
     @Test
     void everyButton_isAnsweredAndSaysNothingOnTheConsole() {
         List<String> complaints = new ArrayList<>(comeInWithANewPrint());
+        sendAFile();
         for (String role : List.of("teacher", "mentor", "coordinator")) {
             complaints.addAll(pressAll(DemoService.person(demo.second(), role)));
         }
@@ -79,10 +82,23 @@ class PressEverythingIT {
             visitor.press("sign out");
             visitor.page().waitForURL(demo.baseUrl() + "/sign-in");
             visitor.page().navigate("/card/" + code);
+            visitor.page().getByText("Español").click();
+            visitor.page().getByText("English").click();
             visitor.press("Open our tank");
             assertThat(visitor.page().url()).endsWith("/log");
             return visitor.complaints();
         }
+    }
+
+    /** A file has to be chosen, which no button does. */
+    private void sendAFile() {
+        PersonAccess teacher = DemoService.person(demo.second(), "teacher");
+        Browserless browser = new Browserless(demo.baseUrl());
+        browser.signIn(teacher.email(), teacher.password());
+        String files = "/tanks/" + demo.second().tanks().get(0).code() + "/files";
+        browser.get(files);
+        assertThat(browser.upload(files, "january.csv", PageStates.clearFile().getBytes(StandardCharsets.UTF_8))
+                .status()).isEqualTo(303);
     }
 
     private void noteForms(Visitor visitor) {

@@ -113,9 +113,10 @@ class OddReadingsTest {
         assertThat(chance(with(FINE.lastRead(0.1), lone))).isLessThan(0.35);
     }
 
-    /** Such as fish do not live in for an hour: a dry electrode, a column mixed up. */
+    /** Such as fish do not live in for an hour, or no tap brings: a dry electrode, a column mixed up. */
     @ParameterizedTest(name = "{0} {1}")
-    @CsvSource({"PH, 0", "PH, 0.74", "PH, 14", "DISSOLVED_OXYGEN, 0", "DISSOLVED_OXYGEN, 1.02"})
+    @CsvSource({"PH, 0", "PH, 0.74", "PH, 14", "DISSOLVED_OXYGEN, 0", "DISSOLVED_OXYGEN, 1.02", "CHLORINE, 7.4",
+        "CHLORINE, 10"})
     void loneReadingThatNoFishOutlives_tellsOfTheReader(Analyte analyte, double value) {
         Observation odd = doubted(0.2, analyte, value);
         assertThat(chance(with(CALM, odd))).isLessThan(chance(CALM) + 0.1);

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.Javalin;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -45,7 +46,7 @@ class DoormanIT {
         SignIn signIn =
                 new SignIn(transactions, new PersonRepository(), new PasswordHashes(), sessions, CLOCK);
         Doorman doorman = new Doorman(sessions, new Bearers(transactions, CLOCK), cookies,
-                new FormGuard(Optional.empty()), new SignInHandlers(signIn, sessions, cookies, pages));
+                new FormGuard(Optional.empty(), Set.of()), new SignInHandlers(signIn, sessions, cookies, pages));
         server = WebServer.create(config, json, assets, new Errors(pages, json), doorman, (ctx, ms) -> {},
                 javalin -> {
             javalin.routes.get("/api/v1/tank", ctx -> ctx.result(Caller.of(ctx).name()), Role.TOKENS);

@@ -1,10 +1,12 @@
 package org.tankrounds.testing;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublisher;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandler;
@@ -110,6 +112,31 @@ public final class Browserless {
         return request(path)
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(BodyPublishers.ofString(body));
+    }
+
+    /** Sends a form with one file and the last page's token. */
+    public Answer upload(String path, String fileName, byte[] content) {
+        return upload(path, fileName, BodyPublishers.ofByteArray(content));
+    }
+
+    /** The same without saying beforehand how long it is. */
+    public Answer upload(String path, String fileName, InputStream content) {
+        return upload(path, fileName, BodyPublishers.ofInputStream(() -> content));
+    }
+
+    /** @param length told beforehand */
+    public Answer upload(String path, String fileName, InputStream content, long length) {
+        return upload(path, fileName, BodyPublishers.fromPublisher(
+                BodyPublishers.ofInputStream(() -> content), length));
+    }
+
+    private Answer upload(String path, String fileName, BodyPublisher content) {
+        String start = "--between\r\nContent-Disposition: form-data; name=\"form_token\"\r\n\r\n" + formToken
+                + "\r\n--between\r\nContent-Disposition: form-data; name=\"file\"; filename=\"" + fileName
+                + "\"\r\nContent-Type: text/csv\r\n\r\n";
+        return send(request(path).header("Content-Type", "multipart/form-data; boundary=between")
+                .POST(BodyPublishers.concat(BodyPublishers.ofString(start), content,
+                        BodyPublishers.ofString("\r\n--between--\r\n"))));
     }
 
     public Answer postJson(String path, String json) {

@@ -104,6 +104,14 @@ final class Expectations {
             POST /tanks/{tank}/card/paper                          | tank in one's care
             POST /tanks/{tank}/card/revoked                        | tank in one's care
 
+            GET  /tanks/{tank}/days/{day}                          | class's page
+
+            GET  /tanks/{tank}/files                               | tank in one's care
+            POST /tanks/{tank}/files                               | tank in one's care
+            GET  /tanks/{tank}/files/{file}                        | tank in one's care
+            POST /tanks/{tank}/files/{file}                        | tank in one's care
+            POST /tanks/{tank}/files/{file}/taken-back             | tank in one's care
+
             GET  /people                                           | coordinator's page
             POST /people                                           | coordinator's page
             GET  /people/new                                       | coordinator's page
@@ -156,6 +164,7 @@ final class Expectations {
             POST /api/v1/tanks/{tank}/readings                     | tank for scripts
             GET  /api/v1/tanks/{tank}/readings                     | tank for scripts
             GET  /api/v1/tanks/{tank}/readings/{reading}           | tank for scripts
+            POST /api/v1/tanks/{tank}/senml                        | tank for scripts
             POST /api/v1/readings:batch                            | chapter for scripts
             GET  /api/v1/rounds                                    | chapter for scripts
             GET  /api/v1/seasons/{season}/summary                  | season for scripts

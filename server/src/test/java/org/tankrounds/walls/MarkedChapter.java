@@ -33,6 +33,7 @@ import org.tankrounds.people.TokenRepository;
 import org.tankrounds.season.FishSample;
 import org.tankrounds.season.FishSampleRepository;
 import org.tankrounds.tasks.TaskRepository;
+import org.tankrounds.testing.Browserless;
 import org.tankrounds.testing.Cast;
 import org.tankrounds.testing.TestApp;
 import org.tankrounds.testing.TestClock;
@@ -54,6 +55,8 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         MarkedChapter chapter = app.transactions().inChapter(cast.chapterId(), tx -> furnish(tx, cast, word));
         chapter.things.put("reading", post(app, cast, cast.tankA(), word));
         chapter.things.put("readingB", post(app, cast, cast.tankB(), word));
+        chapter.things.put("file", keepFile(app, cast, word));
+        chapter.things.put("day", readByProbe(app, cast));
         return chapter;
     }
 
@@ -63,7 +66,7 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         marks.add(word);
         marks.add(cast.tankA().code());
         marks.add(cast.tankB().code());
-        for (String name : Set.of("reading", "readingB", "school", "person", "season")) {
+        for (String name : Set.of("reading", "readingB", "file", "school", "person", "season")) {
             marks.add(things.get(name));
         }
         cast.members().forEach(member -> marks.add(member.code()));
@@ -73,7 +76,7 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
 
     /** What tells of one tank and not of the other. */
     Set<String> marksOfTankA() {
-        return Set.of(cast.tankA().code(), things.get("reading"));
+        return Set.of(cast.tankA().code(), things.get("reading"), things.get("file"));
     }
 
     Set<String> marksOfTankB() {
@@ -148,5 +151,24 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Kept, so that whoever takes it back leaves it there for the others. */
+    private static String keepFile(TestApp app, Cast cast, String word) {
+        Browserless teacher = app.signedIn(cast.teacherA());
+        String files = "/tanks/" + cast.tankA().code() + "/files";
+        teacher.get(files);
+        byte[] content = "time utc,temp c\n2026-01-12 09:00,11.2\n".getBytes();
+        String file = teacher.upload(files, word + ".csv", content).location();
+        String shown = teacher.get(file).body().replaceAll("(?s).*name=\"shown\" value=\"([^\"]*)\".*", "$1");
+        teacher.post(file, "act", "keep", "shown", shown);
+        return file.substring(file.lastIndexOf('/') + 1);
+    }
+
+    private static String readByProbe(TestApp app, Cast cast) {
+        byte[] pack = "[{\"n\":\"temperature\",\"u\":\"Cel\",\"t\":1768147200,\"v\":11.2}]".getBytes();
+        app.bearer(cast.tankA().token())
+                .send("POST", "/api/v1/tanks/" + cast.tankA().code() + "/senml", "application/senml+json", pack);
+        return "2026-01-11";
     }
 }

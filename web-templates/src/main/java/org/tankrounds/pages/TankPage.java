@@ -66,10 +66,16 @@ public record TankPage(
     public record NumbersRow(String when, List<String> cells) {}
 
     /**
+     * A reading, or all that a device read in a day.
+     *
      * @param marks doubts and corrections; may be empty
-     * @param to where it is corrected; empty for a class that came with its card
+     * @param to where it is corrected, or each reading of the day stands; may be empty
+     * @param toText the words that lead there
+     * @param course path data of the day's hourly means; empty for a reading
      */
-    public record LogRow(String when, String by, String values, String note, String marks, String to) {}
+    public record LogRow(
+            String when, String by, String values, String note, String marks, String to, String toText,
+            String course) {}
 
     public String logTo() {
         return "/tanks/" + code + "/log";
@@ -81,6 +87,10 @@ public record TankPage(
 
     public String cardTo() {
         return "/tanks/" + code + "/card";
+    }
+
+    public String filesTo() {
+        return "/tanks/" + code + "/files";
     }
 
     public String seriesTo() {
