@@ -4,10 +4,11 @@
   const PACE_MS = 1000;
   const SLOWEST_MS = 30000;
   const AIMING_MS = 1500;
+  const say = self.tankroundsWords && self.tankroundsWords.of(document.currentScript);
   let wait = PACE_MS;
   let movedAt = 0;
   let board = document.getElementById("board");
-  if (!board || !window.fetch || !window.DOMParser) {
+  if (!board || !say || !window.fetch || !window.DOMParser) {
     return;
   }
 
@@ -47,7 +48,7 @@
       }
     }
     if (changed) {
-      status.textContent = "Board updated. " + board.querySelector("h1").textContent;
+      status.textContent = say("updated", board.querySelector("h1").textContent);
     }
   };
 
@@ -63,7 +64,7 @@
     const page = new DOMParser().parseFromString(await answer.text(), "text/html");
     const fresh = page.getElementById("board");
     if (!fresh) {
-      board.querySelector("#board-status").textContent = "You have been signed out. Load the page again to sign in.";
+      board.querySelector("#board-status").textContent = say("signedOut");
       return false;
     }
     if (!aiming(fresh)) {

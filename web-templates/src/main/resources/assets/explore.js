@@ -3,8 +3,10 @@
   "use strict";
   const HEIGHT = 150;
   const AHEAD_S = 72 * 3600;
+  const words = self.tankroundsWords;
+  const say = words && words.of(document.currentScript);
   const season = document.querySelector(".season[data-series]");
-  if (!season || !window.fetch) {
+  if (!season || !say || !window.fetch) {
     return;
   }
   const pictures = season.querySelector(".season__charts");
@@ -13,7 +15,7 @@
   button.type = "button";
   button.className = "link-button";
   button.dataset.explore = "";
-  button.textContent = "Explore";
+  button.textContent = say("explore");
   button.setAttribute("aria-pressed", "false");
   spans.append(button);
   let explore = null;
@@ -62,26 +64,26 @@
     ];
   };
 
-  const day = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "short" });
-  const moment = new Intl.DateTimeFormat("en-GB", { weekday: "short", day: "numeric", month: "short", hour: "numeric", minute: "2-digit" });
+  const day = new Intl.DateTimeFormat(words.locale, { day: "numeric", month: "short" });
+  const moment = new Intl.DateTimeFormat(words.locale, { weekday: "short", day: "numeric", month: "short", hour: "numeric", minute: "2-digit" });
 
   const draw = (series, longest, sync, whole) => {
     const box = document.createElement("div");
     box.className = "explore__chart";
     explore.append(box);
     const name = document.createElement("h3");
-    name.textContent = series.unit ? series.name + ", " + series.unit : series.name;
+    name.textContent = series.name;
     box.append(name);
-    const number = (value) => (value > 0 && value < 0.0001 ? "under 0.0001" : String(Number(value.toPrecision(3))));
+    const number = (value) => (value > 0 && value < 0.0001 ? say("under", "0.0001") : String(Number(value.toPrecision(3))));
     const digits = (_, value) => (value === null || value === undefined ? "–" : number(value));
     const stepped = window.uPlot.paths.stepped({ align: 1 });
     const lines = [
-      { label: "when", value: (_, time) => (time === null ? "–" : moment.format(new Date(time * 1000))) },
-      { label: "read", stroke: color("--ink"), width: 1.5, points: { show: true, size: 5 }, value: digits },
-      { label: "19 in 20 below", stroke: color("--fan-narrow"), points: { show: false }, value: digits, spanGaps: true },
-      { label: "middle", stroke: color("--deep"), dash: [2, 3], points: { show: false }, value: digits, spanGaps: true },
-      { label: "1 in 20 below", stroke: color("--fan-narrow"), points: { show: false }, value: digits, spanGaps: true },
-      ...series.limits.map(() => ({ label: "limit", paths: stepped, stroke: color("--limit"), dash: [5, 3], points: { show: false }, value: digits, spanGaps: true })),
+      { label: say("when"), value: (_, time) => (time === null ? "–" : moment.format(new Date(time * 1000))) },
+      { label: say("read"), stroke: color("--ink"), width: 1.5, points: { show: true, size: 5 }, value: digits },
+      { label: say("high"), stroke: color("--fan-narrow"), points: { show: false }, value: digits, spanGaps: true },
+      { label: say("middle"), stroke: color("--deep"), dash: [2, 3], points: { show: false }, value: digits, spanGaps: true },
+      { label: say("low"), stroke: color("--fan-narrow"), points: { show: false }, value: digits, spanGaps: true },
+      ...series.limits.map(() => ({ label: say("limit"), paths: stepped, stroke: color("--limit"), dash: [5, 3], points: { show: false }, value: digits, spanGaps: true })),
     ];
     const axis = { stroke: color("--ink-soft"), grid: { stroke: color("--rule"), width: 1 }, ticks: { stroke: color("--rule"), width: 1 } };
     const chart = new window.uPlot({
@@ -106,8 +108,7 @@
     explore.className = "explore";
     const hint = document.createElement("p");
     hint.className = "small soft";
-    hint.textContent = "Point at a day for its numbers. Drag across days to see them closer, double-click to see all again. "
-      + "The same numbers are in the table below.";
+    hint.textContent = say("hint");
     explore.append(hint);
     pictures.before(explore);
     pictures.hidden = true;

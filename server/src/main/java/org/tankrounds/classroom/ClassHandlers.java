@@ -11,6 +11,7 @@ import org.tankrounds.rounds.TankToday;
 import org.tankrounds.tasks.Task;
 import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.web.Caller;
+import org.tankrounds.web.Formats;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.NotFoundException;
 import org.tankrounds.web.Speech;
@@ -80,7 +81,9 @@ public final class ClassHandlers {
         Caller caller = Caller.of(ctx);
         TankToday today = desk.load(ctx).today();
         Act.Kind kind = kind(ctx.pathParam("act"));
-        Optional<TankToday.Advised> advised = today.advice().stream().filter(one -> one.kind() == kind).findFirst();
+        Formats formats = Speech.of(ctx).formats(today.tank().zone(), desk.now());
+        Optional<TankToday.Advised> advised = today.advice(formats).stream()
+                .filter(one -> one.kind() == kind).findFirst();
         advised.ifPresent(one -> transactions.inChapter(caller.chapterId(), tx -> tasks.tick(tx, caller,
                 today.tank().tankId(), ClassPages.code(kind), one.words().act(), desk.now())));
         back(ctx, advised.isPresent() ? "done" : "changed");

@@ -88,7 +88,8 @@ final class ClassPages {
     private List<Todo> todo() {
         List<Todo> todo = new ArrayList<>();
         known.tasks().stream().filter(Task::isOpen).forEach(task -> todo.add(asked(task)));
-        known.today().advice().stream().filter(this::isNotJustDone).forEach(advised -> todo.add(advised(advised)));
+        known.today().advice(formats).stream().filter(this::isNotJustDone)
+                .forEach(advised -> todo.add(advised(advised)));
         return todo;
     }
 
@@ -126,7 +127,7 @@ final class ClassPages {
 
     private String fish() {
         return known.looks().stream().findFirst().map(look -> say("fish.seen", formats.moment(look.seenAt()),
-                LookWording.list(look.seen()))).orElse("");
+                LookWording.list(look.seen(), formats.speech().words()))).orElse("");
     }
 
     private String say(String end, Object... with) {

@@ -59,13 +59,15 @@ final class FishPages {
     }
 
     private String advice() {
-        return known.looks().stream().findFirst().map(look -> LookWording.advice(look, known.today().stage())).orElse("");
+        return known.looks().stream().findFirst().flatMap(look -> LookWording.advice(look, known.today().stage()))
+                .map(formats.speech()::say).orElse("");
     }
 
     private List<Group> groups(List<Seen> chosen) {
         boolean feeds = !known.today().stage().isBeforeFirstFeeding();
         return Arrays.stream(Behaviour.values()).filter(behaviour -> feeds || behaviour != Behaviour.APPETITE)
-                .map(behaviour -> new Group(behaviour.code(), LookWording.label(behaviour), ways(behaviour, chosen)))
+                .map(behaviour -> new Group(behaviour.code(), formats.speech().say(LookWording.label(behaviour)),
+                        ways(behaviour, chosen)))
                 .toList();
     }
 
@@ -74,7 +76,7 @@ final class FishPages {
         List<Way> ways = new ArrayList<>();
         for (Seen seen : behaviour.ways()) {
             String id = ways.isEmpty() ? behaviour.code() : behaviour.code() + "-" + seen.code();
-            ways.add(new Way(id, seen.code(), LookWording.choice(seen), chosen.contains(seen)));
+            ways.add(new Way(id, seen.code(), formats.speech().say(LookWording.choice(seen)), chosen.contains(seen)));
         }
         ways.add(new Way(behaviour.code() + "-none", "", say("notLooked"),
                 chosen.stream().noneMatch(seen -> seen.behaviour() == behaviour)));
@@ -85,7 +87,8 @@ final class FishPages {
         String here = "/tanks/" + known.tank().code() + "/fish/";
         List<Dated> all = new ArrayList<>();
         for (Look look : known.looks()) {
-            all.add(new Dated(look.seenAt(), new Past(formats.moment(look.seenAt()), LookWording.list(look.seen()),
+            all.add(new Dated(look.seenAt(), new Past(formats.moment(look.seenAt()),
+                    LookWording.list(look.seen(), formats.speech().words()),
                     here + "looks/" + look.lookId() + "/withdrawn")));
         }
         for (FishSample sample : known.samples()) {

@@ -7,6 +7,7 @@ import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.web.Formats;
+import org.tankrounds.web.Speech;
 
 /** What happened after a past morning, in words. */
 final class AftermathWording {
@@ -14,9 +15,13 @@ final class AftermathWording {
     private static final double WORTH_NAMING = 0.75;
 
     private final Formats formats;
+    private final Speech speech;
+    private final Levels levels;
 
     AftermathWording(Formats formats) {
         this.formats = formats;
+        this.speech = formats.speech();
+        this.levels = new Levels(speech);
     }
 
     /** The worst first; then deaths, what was done, and what nobody looked at. */
@@ -26,49 +31,51 @@ final class AftermathWording {
 
     private String worst(Aftermath then) {
         if (then.looks() == 0) {
-            return then.isOver() ? "Nothing was read in the 72 hours after." : "Nothing has been read since.";
+            return speech.say(then.isOver() ? "morning.nothingRead" : "morning.nothingYet");
         }
         if (then.worst().isEmpty()) {
-            return then.read().isEmpty() ? "The water was not read." : "Nothing was detected.";
+            return speech.say(then.read().isEmpty() ? "morning.waterNotRead" : "morning.noneDetected");
         }
         Aftermath.Worst worst = then.worst().get();
         if (worst.u() < WORTH_NAMING) {
-            return "Within limits as far as read.";
+            return speech.say("morning.within");
         }
-        String level = " " + Levels.withUnit(worst.series(), worst.level()) + ", " + formats.full(worst.at());
-        String limit = Levels.bareLimit(worst.limit());
-        if (then.wentBeyond()) {
-            boolean low = Levels.harmfulWhenLow(worst.series(), worst.limit());
-            return Levels.name(worst.series()) + level + ": " + (low ? "below" : "beyond") + " its limit of "
-                    + limit + ".";
-        }
-        return "Within limits as far as read. Nearest: " + Levels.inSentence(worst.series()) + level
-                + " (limit " + limit + ").";
+        boolean low = Levels.harmfulWhenLow(worst.series(), worst.limit());
+        return then.wentBeyond()
+                ? level(low ? "morning.below" : "morning.beyond", levels.name(worst.series()), worst)
+                : level("morning.nearest", levels.inSentence(worst.series()), worst);
+    }
+
+    private String level(String key, String name, Aftermath.Worst worst) {
+        return speech.say(key, name, levels.withUnit(worst.series(), worst.level()), formats.full(worst.at()),
+                levels.bareLimit(worst.series(), worst.limit()));
     }
 
     private String rest(Aftermath then, Forecast forecast) {
         List<String> parts = new ArrayList<>();
         if (then.deathsCounted()) {
-            parts.add(then.dead() == 0 ? "No deaths." : Formats.number(then.dead(), 0) + " found dead.");
+            parts.add(then.dead() == 0 ? speech.say("morning.noDeaths") : speech.say("morning.dead", then.dead()));
         } else if (then.looks() > 0) {
-            parts.add("Deaths not counted.");
+            parts.add(speech.say("morning.deathsNotCounted"));
         }
         if (!then.changedPercent().isEmpty()) {
-            parts.add("Water changed: " + then.changedPercent().stream()
-                    .map(change -> Formats.significant(change.value(), 2) + " % " + formats.weekday(change.at()))
-                    .collect(Collectors.joining(", ")) + ".");
+            parts.add(speech.say("morning.changed", then.changedPercent().stream()
+                    .map(change -> speech.say("morning.change", Formats.significant(change.value(), 2),
+                            formats.weekday(change.at())))
+                    .collect(Collectors.joining(", "))));
         }
         if (then.looks() > 0) {
-            parts.add("Read " + times(then.looks()) + (then.isOver() ? "." : " so far."));
+            parts.add(speech.say((then.isOver() ? "morning.looks." : "morning.looksSoFar.") + times(then.looks()),
+                    then.looks()));
         }
         if (isReadable(forecast.driver()) && then.looks() > 0 && !then.read().contains(forecast.driver())) {
-            parts.add(Levels.name(forecast.driver()) + " was not read.");
+            parts.add(speech.say("morning.seriesNotRead", levels.name(forecast.driver())));
         }
         return String.join(" ", parts);
     }
 
     private static String times(int looks) {
-        return looks == 1 ? "once" : looks == 2 ? "twice" : looks + " times";
+        return looks == 1 ? "once" : looks == 2 ? "twice" : "often";
     }
 
     private static boolean isReadable(Driver driver) {

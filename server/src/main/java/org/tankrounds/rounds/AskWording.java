@@ -1,32 +1,30 @@
 package org.tankrounds.rounds;
 
+import java.util.Optional;
 import org.tankrounds.advice.Act;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.water.Analyte;
+import org.tankrounds.words.Saying;
 
 /** Why a reading is asked for, where it is not plain from the reasons. */
 final class AskWording {
     private AskWording() {}
 
-    static String why(Act act) {
-        Driver driver = act.driver().orElse(Driver.SILENCE);
-        return Analyte.ofCode(act.asks()).map(analyte -> switch (analyte) {
-            case PH -> isAgainstNitrogen(driver)
-                    ? "It decides how much of the ammonia harms, and what fresh water would do." : "";
-            case ALKALINITY -> isAgainstNitrogen(driver)
-                    ? "It decides how much water to change: where little is left, fresh water lifts the pH and does"
-                    + " more harm than good. Post it, and the amount stands here."
-                    : "It holds the pH; it decides what fresh water or baking soda would do.";
-            case CHLORIDE -> "It decides how much nitrite harms.";
-            case CHLORINE -> driver == Driver.DEATHS
-                    ? "First of all: untreated water kills within hours. Total chlorine, not only free." : "";
-            case TOTAL_AMMONIA, NITRITE -> driver == Driver.PH
-                    ? "A pH or alkalinity that comes back can make it harmful." : "";
-            default -> "";
-        }).orElse("");
+    static Optional<Saying> why(Act act) {
+        return Analyte.ofCode(act.asks())
+                .flatMap(analyte -> why(analyte, act.driver().orElse(Driver.SILENCE))).map(Saying::of);
     }
 
-    private static boolean isAgainstNitrogen(Driver driver) {
-        return driver == Driver.UN_IONISED_AMMONIA || driver == Driver.NITRITE;
+    private static Optional<String> why(Analyte analyte, Driver driver) {
+        boolean isAgainstNitrogen = driver == Driver.UN_IONISED_AMMONIA || driver == Driver.NITRITE;
+        return switch (analyte) {
+            case PH -> Optional.of("advice.ask.ph").filter(key -> isAgainstNitrogen);
+            case ALKALINITY -> Optional.of(isAgainstNitrogen
+                    ? "advice.ask.alkalinityBeforeChange" : "advice.ask.alkalinity");
+            case CHLORIDE -> Optional.of("advice.ask.chloride");
+            case CHLORINE -> Optional.of("advice.ask.chlorine").filter(key -> driver == Driver.DEATHS);
+            case TOTAL_AMMONIA, NITRITE -> Optional.of("advice.ask.nitrogen").filter(key -> driver == Driver.PH);
+            default -> Optional.empty();
+        };
     }
 }

@@ -2,27 +2,28 @@ package org.tankrounds.rounds;
 
 import org.tankrounds.advice.Act;
 import org.tankrounds.forecast.Driver;
+import org.tankrounds.web.Speech;
 
 /** Why feed is withheld and air given, each against another trouble. */
 final class CareWording {
-    private CareWording() {}
+    private final Speech speech;
 
-    static String noFeed(Act act) {
-        return switch (act.driver().orElse(Driver.UN_IONISED_AMMONIA)) {
-            case UN_IONISED_AMMONIA -> "Feed turns into more ammonia.";
-            case TEMPERATURE -> "In water so warm they digest badly and breathe hard.";
-            case DISSOLVED_OXYGEN -> "Digesting takes oxygen.";
-            case PH -> "Feed turns into ammonia, and that uses up alkalinity.";
-            case DEATHS -> "What is not fed does not spoil the water.";
-            default -> "The filter catches up.";
-        };
+    CareWording(Speech speech) {
+        this.speech = speech;
     }
 
-    static String moreAir(Act act) {
-        return switch (act.driver().orElse(Driver.DISSOLVED_OXYGEN)) {
-            case TEMPERATURE -> " Warm water holds less oxygen, and fish need more.";
-            case NITRITE -> " Blood that nitrite has made brown carries less oxygen.";
-            case DEATHS -> " They may lack it, whatever else they die of.";
+    String noFeed(Act act) {
+        Driver trouble = act.driver().orElse(Driver.UN_IONISED_AMMONIA);
+        return speech.say("advice.noFeed.why." + switch (trouble) {
+            case UN_IONISED_AMMONIA, TEMPERATURE, DISSOLVED_OXYGEN, PH, DEATHS -> trouble.code();
+            default -> "others";
+        });
+    }
+
+    String moreAir(Act act) {
+        Driver trouble = act.driver().orElse(Driver.DISSOLVED_OXYGEN);
+        return switch (trouble) {
+            case TEMPERATURE, NITRITE, DEATHS -> speech.say("advice.air.why." + trouble.code());
             default -> "";
         };
     }

@@ -9,15 +9,18 @@ import org.tankrounds.advice.Worth;
 import org.tankrounds.forecast.Effect;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.web.Formats;
+import org.tankrounds.web.Speech;
 
 /** What an act is expected to do, in one line; where it does little, that is said. */
 final class EffectWording {
     private static final double MUCH_TIMES = 1.2;
 
     private final Formats formats;
+    private final Speech speech;
 
     EffectWording(Formats formats) {
         this.formats = formats;
+        this.speech = formats.speech();
     }
 
     /** Of one act by itself; empty where there is nothing to say. */
@@ -26,71 +29,74 @@ final class EffectWording {
             return "";
         }
         Effect effect = remedy.effect().get();
-        boolean mends = remedy.act().kind() == Act.Kind.CHECK_CHILLER;
-        String subject = mends ? "If it is set going again" : beside(remedy.leansOn());
         if (effect.harms()) {
             return harm(remedy.act(), effect);
         }
         if (changesOdds(effect)) {
-            return subject + ": " + odds(effect) + ".";
+            return speech.say("advice.effect.chance", subject(remedy), formats.chance(effect.chanceWith()),
+                    formats.chance(effect.chanceWithout()));
         }
         if (Worth.buysTime(effect)) {
-            return "Only buys time: the limit is met " + later(effect) + ".";
+            return later(effect);
         }
         if (Worth.lowersExposure(effect)) {
-            return subject + ": spares about " + Formats.tenths(effect.exposureFall())
-                    + " in 10 of the bad hours; the odds hardly change.";
+            return speech.say("advice.effect.hours", subject(remedy), Formats.tenths(effect.exposureFall()));
         }
-        return switch (remedy.act().kind()) {
-            case ICE -> "One load does little by itself; go on until the chiller cools again.";
-            case SKIP_FEED -> "Does little by itself within three days.";
-            case BICARBONATE -> "Keeps the pH from falling later; within three days the odds hardly change.";
+        return little(remedy.act());
+    }
+
+    private String little(Act act) {
+        return switch (act.kind()) {
+            case ICE -> speech.say("advice.effect.ice");
+            case SKIP_FEED -> speech.say("advice.effect.feed");
+            case BICARBONATE -> speech.say("advice.effect.soda");
             default -> "";
         };
     }
 
     /** Of what is advised in trouble all the same. */
-    private static String harm(Act act, Effect effect) {
-        String much = effect.exposureWith() > MUCH_TIMES * effect.exposureWithout() ? "May do harm" : "May do a little harm";
+    private String harm(Act act, Effect effect) {
+        boolean much = effect.exposureWith() > MUCH_TIMES * effect.exposureWithout();
         return switch (act.kind()) {
-            case SKIP_FEED -> much + " within three days, for it lifts the pH; but what is not fed cannot rot.";
-            case MORE_AIR -> much + ", for it lifts the pH and with it the harmful share of the ammonia; but fish "
-                    + "without oxygen die first.";
+            case SKIP_FEED -> speech.say(much ? "advice.effect.harm.feed" : "advice.effect.littleHarm.feed");
+            case MORE_AIR -> speech.say(much ? "advice.effect.harm.air" : "advice.effect.littleHarm.air");
             default -> "";
         };
     }
 
+    private String subject(Remedy remedy) {
+        return speech.say(remedy.act().kind() == Act.Kind.CHECK_CHILLER ? "advice.effect.mended"
+                : beside(remedy.leansOn()));
+    }
+
     private static String beside(Set<Act.Kind> others) {
         boolean unfed = others.contains(Act.Kind.SKIP_FEED);
-        return others.contains(Act.Kind.SALT) ? unfed ? "After the salt and without feed" : "After the salt"
-                : unfed ? "Without feed" : "This alone";
+        if (others.contains(Act.Kind.SALT)) {
+            return unfed ? "advice.effect.afterSaltUnfed" : "advice.effect.afterSalt";
+        }
+        return unfed ? "advice.effect.unfed" : "advice.effect.alone";
     }
 
     /** Of all of them. */
     String together(Effect effect, Instant asOf) {
-        Instant until = asOf.plus(Duration.ofHours(Forecast.HORIZON_HOURS));
-        String by = " by " + formats.day(until) + " " + formats.clock(until);
+        String until = formats.dayAndClock(asOf.plus(Duration.ofHours(Forecast.HORIZON_HOURS)));
         if (changesOdds(effect)) {
-            return "All of this together: " + odds(effect) + by + ".";
+            return speech.say("advice.effect.together", formats.chance(effect.chanceWith()),
+                    formats.chance(effect.chanceWithout()), until);
         }
-        return Worth.lowersExposure(effect) ? "All of this together spares about "
-                + Formats.tenths(effect.exposureFall()) + " in 10 of the bad hours" + by
-                + "; the odds hardly change." : "";
+        return Worth.lowersExposure(effect)
+                ? speech.say("advice.effect.togetherHours", Formats.tenths(effect.exposureFall()), until) : "";
     }
 
     /** Odds that read the same are no change. */
-    private static boolean changesOdds(Effect effect) {
+    private boolean changesOdds(Effect effect) {
         return Worth.lowersChance(effect)
-                && !Formats.odds(effect.chanceWith()).equals(Formats.odds(effect.chanceWithout()));
+                && !formats.chance(effect.chanceWith()).equals(formats.chance(effect.chanceWithout()));
     }
 
-    private static String odds(Effect effect) {
-        return Formats.odds(effect.chanceWith()) + " instead of " + Formats.odds(effect.chanceWithout());
-    }
-
-    private static String later(Effect effect) {
-        return effect.hoursToLimitWith().isEmpty() ? "likely not before three days are over"
-                : "about " + Formats.span(effect.hoursToLimitWith().getAsDouble()
-                        - effect.hoursToLimitWithout().orElse(0)) + " later";
+    private String later(Effect effect) {
+        return effect.hoursToLimitWith().isEmpty() ? speech.say("advice.effect.muchLater")
+                : speech.say("advice.effect.later", formats.lasting(effect.hoursToLimitWith().getAsDouble()
+                        - effect.hoursToLimitWithout().orElse(0)));
     }
 }

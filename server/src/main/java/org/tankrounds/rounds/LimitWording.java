@@ -2,11 +2,14 @@ package org.tankrounds.rounds;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Reason;
 import org.tankrounds.web.Formats;
+import org.tankrounds.web.Speech;
 
 /** Where a series stands to its limit: beyond, on the way, near. */
 final class LimitWording {
@@ -15,43 +18,51 @@ final class LimitWording {
     private static final double CLOSE_SHARE = 0.4;
 
     private final Formats formats;
+    private final Speech speech;
+    private final Levels levels;
 
     LimitWording(Formats formats) {
         this.formats = formats;
+        this.speech = formats.speech();
+        this.levels = new Levels(speech);
     }
 
     /** Where the newest reading was not beyond, what came before it makes it likely: it says so. */
     Phrase beyond(Reason reason) {
         if (reason.value().isPresent() && reason.limit().isPresent() && !isBeyond(reason, reason.value())) {
-            return new Phrase(level(reason) + change(reason) + ".", belief(reason) + read(reason));
+            return new Phrase(lead(reason, Optional.empty()), Phrase.joined(belief(reason), read(reason)));
         }
-        return new Phrase(level(reason) + beyondLimit(reason) + change(reason) + ".", read(reason).strip());
+        Optional<String> side = reason.limit().isEmpty() ? Optional.empty()
+                : Optional.of(toLimit(low(reason) ? "reasons.belowLimit" : "reasons.beyondLimit", reason));
+        return new Phrase(lead(reason, side), read(reason));
     }
 
     Phrase headedFor(Reason reason) {
-        return new Phrase(level(reason) + change(reason) + ".", outlook(reason));
+        return new Phrase(lead(reason, Optional.empty()), outlook(reason));
     }
 
     Phrase near(Reason reason) {
         if (reason.limit().isEmpty()) {
-            return new Phrase(level(reason) + change(reason) + ".", read(reason).strip());
+            return new Phrase(lead(reason, Optional.empty()), read(reason));
         }
         if (isClose(reason)) {
-            return new Phrase(level(reason) + ", close to its limit of "
-                    + Levels.bareLimit(reason.limit().getAsDouble()) + change(reason) + ".", read(reason).strip());
+            return new Phrase(lead(reason, Optional.of(toLimit("reasons.closeToLimit", reason))), read(reason));
         }
-        return new Phrase(level(reason) + change(reason) + ".",
-                "Not certain to stay " + (low(reason) ? "above " : "below ") + limit(reason) + "." + read(reason));
+        return new Phrase(lead(reason, Optional.empty()), Phrase.joined(notSure(reason), read(reason)));
     }
 
     /** The series that climbs because nothing cools it. */
     Phrase chillerLooksStopped(Reason reason) {
-        String rest = "As if the chiller had stopped";
-        if (reason.limit().isPresent() && reason.hoursToLimit().isPresent()) {
-            double hours = reason.hoursToLimit().getAsDouble();
-            rest += hours == 0 ? "; past " + limit(reason) : "; " + limit(reason) + " by " + formats.by(ahead(hours));
+        return new Phrase(lead(reason, Optional.empty()), stopped(reason));
+    }
+
+    private String stopped(Reason reason) {
+        if (reason.limit().isEmpty() || reason.hoursToLimit().isEmpty()) {
+            return speech.say("reasons.chiller");
         }
-        return new Phrase(level(reason) + change(reason) + ".", rest + ".");
+        double hours = reason.hoursToLimit().getAsDouble();
+        return hours == 0 ? speech.say("reasons.chillerPast", limit(reason))
+                : speech.say("reasons.chillerBy", limit(reason), formats.by(ahead(hours)));
     }
 
     private String outlook(Reason reason) {
@@ -59,30 +70,40 @@ final class LimitWording {
             return "";
         }
         return reason.hoursToLimit().isPresent()
-                ? "Likely past " + limit(reason) + " by " + formats.by(ahead(reason.hoursToLimit().getAsDouble())) + "."
-                : "Past " + limit(reason) + " is possible within three days.";
+                ? speech.say("reasons.likelyPast", limit(reason),
+                        formats.by(ahead(reason.hoursToLimit().getAsDouble())))
+                : speech.say("reasons.possiblyPast", limit(reason));
     }
 
     /** The unit was just said; a temperature alone would read as a mere number. */
-    private static String limit(Reason reason) {
+    private String limit(Reason reason) {
         double limit = reason.limit().getAsDouble();
-        return series(reason) == Driver.TEMPERATURE
-                ? Levels.limit(Driver.TEMPERATURE, limit)
-                : "its limit of " + Levels.bareLimit(limit);
+        return series(reason) == Driver.TEMPERATURE ? levels.limit(Driver.TEMPERATURE, limit)
+                : toLimit("reasons.itsLimit", reason);
+    }
+
+    private String toLimit(String key, Reason reason) {
+        return speech.say(key, levels.bareLimit(series(reason), reason.limit().getAsDouble()));
     }
 
     private static boolean low(Reason reason) {
         return Levels.harmfulWhenLow(series(reason), reason.limit().getAsDouble());
     }
 
-    private static String belief(Reason reason) {
-        String side = low(reason) ? "above " : "below ";
+    private static String safeSide(Reason reason) {
+        return low(reason) ? "above" : "below";
+    }
+
+    private String belief(Reason reason) {
         if (isBeyond(reason, reason.previous())) {
-            return "It was beyond before; one reading is too few to be sure that it is " + side + limit(reason)
-                    + " again.";
+            return speech.say("reasons.oneIsTooFew." + safeSide(reason), limit(reason));
         }
-        return reason.value().getAsDouble() == 0 ? "Not certain to stay " + side + limit(reason) + "."
-                : "Likely beyond " + limit(reason) + " by now.";
+        return reason.value().getAsDouble() == 0 ? notSure(reason)
+                : speech.say("reasons.likelyBeyond", limit(reason));
+    }
+
+    private String notSure(Reason reason) {
+        return speech.say("reasons.notSure." + safeSide(reason), limit(reason));
     }
 
     private static boolean isBeyond(Reason reason, OptionalDouble level) {
@@ -103,44 +124,39 @@ final class LimitWording {
         };
     }
 
-    private String beyondLimit(Reason reason) {
-        if (reason.limit().isEmpty()) {
-            return "";
-        }
-        String side = low(reason) ? ", below its limit of " : ", beyond its limit of ";
-        return side + Levels.bareLimit(reason.limit().getAsDouble());
+    /** "Temperature 15.6 °C, close to its limit of 18, up 3.1 since Friday." */
+    private String lead(Reason reason, Optional<String> side) {
+        List<String> clauses = new ArrayList<>();
+        clauses.add(level(reason));
+        side.ifPresent(clauses::add);
+        change(reason).ifPresent(clauses::add);
+        return String.join(", ", clauses) + ".";
     }
 
-    private static String level(Reason reason) {
+    private String level(Reason reason) {
         Driver series = series(reason);
         return reason.value().isPresent()
-                ? Levels.name(series) + " " + Levels.read(series, reason.value().getAsDouble())
-                : Levels.name(series);
+                ? speech.say("levels.of", levels.name(series), levels.read(series, reason.value().getAsDouble()))
+                : levels.name(series);
     }
 
-    /** ", up 3.1 since Friday"; where levels are small, the level before says more: ", up from 0.3 on Friday". */
-    private String change(Reason reason) {
+    /** "up 3.1 since Friday"; where levels are small, the level before says more: "up from 0.3 on Friday". */
+    private Optional<String> change(Reason reason) {
         Driver series = series(reason);
         if (reason.change().isEmpty() || !Levels.shows(series, reason.change().getAsDouble())) {
-            return "";
+            return Optional.empty();
         }
         double change = reason.change().getAsDouble();
-        String direction = change > 0 ? ", up " : ", down ";
+        String key = "reasons.change." + (change > 0 ? "up" : "down");
         Optional<Instant> start = start(reason);
         if (Levels.isSmall(series) && reason.previous().isPresent()) {
-            return direction + "from " + Levels.bare(series, reason.previous().getAsDouble())
-                    + start.map(this::on).orElse("");
+            String before = levels.bare(series, reason.previous().getAsDouble());
+            return Optional.of(start.map(time -> speech.say(key + "FromOn", before, formats.when(time)))
+                    .orElseGet(() -> speech.say(key + "From", before)));
         }
-        return direction + Levels.bare(series, Math.abs(change))
-                + start.map(time -> " since " + formats.since(time)).orElse("");
-    }
-
-    private String on(Instant time) {
-        String since = formats.since(time);
-        if (since.contains(":")) {
-            return " at " + since;
-        }
-        return "yesterday".equals(since) ? " yesterday" : " on " + since;
+        String by = levels.difference(series, Math.abs(change));
+        return Optional.of(start.map(time -> speech.say(key + "Since", by, formats.since(time)))
+                .orElseGet(() -> speech.say(key, by)));
     }
 
     private Optional<Instant> start(Reason reason) {
@@ -152,7 +168,7 @@ final class LimitWording {
     }
 
     private String read(Reason reason) {
-        return reason.at().map(at -> " Read " + formats.moment(at) + ".").orElse("");
+        return reason.at().map(at -> speech.say("reasons.read", formats.moment(at))).orElse("");
     }
 
     private Instant ahead(double hours) {

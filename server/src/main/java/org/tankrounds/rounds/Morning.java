@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.util.Optional;
 import org.tankrounds.web.Formats;
 
 /**
@@ -20,10 +21,20 @@ record Morning(Instant asOf, ZoneId zone) {
     static final LocalTime AT = LocalTime.of(8, 0);
     private static final int FIRST_YEAR = 2000;
 
-    /** Why there is no such morning, in a sentence that says what to choose instead. */
+    /** There is no such morning. */
     static final class NoSuchMorning extends Exception {
-        NoSuchMorning(String sentence) {
-            super(sentence, null, false, false);
+        private final transient Optional<LocalDate> latest;
+
+        /** @param latest that can be chosen, of a morning to come; empty of what is no day */
+        private NoSuchMorning(Optional<LocalDate> latest) {
+            super(null, null, false, false);
+            this.latest = latest;
+        }
+
+        /** What to choose instead. */
+        String sentence(Formats formats) {
+            return latest.map(day -> formats.speech().say("morning.yetToCome", formats.longDate(day)))
+                    .orElseGet(() -> formats.speech().say("morning.noDay"));
         }
     }
 
@@ -31,8 +42,7 @@ record Morning(Instant asOf, ZoneId zone) {
     static Morning of(String text, ZoneId zone, Instant now) throws NoSuchMorning {
         Instant asOf = parsed(text.strip(), zone);
         if (asOf.isAfter(now)) {
-            throw new NoSuchMorning("That morning has yet to come: choose one up to "
-                    + Formats.fullDate(latest(zone, now).day()) + ".");
+            throw new NoSuchMorning(Optional.of(latest(zone, now).day()));
         }
         return new Morning(asOf, zone);
     }
@@ -54,7 +64,7 @@ record Morning(Instant asOf, ZoneId zone) {
         } catch (DateTimeException e) {
             // The same sentence says what is allowed.
         }
-        throw new NoSuchMorning("Choose a day from the year 2000 on, written like 2026-11-20.");
+        throw new NoSuchMorning(Optional.empty());
     }
 
     static Morning on(LocalDate day, ZoneId zone) {

@@ -11,6 +11,7 @@ import org.tankrounds.pages.RoundsPage;
 import org.tankrounds.rounds.PastMornings.Loaded;
 import org.tankrounds.rounds.PastMornings.PastTank;
 import org.tankrounds.web.Formats;
+import org.tankrounds.web.Speech;
 
 /** From a past morning to the page that prints it. Days are named as on that morning. */
 final class MorningPages {
@@ -18,18 +19,21 @@ final class MorningPages {
 
     private final Morning morning;
     private final Formats formats;
+    private final Speech speech;
     private final Instant now;
 
-    MorningPages(Morning morning, Instant now) {
+    MorningPages(Morning morning, Speech speech, Instant now) {
         this.morning = morning;
-        this.formats = new Formats(morning.zone(), morning.asOf());
+        this.formats = speech.formats(morning.zone(), morning.asOf());
+        this.speech = speech;
         this.now = now;
     }
 
-    /** The page without a board, where the day asked for cannot be shown. */
-    static MorningPage refused(String typed, String sentence, Morning latest) {
-        return new MorningPage("Past mornings", "", "", box(typed).withError(sentence),
-                turn(latest, "‹ "), null, List.of());
+    /** The page without a board, where the day asked for cannot be shown; the morning is the latest one. */
+    MorningPage refused(String typed, Morning.NoSuchMorning no) {
+        String past = speech.say("morning.past");
+        return new MorningPage(speech.titled(true, past), past, "", "", box(typed).withError(no.sentence(formats)),
+                turn(morning, "‹ "), null, List.of());
     }
 
     MorningPage page(Loaded loaded, List<PastTank> tanks) {
@@ -40,7 +44,9 @@ final class MorningPages {
                 group.key(), group.title(),
                 group.rows().stream().map(row -> row(row, byCode.get(row.code()))).toList())).toList();
         boolean empty = groups.isEmpty();
-        return new MorningPage(formats.full(morning.asOf()) + ": " + (empty ? "no rounds" : said.title()),
+        String answer = speech.say("morning.title", formats.full(morning.asOf()),
+                empty ? speech.say("morning.noRounds") : said.title());
+        return new MorningPage(answer, answer,
                 empty ? why(loaded) : said.lead(), empty ? "" : score(tanks),
                 box(morning.day().toString()), turn(morning.before(), "‹ "), after(), groups);
     }
@@ -51,9 +57,9 @@ final class MorningPages {
                 .collect(Collectors.toMap(tank -> tank.tank().tankId(), PastTank::forecast)), Map.of());
     }
 
-    private static String score(List<PastTank> tanks) {
+    private String score(List<PastTank> tanks) {
         return MorningScore.of(tanks.stream()
-                .map(tank -> new MorningScore.Scored(isToGoTo(tank), tank.then())).toList());
+                .map(tank -> new MorningScore.Scored(isToGoTo(tank), tank.then())).toList(), speech);
     }
 
     private static boolean isToGoTo(PastTank tank) {
@@ -63,18 +69,17 @@ final class MorningPages {
 
     private MorningPage.Row row(RoundsPage.Row said, PastTank tank) {
         Phrase then = new AftermathWording(formats).of(tank.then(), tank.forecast().forecast());
-        String bring = said.bring().isEmpty() ? "" : BringList.sentences(tank.forecast().acts());
+        String bring = said.bring().isEmpty() ? "" : new BringList(speech).sentences(tank.forecast().acts());
         return new MorningPage.Row(said, bring, then.lead(), then.rest(), tank.then().wentBeyond());
     }
 
     private String why(Loaded past) {
         if (past.season().isPresent() || past.firstDay().isEmpty()) {
-            return "No tank had eggs or a reading by that morning.";
+            return speech.say("morning.noTank");
         }
         return morning.day().isBefore(past.firstDay().get())
-                ? "That was before the season: the first one here began on "
-                        + Formats.fullDate(past.firstDay().get()) + "."
-                : "No season was on that morning.";
+                ? speech.say("morning.beforeSeason", formats.longDate(past.firstDay().get()))
+                : speech.say("morning.noSeason");
     }
 
     private MorningPage.Turn after() {
@@ -82,12 +87,11 @@ final class MorningPages {
         return after.asOf().isAfter(now) ? null : new MorningPage.Turn(label(after) + " ›", to(after));
     }
 
-    private static MorningPage.Turn turn(Morning morning, String before) {
+    private MorningPage.Turn turn(Morning morning, String before) {
         return new MorningPage.Turn(before + label(morning), to(morning));
     }
 
-    private static String label(Morning morning) {
-        Formats formats = new Formats(morning.zone(), morning.asOf());
+    private String label(Morning morning) {
         return formats.weekday(morning.asOf()) + " " + formats.shortDate(morning.asOf());
     }
 
@@ -95,7 +99,7 @@ final class MorningPages {
         return "/rounds?" + FIELD + "=" + morning.day();
     }
 
-    private static FormField box(String value) {
-        return FormField.text(FIELD, "Another morning", value).withType("date", "off");
+    private FormField box(String value) {
+        return FormField.text(FIELD, speech.say("morning.another"), value).withType("date", "off");
     }
 }

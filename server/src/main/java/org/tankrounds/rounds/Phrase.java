@@ -1,5 +1,8 @@
 package org.tankrounds.rounds;
 
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
 /**
  * One reason in words.
  *
@@ -12,7 +15,12 @@ record Phrase(String lead, String rest) {
         return new Phrase(lead, "");
     }
 
+    /** Sentences behind each other; those that are empty are left out. */
+    static String joined(String... sentences) {
+        return Stream.of(sentences).filter(sentence -> !sentence.isEmpty()).collect(Collectors.joining(" "));
+    }
+
     String whole() {
-        return rest.isEmpty() ? lead : lead + " " + rest;
+        return joined(lead, rest);
     }
 }

@@ -38,8 +38,8 @@ final class ReasonWording {
             case NO_READINGS -> silences.noReadings();
             case READING_SET_ASIDE -> silences.setAside(reason);
             case STEADY -> life.steady(reason);
-            case HATCH_EXPECTED -> life.expected("Hatch", reason);
-            case FIRST_FEEDING_EXPECTED -> life.expected("First feeding", reason);
+            case HATCH_EXPECTED -> life.hatch(reason);
+            case FIRST_FEEDING_EXPECTED -> life.firstFeeding(reason);
             case FEEDING_SINCE -> life.feedingSince(reason);
         };
     }

@@ -17,7 +17,6 @@ import org.tankrounds.places.TankRepository;
 import org.tankrounds.web.Assets;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.ETags;
-import org.tankrounds.web.Formats;
 import org.tankrounds.web.Pages;
 import org.tankrounds.web.Speech;
 
@@ -66,11 +65,12 @@ public final class RoundsHandlers {
             PastMornings.Loaded loaded = transactions.inChapter(caller.chapterId(),
                     tx -> mornings.load(tx, caller.chapterId(), morning, now));
             pages.show(ctx, "rounds/morning",
-                    new MorningPages(morning, now).page(loaded, mornings.workOut(loaded, now)));
+                    new MorningPages(morning, Speech.of(ctx), now).page(loaded, mornings.workOut(loaded, now)));
         } catch (Morning.NoSuchMorning e) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            pages.show(ctx, "rounds/morning", MorningPages.refused(
-                    ctx.queryParam(PAST), e.getMessage(), Morning.latest(caller.zone(), now)));
+            pages.show(ctx, "rounds/morning",
+                    new MorningPages(Morning.latest(caller.zone(), now), Speech.of(ctx), now)
+                            .refused(ctx.queryParam(PAST), e));
         }
     }
 
@@ -89,7 +89,7 @@ public final class RoundsHandlers {
             ctx.status(304);
             return;
         }
-        RoundsPages maker = new RoundsPages(new Formats(caller.zone(), now));
+        RoundsPages maker = new RoundsPages(Speech.of(ctx).formats(caller.zone(), now));
         pages.show(ctx, forTheCar ? "rounds/car" : "rounds/board", maker.page(board.get(),
                 ctx.res().getHeader("ETag"), MorningPages.to(Morning.latest(caller.zone(), now).before())));
     }

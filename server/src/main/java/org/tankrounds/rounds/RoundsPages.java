@@ -16,18 +16,22 @@ import org.tankrounds.pages.RoundsPage;
 import org.tankrounds.pages.SmallPicture;
 import org.tankrounds.readings.LastLook;
 import org.tankrounds.web.Formats;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Saying;
 
 /** From the board to the page that prints it. */
 final class RoundsPages {
     private static final Duration HORIZON = Duration.ofHours(Forecast.HORIZON_HOURS);
 
     private final Formats formats;
+    private final Speech speech;
     private final ReasonWording wording;
     private final Sparkline sparkline;
     private final SpreadWording spread;
 
     RoundsPages(Formats formats) {
         this.formats = formats;
+        this.speech = formats.speech();
         this.wording = new ReasonWording(formats);
         this.sparkline = new Sparkline(formats);
         this.spread = new SpreadWording(formats);
@@ -44,30 +48,39 @@ final class RoundsPages {
                 rows.add(row(entry, tier, place++, scales));
             }
             if (!rows.isEmpty()) {
-                groups.add(new RoundsPage.Group(tier.key(), tier.title(), tier.hint(), rows));
+                groups.add(new RoundsPage.Group(
+                        tier.key(), speech.say("board.tier." + tier.key()), hint(tier), rows));
             }
         }
-        return new RoundsPage(BoardHeading.of(board), lead(board), tag, past, formats.full(formats.now()), groups);
+        return new RoundsPage(new BoardHeading(speech).of(board), lead(board), tag, past, formats.full(formats.now()), groups);
     }
 
     private String lead(Board board) {
         if (board.all().isEmpty()) {
-            return "Tanks appear here as soon as they are added under Places.";
+            return speech.say("board.empty");
         }
         long schools = board.all().stream().map(entry -> entry.tank().room().schoolCode()).distinct().count();
         Instant until = board.all().stream().flatMap(entry -> entry.forecast().stream())
                 .map(row -> row.forecast().asOf()).max(Instant::compareTo).orElse(formats.now()).plus(HORIZON);
-        return Formats.count(board.all().size(), "tank") + " in " + Formats.count(schools, "school")
-                + ". Odds that the water goes beyond a limit by " + formats.day(until) + " " + formats.clock(until)
-                + " if nobody steps in.";
+        return speech.say("board.lead", speech.say("board.tanks", board.all().size()),
+                speech.say("board.schools", schools), formats.dayAndClock(until));
+    }
+
+    /** Why somebody is to go, or to ask. */
+    private String hint(Tier tier) {
+        return switch (tier) {
+            case GO_TODAY -> speech.say("board.hint.today");
+            case ASK_FOR_A_READING -> speech.say("board.hint.ask");
+            case GO_THIS_WEEK, NOTHING_NEEDED -> "";
+        };
     }
 
     private RoundsPage.Row row(Board.Entry entry, Tier tier, int place, Map<Driver, SeriesScale> scales) {
         String room = entry.tank().classroom() + " · " + Formats.significant(entry.tank().volumeL(), 3) + " L";
         if (entry.forecast().isEmpty()) {
             return new RoundsPage.Row(entry.tank().code(), place, entry.tank().school(), room,
-                    "Added just now.", "Its first forecast follows within a minute.", seen(entry), "", null, "", 0, false, "",
-                    "", "");
+                    speech.say("board.new"), speech.say("board.firstForecast"), seen(entry), "", null, "", 0, false,
+                    "", "", "");
         }
         TankForecast row = entry.forecast().get();
         List<Phrase> phrases = phrases(row.forecast(), tier);
@@ -75,14 +88,14 @@ final class RoundsPages {
         return new RoundsPage.Row(
                 entry.tank().code(), place, entry.tank().school(), room,
                 phrases.get(0).lead(),
-                (phrases.get(0).rest() + " " + (phrases.size() > 1 && entry.look().isEmpty() ? phrases.get(1).lead() : ""))
-                        .strip(),
+                Phrase.joined(phrases.get(0).rest(),
+                        phrases.size() > 1 && entry.look().isEmpty() ? phrases.get(1).lead() : ""),
                 seen(entry), entry.look().isPresent() ? "" : more(row, tier, phrases),
                 quiet ? null : picture(row, scales),
-                Formats.odds(row.forecast().chance()), Formats.tenths(row.forecast().chance()), !quiet,
+                formats.chance(row.forecast().chance()), Formats.tenths(row.forecast().chance()), !quiet,
                 row.ways().map(ways -> spread.brief(row.forecast(), ways, leading(row.forecast()))).orElse(""),
-                quiet ? "" : BringList.of(row.acts()),
-                row.lastLook().map(this::lastLook).orElse("never read"));
+                quiet ? "" : new BringList(speech).of(row.acts()),
+                row.lastLook().map(this::lastLook).orElseGet(() -> speech.say("board.neverRead")));
     }
 
     private String seen(Board.Entry entry) {
@@ -91,16 +104,16 @@ final class RoundsPages {
     }
 
     /** Somebody who asks for a reading had best ask for the one that tells most. */
-    private static String more(TankForecast row, Tier tier, List<Phrase> phrases) {
-        String narrows = tier == Tier.ASK_FOR_A_READING ? NarrowWording.reading(row) : "";
-        return narrows.isEmpty() && phrases.size() > 2 ? phrases.get(2).lead() : narrows;
+    private String more(TankForecast row, Tier tier, List<Phrase> phrases) {
+        Optional<Saying> narrows = tier == Tier.ASK_FOR_A_READING ? NarrowWording.reading(row) : Optional.empty();
+        return narrows.map(speech::say).orElseGet(() -> phrases.size() > 2 ? phrases.get(2).lead() : "");
     }
 
     /** A quiet tank needs few words; of the others, three reasons. */
     private List<Phrase> phrases(Forecast forecast, Tier tier) {
         List<Reason> reasons = forecast.reasons();
         if (reasons.isEmpty()) {
-            return List.of(Phrase.of(Levels.name(forecast.driver()) + " adds most."));
+            return List.of(Phrase.of(speech.say("reasons.addsMost", new Levels(speech).name(forecast.driver()))));
         }
         return wording.of(reasons.subList(0, Math.min(tier == Tier.NOTHING_NEEDED ? 2 : 3, reasons.size())));
     }

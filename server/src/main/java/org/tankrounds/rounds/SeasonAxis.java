@@ -77,7 +77,7 @@ final class SeasonAxis {
             day = day.plusDays(step);
         }
         boolean isPast = nowX == WIDTH;
-        ticks.add(new Tick(percent(nowX), "now", isPast ? "end" : "middle"));
+        ticks.add(new Tick(percent(nowX), formats.speech().say("pictures.now"), isPast ? "end" : "middle"));
         if (!isPast) {
             Instant end = now.plus(Duration.ofHours(Forecast.HORIZON_HOURS));
             ticks.add(new Tick(percent(WIDTH), formats.weekdayAndClock(end), "end"));

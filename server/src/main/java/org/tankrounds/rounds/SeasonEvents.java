@@ -10,6 +10,7 @@ import org.tankrounds.fish.Development;
 import org.tankrounds.pages.TankPage.Event;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.web.Formats;
+import org.tankrounds.web.Speech;
 
 /** What happened besides readings: water changes, deaths, the begin of feeding. */
 final class SeasonEvents {
@@ -22,23 +23,25 @@ final class SeasonEvents {
     /** Left to right, which is also the order in which they are read out. */
     static List<Event> of(
             List<Observation> observations, Optional<Development> development, SeasonAxis axis, Formats formats) {
+        Speech speech = formats.speech();
         List<Map.Entry<Double, Event>> events = new ArrayList<>();
         for (Observation done : observations) {
             if (done.at().isBefore(axis.from())) {
                 continue;
             }
             if (done.analyte() == Analyte.WATER_CHANGE && done.value() > 0) {
-                add(events, axis.x(done.at()), CHANGE, "water change " + Formats.significant(done.value(), 2) + " %, "
-                        + formats.shortDate(done.at()));
+                add(events, axis.x(done.at()), CHANGE, speech.say("pictures.event.change",
+                        Formats.significant(done.value(), 2), formats.shortDate(done.at())));
             } else if (done.analyte() == Analyte.DEATHS && done.value() > 0) {
-                add(events, axis.x(done.at()), DEATHS, Formats.number(done.value(), 0) + " found dead, "
-                        + formats.shortDate(done.at()));
+                add(events, axis.x(done.at()), DEATHS, speech.say("pictures.event.dead",
+                        Math.round(done.value()), formats.shortDate(done.at())));
             }
         }
         development.filter(lot -> lot.firstFeedingAt().isAfter(axis.from()))
                 .map(Development::firstFeedingAt)
                 .filter(at -> axis.x(at) <= SeasonAxis.WIDTH)
-                .ifPresent(at -> add(events, axis.x(at), FEEDING, "first feeding, " + formats.shortDate(at)));
+                .ifPresent(at -> add(events, axis.x(at), FEEDING,
+                        speech.say("pictures.event.firstFeeding", formats.shortDate(at))));
         return events.stream().sorted(Comparator.comparingDouble(Map.Entry::getKey)).map(Map.Entry::getValue).toList();
     }
 

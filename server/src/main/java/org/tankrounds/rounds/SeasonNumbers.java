@@ -17,12 +17,13 @@ final class SeasonNumbers {
     private SeasonNumbers() {}
 
     static Numbers of(List<SeasonSeries> series, Instant from, Formats formats) {
+        Levels levels = new Levels(formats.speech());
         Map<Instant, String[]> rows = new TreeMap<>(Comparator.reverseOrder());
         List<SeasonSeries> read = series.stream().filter(one -> !one.points().isEmpty()).toList();
         for (int i = 0; i < read.size(); i++) {
             for (SeriesPoint point : read.get(i).drawn(from)) {
                 rows.computeIfAbsent(point.at(), at -> new String[read.size()])[i] =
-                        point.notDetected() ? "not detected" : read.get(i).bare(point.value());
+                        point.notDetected() ? levels.notDetected() : levels.bare(read.get(i).code(), point.value());
             }
         }
         List<NumbersRow> printed = new ArrayList<>();
@@ -33,8 +34,7 @@ final class SeasonNumbers {
             }
             printed.add(new NumbersRow(formats.full(row.getKey()), cells));
         });
-        List<String> columns = read.stream()
-                .map(one -> one.unit().isEmpty() ? one.name() : one.name() + ", " + one.unit()).toList();
+        List<String> columns = read.stream().map(one -> levels.nameAndUnit(one.code())).toList();
         return new Numbers(columns, printed);
     }
 }

@@ -8,11 +8,13 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.FanPoint;
 import org.tankrounds.forecast.SeriesForecast;
 import org.tankrounds.pages.SeasonChart;
 import org.tankrounds.pages.SeasonChart.Tick;
 import org.tankrounds.web.Formats;
+import org.tankrounds.web.Speech;
 
 /** Draws the series of a tank over the season. */
 final class SeasonPictures {
@@ -20,10 +22,14 @@ final class SeasonPictures {
     private static final int MOST_TICKS = 4;
 
     private final Formats formats;
+    private final Speech speech;
+    private final Levels levels;
     private final SeasonAxis axis;
 
     SeasonPictures(Formats formats, SeasonAxis axis) {
         this.formats = formats;
+        this.speech = formats.speech();
+        this.levels = new Levels(speech);
         this.axis = axis;
     }
 
@@ -36,8 +42,8 @@ final class SeasonPictures {
                 fan.stream().flatMap(point -> Stream.of(point.q25(), point.q75()))).toList());
         DoubleUnaryOperator y = level -> scale.y(level, HEIGHT);
         List<String> lines = Runs.of(drawn).stream().filter(run -> run.size() > 1).map(run -> line(run, y)).toList();
-        return new SeasonChart(series.name(), series.unit(), newest(series), alternative(series, points, fan), HEIGHT,
-                ticks(scale), lines, dots(drawn, false, y), dots(drawn, true, y),
+        return new SeasonChart(levels.nameAndUnit(series.code()), newest(series), alternative(series, points, fan),
+                HEIGHT, ticks(shown(series, scale)), lines, dots(drawn, false, y), dots(drawn, true, y),
                 Fan.wide(fan, axis::ahead, y), Fan.narrow(fan, axis::ahead, y),
                 series.limits().stream().map(steps -> limit(steps, y)).toList(),
                 new SvgPath().to(axis.nowX(), 0).to(axis.nowX(), HEIGHT).data());
@@ -72,25 +78,35 @@ final class SeasonPictures {
 
     private String newest(SeasonSeries series) {
         if (series.points().isEmpty()) {
-            return "not read";
+            return speech.say("pictures.notRead");
         }
         SeriesPoint last = series.points().get(series.points().size() - 1);
-        return (last.notDetected() ? "not detected" : series.text(last.value())) + ", " + formats.moment(last.at());
+        return (last.notDetected() ? levels.notDetected() : levels.withUnit(series.code(), last.value())) + ", "
+                + formats.moment(last.at());
+    }
+
+    /** The same heights on the reader's scale, where numbers are to be round. */
+    private SeriesScale shown(SeasonSeries series, SeriesScale scale) {
+        return series.driver().equals(Optional.of(Driver.TEMPERATURE))
+                ? new SeriesScale(speech.scale().of(scale.low()), speech.scale().of(scale.high())) : scale;
     }
 
     private String alternative(SeasonSeries series, List<SeriesPoint> points, List<FanPoint> fan) {
+        String code = series.code();
         List<String> parts = new ArrayList<>();
-        parts.add(series.name() + ": " + newest(series));
+        parts.add(speech.say("pictures.season.newest", levels.name(code), newest(series)));
         if (points.size() > 1) {
             double least = points.stream().mapToDouble(SeriesPoint::value).min().orElseThrow();
             double most = points.stream().mapToDouble(SeriesPoint::value).max().orElseThrow();
-            parts.add(Formats.count(points.size(), "reading") + " between " + series.bare(least) + " and "
-                    + series.text(most));
+            parts.add(speech.say("pictures.season.read", points.size(), levels.bare(code, least),
+                    levels.withUnit(code, most)));
         }
-        series.limits().forEach(steps -> parts.add("limit now " + series.text(atNow(steps))));
+        series.driver().ifPresent(driver -> series.limits().forEach(steps -> parts.add(
+                speech.say("pictures.season.limit", levels.limit(driver, atNow(steps))))));
         if (!fan.isEmpty()) {
             FanPoint end = fan.get(fan.size() - 1);
-            parts.add("in 72 hours most likely " + series.bare(end.q25()) + " to " + series.text(end.q75()));
+            parts.add(speech.say("pictures.season.ahead", levels.bare(code, end.q25()),
+                    levels.withUnit(code, end.q75())));
         }
         return String.join("; ", parts) + ".";
     }

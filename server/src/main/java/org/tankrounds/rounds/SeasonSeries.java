@@ -11,7 +11,6 @@ import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Limits;
 import org.tankrounds.forecast.SeriesForecast;
 import org.tankrounds.water.Analyte;
-import org.tankrounds.web.Formats;
 
 /**
  * A series of the tank page: one of those with limits and a forecast, or one that only explains them.
@@ -21,7 +20,7 @@ import org.tankrounds.web.Formats;
  * @param limits each a line that may step where the fish begin to feed
  */
 record SeasonSeries(
-        String code, String name, String unit, Optional<Driver> driver, SeriesScale scale, List<SeriesPoint> points,
+        String code, Optional<Driver> driver, SeriesScale scale, List<SeriesPoint> points,
         Optional<SeriesForecast> forecast, List<List<LimitStep>> limits) {
 
     /** A limit from a moment on. */
@@ -30,26 +29,18 @@ record SeasonSeries(
     static SeasonSeries of(
             Driver driver, List<SeriesPoint> points, Optional<SeriesForecast> forecast, Instant from,
             Optional<Development> development) {
-        return new SeasonSeries(driver.code(), Levels.name(driver), Levels.unit(driver), Optional.of(driver),
+        return new SeasonSeries(driver.code(), Optional.of(driver),
                 SeriesScale.usual(driver), points, forecast, limits(driver, forecast, from, development));
     }
 
-    static SeasonSeries of(Analyte analyte, String name, double usualHigh, List<SeriesPoint> points) {
-        return new SeasonSeries(analyte.code(), name, analyte.unitLabel(), Optional.empty(),
+    static SeasonSeries of(Analyte analyte, double usualHigh, List<SeriesPoint> points) {
+        return new SeasonSeries(analyte.code(), Optional.empty(),
                 new SeriesScale(0, usualHigh), points, Optional.empty(), List.of());
     }
 
     /** What a picture shows of it: a probe's readings as hourly means. */
     List<SeriesPoint> drawn(Instant from) {
         return Means.of(points.stream().filter(point -> !point.at().isBefore(from)).toList(), Means.HOUR);
-    }
-
-    String bare(double level) {
-        return driver.map(series -> Levels.bare(series, level)).orElse(Formats.significant(level, 2));
-    }
-
-    String text(double level) {
-        return unit.isEmpty() ? bare(level) : bare(level) + " " + unit;
     }
 
     private static List<List<LimitStep>> limits(

@@ -10,6 +10,7 @@ final class SeenWording {
     private SeenWording() {}
 
     static String sentence(Look look, Stage stage, Formats formats) {
-        return "The class saw fish " + LookWording.list(look.worries(stage)) + ", " + formats.moment(look.seenAt()) + ".";
+        return formats.speech().say("reasons.seen", LookWording.list(look.worries(stage), formats.speech().words()),
+                formats.moment(look.seenAt()));
     }
 }

@@ -11,6 +11,7 @@ import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.SeriesForecast;
 import org.tankrounds.pages.SmallPicture;
 import org.tankrounds.web.Formats;
+import org.tankrounds.web.Speech;
 
 /** The small picture of a row: ten days back, 72 hours ahead, the same for every tank. */
 final class Sparkline {
@@ -21,9 +22,13 @@ final class Sparkline {
     private static final int DOTS_UP_TO = 25;
 
     private final Formats formats;
+    private final Speech speech;
+    private final Levels wording;
 
     Sparkline(Formats formats) {
         this.formats = formats;
+        this.speech = formats.speech();
+        this.wording = new Levels(speech);
     }
 
     /** Levels that a scale common to all rows has to show. */
@@ -72,40 +77,46 @@ final class Sparkline {
     }
 
     /**
-     * "Temperature: 15.6 °C, read today 7:52, between 11.2 and 15.6 in ten days. Limit 18 °C. In 72 hours 16
-     * to 21."
+     * "Temperature: 15.6 °C, read today 7:52, between 11.2 and 15.6 °C in ten days. Limit 18 °C. In 72 hours most
+     * likely 16.0 to 21.0 °C."
      */
     private String alternative(List<SeriesPoint> all, SeriesForecast series, Instant now) {
-        List<SeriesPoint> points = all.stream().filter(point -> !point.at().isAfter(now)).toList();
         Driver driver = series.series();
-        StringBuilder text = new StringBuilder(Levels.name(driver)).append(": ");
-        if (points.isEmpty()) {
-            text.append("not read in ten days");
-        } else {
-            SeriesPoint last = points.get(points.size() - 1);
-            text.append(last.notDetected() ? "not detected" : Levels.withUnit(driver, last.value()))
-                    .append(", read ").append(formats.moment(last.at()));
-            double least = points.stream().mapToDouble(SeriesPoint::value).min().orElseThrow();
-            double most = points.stream().mapToDouble(SeriesPoint::value).max().orElseThrow();
-            text.append(", between ").append(Levels.bare(driver, least)).append(" and ")
-                    .append(Levels.withUnit(driver, most)).append(" in ten days");
+        List<SeriesPoint> points = all.stream().filter(point -> !point.at().isAfter(now)).toList();
+        String read = points.isEmpty() ? speech.say("pictures.row.unread", wording.name(driver)) : read(points, driver);
+        String limit = series.limit().isEmpty() ? ""
+                : speech.say("pictures.row.limit", wording.limit(driver, series.limit().getAsDouble()));
+        return Phrase.joined(read, limit, ahead(series), later(all.subList(points.size(), all.size()), driver));
+    }
+
+    private String read(List<SeriesPoint> points, Driver driver) {
+        SeriesPoint last = points.get(points.size() - 1);
+        return speech.say("pictures.row.read", wording.name(driver),
+                last.notDetected() ? wording.notDetected() : wording.withUnit(driver, last.value()),
+                formats.moment(last.at()), wording.bare(driver, least(points)),
+                wording.withUnit(driver, most(points)));
+    }
+
+    private String ahead(SeriesForecast series) {
+        if (series.fan().isEmpty()) {
+            return "";
         }
-        series.limit().ifPresent(limit -> text.append(". Limit ").append(Levels.limit(driver, limit)));
-        if (!series.fan().isEmpty()) {
-            FanPoint end = series.fan().get(series.fan().size() - 1);
-            text.append(". In 72 hours most likely ").append(Levels.bare(driver, end.q25())).append(" to ")
-                    .append(Levels.withUnit(driver, end.q75()));
-        }
-        return text.append('.').append(later(all.subList(points.size(), all.size()), driver)).toString();
+        FanPoint end = series.fan().get(series.fan().size() - 1);
+        return speech.say("pictures.row.ahead", wording.bare(series.series(), end.q25()),
+                wording.withUnit(series.series(), end.q75()));
     }
 
     /** Of a past morning, what was read since. */
-    private static String later(List<SeriesPoint> points, Driver driver) {
-        if (points.isEmpty()) {
-            return "";
-        }
-        double least = points.stream().mapToDouble(SeriesPoint::value).min().orElseThrow();
-        double most = points.stream().mapToDouble(SeriesPoint::value).max().orElseThrow();
-        return " Then read: " + Levels.bare(driver, least) + " to " + Levels.withUnit(driver, most) + ".";
+    private String later(List<SeriesPoint> points, Driver driver) {
+        return points.isEmpty() ? "" : speech.say("pictures.row.later", wording.bare(driver, least(points)),
+                wording.withUnit(driver, most(points)));
+    }
+
+    private static double least(List<SeriesPoint> points) {
+        return points.stream().mapToDouble(SeriesPoint::value).min().orElseThrow();
+    }
+
+    private static double most(List<SeriesPoint> points) {
+        return points.stream().mapToDouble(SeriesPoint::value).max().orElseThrow();
     }
 }

@@ -73,7 +73,7 @@ public final class TankHandlers {
             Tank tank = tanks.get(tx, caller, ctx.pathParam("tank"));
             return known(tx, caller.chapterId(), tank, Optional.ofNullable(ctx.queryParam("saved")), now);
         });
-        TankPages maker = new TankPages(caller, new Formats(known.tank().zone(), now));
+        TankPages maker = new TankPages(caller, Speech.of(ctx).formats(known.tank().zone(), now));
         pages.show(ctx, "tanks/tank", maker.page(known, TWO_WEEKS.equals(ctx.queryParam("span"))));
     }
 
@@ -86,7 +86,7 @@ public final class TankHandlers {
             Optional<TankForecast> forecast = forecasts.find(tx, caller.chapterId(), tank.tankId());
             TankInput input = inputs.load(tx, caller.chapterId(), tank, now);
             Instant asOf = forecast.map(row -> row.forecast().asOf()).orElse(now);
-            return SeriesJson.of(TankSeason.of(input, forecast, now), asOf);
+            return new SeriesJson(Speech.of(ctx)).of(TankSeason.of(input, forecast, now), asOf);
         });
         ctx.contentType("application/json").result(json.writeValueAsBytes(body));
     }
@@ -117,23 +117,25 @@ public final class TankHandlers {
     public void list(Context ctx) {
         Caller caller = Caller.of(ctx);
         Instant now = clock.instant();
+        Speech speech = Speech.of(ctx);
         List<MyTanksPage.Entry> entries = transactions.inChapter(caller.chapterId(), tx ->
                 tanks.list(tx, caller).stream()
-                        .map(tank -> entry(tank, forecasts.find(tx, caller.chapterId(), tank.tankId()), now))
+                        .map(tank -> entry(tank, forecasts.find(tx, caller.chapterId(), tank.tankId()),
+                                speech.formats(tank.zone(), now)))
                         .toList());
         if (entries.size() == 1) {
             ctx.redirect(entries.get(0).to(), HttpStatus.SEE_OTHER);
             return;
         }
         pages.show(ctx, "tanks/mine", new MyTanksPage(
-                entries.isEmpty() ? "No tank is yours yet" : "My tanks", entries));
+                speech.say(entries.isEmpty() ? "tank.mine.none" : "frame.myTanks"), entries));
     }
 
-    private static MyTanksPage.Entry entry(Tank tank, Optional<TankForecast> forecast, Instant now) {
-        Formats formats = new Formats(tank.zone(), now);
+    private static MyTanksPage.Entry entry(Tank tank, Optional<TankForecast> forecast, Formats formats) {
+        Speech speech = formats.speech();
         String last = forecast.flatMap(TankForecast::lastLook)
-                .map(look -> "Last reading " + formats.moment(look.at()) + ".")
-                .orElse("No reading yet.");
+                .map(look -> speech.say("tank.mine.lastReading", formats.moment(look.at())))
+                .orElseGet(() -> speech.say("tank.mine.noReading"));
         return new MyTanksPage.Entry(
                 tank.code(), tank.school(), new TankHeading(formats).of(tank, forecast), last);
     }

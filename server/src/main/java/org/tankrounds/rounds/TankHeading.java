@@ -8,72 +8,88 @@ import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.Reason;
 import org.tankrounds.places.Tank;
 import org.tankrounds.web.Formats;
+import org.tankrounds.web.Speech;
 
 /** A tank's answer in one line: "Room 12: 18 °C by tonight, 9 in 10". */
 final class TankHeading {
     private final Formats formats;
+    private final Speech speech;
+    private final Levels levels;
 
     TankHeading(Formats formats) {
         this.formats = formats;
+        this.speech = formats.speech();
+        this.levels = new Levels(speech);
     }
 
     String of(Tank tank, Optional<TankForecast> row) {
-        if (row.isEmpty()) {
-            return tank.classroom() + ": its first forecast follows within a minute";
-        }
-        Forecast forecast = row.get().forecast();
-        String what = switch (Tier.of(forecast)) {
-            case GO_TODAY -> trouble(forecast) + ", " + Formats.odds(forecast.chance());
+        return speech.say("tank.heading", tank.classroom(), row.map(held -> what(held.forecast()))
+                .orElseGet(() -> speech.say("tank.heading.first")));
+    }
+
+    private String what(Forecast forecast) {
+        return switch (Tier.of(forecast)) {
+            case GO_TODAY -> withChance(forecast);
             case GO_THIS_WEEK -> forecast.chance() < Tier.THIS_WEEK_CHANCE
-                    ? "alkalinity nearly used up"
-                    : trouble(forecast) + ", " + Formats.odds(forecast.chance());
+                    ? speech.say("tank.heading.alkalinity") : withChance(forecast);
             case ASK_FOR_A_READING -> question(forecast);
-            case NOTHING_NEEDED -> "nothing needed";
+            case NOTHING_NEEDED -> speech.say("tank.heading.nothing");
         };
-        return tank.classroom() + ": " + what;
+    }
+
+    private String withChance(Forecast forecast) {
+        return speech.say("tank.heading.withChance", trouble(forecast), formats.chance(forecast.chance()));
     }
 
     private String trouble(Forecast forecast) {
-        Optional<Reason> reason = forecast.reasons().stream()
-                .filter(candidate -> candidate.driver().equals(Optional.of(forecast.driver())))
-                .findFirst();
-        if (forecast.driver() == Driver.DEATHS) {
+        Driver driver = forecast.driver();
+        if (driver == Driver.DEATHS) {
             return deaths(forecast);
         }
-        String name = Levels.inSentence(forecast.driver());
-        if (reason.isEmpty() || reason.get().limit().isEmpty()) {
-            return name + " may pass its limit";
-        }
-        double limit = reason.get().limit().getAsDouble();
-        if (reason.get().kind() == Reason.Kind.BEYOND_LIMIT) {
-            return name + (Levels.harmfulWhenLow(forecast.driver(), limit) ? " below " : " over ")
-                    + Levels.limit(forecast.driver(), limit)
-                    + (reason.get().hoursToLimit().orElse(1) == 0 ? " now" : " when last read");
-        }
-        String level = forecast.driver() == Driver.TEMPERATURE
-                ? Levels.limit(forecast.driver(), limit)
-                : name + " " + Levels.limit(forecast.driver(), limit);
-        return reason.get().hoursToLimit().isPresent()
-                ? level + " by " + formats.by(ahead(reason.get().hoursToLimit().getAsDouble()))
-                : level + " possible within three days";
+        Optional<Reason> reason = forecast.reasons().stream()
+                .filter(candidate -> candidate.driver().equals(Optional.of(driver)))
+                .findFirst().filter(first -> first.limit().isPresent());
+        return reason.map(first -> toLimit(driver, first, first.limit().getAsDouble()))
+                .orElseGet(() -> speech.say("tank.heading.mayPass", levels.inSentence(driver)));
     }
 
-    private static String question(Forecast forecast) {
+    private String toLimit(Driver driver, Reason reason, double limit) {
+        String level = levels.limit(driver, limit);
+        if (reason.kind() == Reason.Kind.BEYOND_LIMIT) {
+            return speech.say(beyond(Levels.harmfulWhenLow(driver, limit), reason.hoursToLimit().orElse(1) == 0),
+                    levels.inSentence(driver), level);
+        }
+        String named = driver == Driver.TEMPERATURE ? level
+                : speech.say("levels.of", levels.inSentence(driver), level);
+        return reason.hoursToLimit().isPresent()
+                ? speech.say("tank.heading.by", named, formats.by(ahead(reason.hoursToLimit().getAsDouble())))
+                : speech.say("tank.heading.possible", named);
+    }
+
+    private static String beyond(boolean low, boolean now) {
+        if (low) {
+            return now ? "tank.heading.belowNow" : "tank.heading.belowLast";
+        }
+        return now ? "tank.heading.overNow" : "tank.heading.overLast";
+    }
+
+    private String question(Forecast forecast) {
         if (Tier.diesUnexplained(forecast)) {
             return deaths(forecast);
         }
-        return Tier.awaitsAnother(forecast) ? "a reading to confirm" : silence(forecast);
+        return Tier.awaitsAnother(forecast) ? speech.say("tank.heading.toConfirm") : silence(forecast);
     }
 
-    private static String deaths(Forecast forecast) {
+    private String deaths(Forecast forecast) {
         return forecast.reasons().stream().filter(reason -> reason.kind() == Reason.Kind.DEATHS).findFirst()
-                .map(reason -> reason.count().orElse(0) + " found dead").orElse("deaths");
+                .map(reason -> speech.say("tank.heading.dead", reason.count().orElse(0)))
+                .orElseGet(() -> levels.inSentence(Driver.DEATHS));
     }
 
-    private static String silence(Forecast forecast) {
+    private String silence(Forecast forecast) {
         return forecast.readingAgeHours().isPresent()
-                ? "nothing heard for " + Formats.span(forecast.readingAgeHours().getAsDouble())
-                : "nobody has read it yet";
+                ? speech.say("tank.heading.silent", formats.lasting(forecast.readingAgeHours().getAsDouble()))
+                : speech.say("tank.heading.unread");
     }
 
     private Instant ahead(double hours) {

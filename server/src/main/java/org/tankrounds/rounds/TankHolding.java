@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.fish.Development;
@@ -13,21 +14,23 @@ import org.tankrounds.pages.TankPage.Fact;
 import org.tankrounds.places.Tank;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.web.Formats;
+import org.tankrounds.web.Speech;
 
 /** What is taken for true about a tank, each with who said so, when it was read, or that nobody said. */
 final class TankHolding {
-    static final String ASSUMED = "assumed: nobody has said";
-    static final String TOLD = "told by the coordinator";
     /** Older than this, what tanks of its age show has taken the readings' place. */
     private static final Duration STILL_TELLS = Duration.ofDays(21);
     private static final double SURE = 0.05;
+    private static final String OTHER = "other";
 
     private final Formats formats;
+    private final Speech speech;
     private final FishHolding fish;
     private final WaterHolding water;
 
     TankHolding(Formats formats) {
         this.formats = formats;
+        this.speech = formats.speech();
         this.fish = new FishHolding(formats);
         this.water = new WaterHolding(formats);
     }
@@ -46,42 +49,43 @@ final class TankHolding {
 
     private Fact chiller(TankInput input, Held held) {
         double stopped = held.stoppedChance();
-        String holds = "holds " + Formats.number(held.setPointC(), 1) + " °C when it runs";
-        String text = stopped < SURE ? "working, " + holds
-                : "stopped or too weak, " + Formats.odds(stopped) + "; " + holds;
+        String holds = formats.temperature(held.setPointC(), 1);
+        String text = stopped < SURE ? speech.say("tank.held.chiller.works", holds)
+                : speech.say("tank.held.chiller.stopped", formats.chance(stopped), holds);
         String set = input.tank().chillerSetPointC().stream()
-                .mapToObj(setPoint -> "set to " + Formats.number(setPoint, 1) + " °C, " + TOLD).findFirst()
-                .orElse("set-point " + ASSUMED);
+                .mapToObj(setPoint -> speech.say("tank.held.chiller.set", formats.temperature(setPoint, 1)))
+                .findFirst().orElseGet(() -> speech.say("tank.held.chiller.notSet"));
         String read = newest(input, Analyte.TEMPERATURE)
-                .map(reading -> "from temperatures, last read " + formats.dayRead(reading.at()))
-                .orElse("assumed: no temperature read");
-        return new Fact("Chiller", text, read + "; " + set);
+                .map(reading -> speech.say("tank.held.chiller.read", formats.dayRead(reading.at())))
+                .orElseGet(() -> speech.say("tank.held.chiller.notRead"));
+        return new Fact(speech.say("tank.held.chiller"), text, clauses(List.of(read, set)));
     }
 
     private Fact filter(TankInput input, Held held) {
-        return new Fact("Filter", ripeness(held.filter()), basisOfFilter(input) + kind(input.tank()));
+        Tank tank = input.tank();
+        List<String> basis = new ArrayList<>();
+        basis.add(basisOfFilter(input));
+        if (!tank.filterKind().equals(OTHER)) {
+            basis.add(speech.say("tank.held.kind." + tank.filterKind()));
+        }
+        tank.filterStartedOn().map(day -> formats.date(day.atStartOfDay(tank.zone()).toInstant()))
+                .ifPresent(day -> basis.add(speech.say("tank.held.filter.fedSince", day)));
+        return new Fact(speech.say("tank.held.filter"), ripeness(held.filter()), clauses(basis));
     }
 
-    private static String ripeness(Ripeness filter) {
-        return switch (filter) {
-            case UNFED -> "little to live on before the fish feed";
-            case BEHIND -> "behind the feed: ammonia is not kept down";
-            case HALF_RIPE -> "half ripe: ammonia is kept down, nitrite not yet";
-            case RIPE -> "keeps up with the feed";
-        };
+    private String ripeness(Ripeness filter) {
+        return speech.say("tank.held.filter." + filter.name().toLowerCase(Locale.ROOT));
     }
 
     private String basisOfFilter(TankInput input) {
         Optional<Instant> read = newest(input, Analyte.TOTAL_AMMONIA).or(() -> newest(input, Analyte.NITRITE))
                 .map(Observation::at).filter(at -> at.isAfter(formats.now().minus(STILL_TELLS)));
-        return read.map(at -> "from ammonia and nitrite, last read " + formats.dayRead(at))
-                .orElse("assumed from the fish's age: ammonia not read lately");
+        return read.map(at -> speech.say("tank.held.filter.read", formats.dayRead(at)))
+                .orElseGet(() -> speech.say("tank.held.filter.notRead"));
     }
 
-    private String kind(Tank tank) {
-        String kind = tank.filterKind().equals("other") ? "" : "; " + tank.filterKind().replace('_', ' ');
-        return kind + tank.filterStartedOn().map(day -> "; fed since "
-                + formats.date(day.atStartOfDay(tank.zone()).toInstant()) + ", " + TOLD).orElse("");
+    static String clauses(List<String> clauses) {
+        return String.join("; ", clauses);
     }
 
     static Optional<Observation> newest(TankInput input, Analyte analyte) {

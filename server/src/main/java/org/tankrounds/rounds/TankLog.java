@@ -10,16 +10,19 @@ import org.tankrounds.readings.EnteredValue;
 import org.tankrounds.readings.DeviceDay;
 import org.tankrounds.readings.Reading;
 import org.tankrounds.readings.Wording;
-import org.tankrounds.water.Analyte;
 import org.tankrounds.web.Formats;
-import org.tankrounds.words.Words;
+import org.tankrounds.web.Speech;
 
 /** Readings as they were written down, for the tank's log. */
 final class TankLog {
+    private static final int FIRST_VERSION = 1;
+
     private final Formats formats;
+    private final Speech speech;
 
     TankLog(Formats formats) {
         this.formats = formats;
+        this.speech = formats.speech();
     }
 
     /** Readings and the sums of a device's days, newest first. */
@@ -37,47 +40,45 @@ final class TankLog {
         return new LogRow(
                 formats.full(reading.measuredAt()),
                 reading.by().orElseGet(() -> writer(reading)),
-                reading.values().stream().map(TankLog::value).collect(Collectors.joining(", ")),
+                reading.values().stream().map(this::value).collect(Collectors.joining(", ")),
                 reading.note().orElse(""),
                 marks(reading),
-                mayCorrect ? "/tanks/" + tankCode + "/readings/" + reading.code() : "", "Correct", "");
+                mayCorrect ? "/tanks/" + tankCode + "/readings/" + reading.code() : "",
+                speech.say("tank.log.correct"), "");
     }
 
-    private static String writer(Reading reading) {
+    private String writer(Reading reading) {
         if (reading.cardId().isPresent()) {
-            return "the class";
+            return speech.say("tank.log.theClass");
         }
         if (reading.fileId().isPresent()) {
-            return "logger file";
+            return speech.say("tank.log.loggerFile");
         }
         if (reading.channel().equals(Reading.CHANNEL_PROBE)) {
-            return "probe";
+            return speech.say("tank.log.probe");
         }
-        return reading.personId().isPresent() ? "" : "by script";
+        return reading.personId().isPresent() ? "" : speech.say("tank.log.byScript");
     }
 
-    private static String value(EnteredValue entered) {
-        Words words = Words.english();
-        return words.say(Wording.inSentence(entered.analyte())) + " " + words.say(Wording.value(entered));
+    private String value(EnteredValue entered) {
+        return speech.say("tank.log.value", Wording.inSentence(entered.analyte()), Wording.value(entered));
     }
 
-    private static String marks(Reading reading) {
+    private String marks(Reading reading) {
         List<String> marks = new ArrayList<>();
         reading.flags().forEach(flag -> marks.add(mark(flag)));
-        if (reading.version() > 1) {
-            marks.add("corrected " + (reading.version() == 2 ? "once" : reading.version() - 1 + " times"));
+        if (reading.version() > FIRST_VERSION) {
+            marks.add(speech.say("tank.mark.corrected", reading.version() - FIRST_VERSION));
         }
         return String.join(", ", marks);
     }
 
     /** "unlikely:ph" becomes "pH unlikely"; "time_doubtful" becomes "time doubtful". */
-    private static String mark(String flag) {
+    private String mark(String flag) {
         int colon = flag.indexOf(':');
         if (colon < 0) {
-            return flag.replace('_', ' ');
+            return speech.say("tank.mark." + flag);
         }
-        String code = flag.substring(colon + 1);
-        return Analyte.ofCode(code).map(analyte -> Analytes.inSentence(code)).orElse(code)
-                + " " + flag.substring(0, colon).replace('_', ' ');
+        return speech.say("tank.mark." + flag.substring(0, colon), new Levels(speech).asked(flag.substring(colon + 1)));
     }
 }

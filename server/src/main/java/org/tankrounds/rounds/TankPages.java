@@ -14,19 +14,17 @@ import org.tankrounds.pages.TankPage;
 import org.tankrounds.pages.WaysPicture;
 import org.tankrounds.places.Tank;
 import org.tankrounds.readings.DeviceDay;
+import org.tankrounds.readings.LastLook;
 import org.tankrounds.readings.Reading;
 import org.tankrounds.tasks.Task;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Formats;
 import org.tankrounds.web.Role;
+import org.tankrounds.web.Speech;
 
 /** From what is known of a tank to its page. */
 final class TankPages {
     private static final Duration TWO_WEEKS = Duration.ofDays(14);
-    private static final String CAPTION = "Dots are readings, hollow where nothing was detected; a line without dots "
-            + "is a probe’s hourly mean; gaps are more than three days without a reading. Bands: half and nine tenths of "
-            + "how the next 72 hours could go if nobody steps in, drawn wider than the past. Dashed: the limit, which "
-            + "changes when the fish begin to feed. Below: ▲ water change, ✕ deaths, ◆ first feeding.";
 
     /** What one page is made of. */
     record Known(TankInput input, Optional<TankForecast> forecast, List<Reading> log, List<DeviceDay> days,
@@ -38,21 +36,25 @@ final class TankPages {
 
     private final Caller caller;
     private final Formats formats;
+    private final Speech speech;
     private final TankHeading heading;
     private final TankHolding holding;
     private final TankLog log;
     private final WaysPictures ways;
     private final ReasonWording wording;
+    private final ActWording acts;
     private final EffectWording effects;
 
     TankPages(Caller caller, Formats formats) {
         this.caller = caller;
         this.formats = formats;
+        this.speech = formats.speech();
         this.heading = new TankHeading(formats);
         this.holding = new TankHolding(formats);
         this.log = new TankLog(formats);
         this.ways = new WaysPictures(formats);
         this.wording = new ReasonWording(formats);
+        this.acts = new ActWording(formats);
         this.effects = new EffectWording(formats);
     }
 
@@ -64,7 +66,8 @@ final class TankPages {
                 backText(), caller.role() == Role.TEACHER ? "/tanks" : "/rounds",
                 tank.school(), about(known), saved(known), tank.code(),
                 advice(known), together(known), tasks(known),
-                reasons(known), ways(known), NarrowWording.readingOrFact(known.input(), known.forecast()),
+                reasons(known), ways(known), NarrowWording.readingOrFact(known.input(), known.forecast())
+                        .map(speech::say).orElse(""),
                 pictures(known, season, twoWeeks),
                 holding.facts(known.input(), known.forecast(), season.development()),
                 log.rows(tank.code(), known.log(), known.days(), caller.signedIn()),
@@ -73,18 +76,21 @@ final class TankPages {
 
     private String backText() {
         return switch (caller.role()) {
-            case TEACHER -> "My tanks";
+            case TEACHER -> speech.say("frame.myTanks");
             case CLASS_CARD -> "";
-            default -> "Rounds";
+            default -> speech.say("frame.rounds");
         };
     }
 
     private String about(Known known) {
         String last = known.forecast().flatMap(TankForecast::lastLook).or(known.input()::lastLook)
-                .map(look -> "last reading " + formats.moment(look.at())
-                        + (look.by().isEmpty() ? "" : ", " + look.by()))
-                .orElse("no reading yet");
+                .map(this::last).orElseGet(() -> speech.say("tank.noReading"));
         return Formats.significant(known.tank().volumeL(), 3) + " L · " + last;
+    }
+
+    private String last(LastLook look) {
+        return look.by().isEmpty() ? speech.say("tank.lastReading", formats.moment(look.at()))
+                : speech.say("tank.lastReadingBy", formats.moment(look.at()), look.by());
     }
 
     private WaysPicture ways(Known known) {
@@ -98,7 +104,7 @@ final class TankPages {
     }
 
     private TankPage.Advice words(Remedy remedy, Forecast forecast, Tank tank) {
-        return ActWording.of(remedy.act(), forecast.stage().isBeforeFirstFeeding(), tank.hasChloramine())
+        return acts.of(remedy.act(), forecast.stage().isBeforeFirstFeeding(), tank.hasChloramine())
                 .withEffect(effects.alone(remedy));
     }
 
@@ -108,21 +114,21 @@ final class TankPages {
     }
 
     private String saved(Known known) {
-        return known.saved().map(reading -> "Saved " + formats.clock(reading.receivedAt()) + ". "
-                + known.forecast().map(row -> counted(reading, row.forecast().asOf())).orElse("")
-                + "Your coordinator sees it too.").orElse("");
+        return known.saved().map(reading -> Phrase.joined(
+                speech.say("tank.saved", formats.clock(reading.receivedAt())),
+                known.forecast().map(row -> counted(reading, row.forecast().asOf())).orElse(""),
+                speech.say("tank.seen"))).orElse("");
     }
 
     private String counted(Reading reading, Instant asOf) {
         if (reading.measuredAt().isAfter(formats.now())) {
-            return "The forecast counts it from " + formats.full(reading.measuredAt()) + " on. ";
+            return speech.say("tank.countsFrom", formats.full(reading.measuredAt()));
         }
         if (reading.timeDoubtful()) {
-            return "Its time is doubtful, because the clock of the device was far off. Until somebody corrects it in"
-                    + " the log below, it counts for little. ";
+            return speech.say("tank.timeDoubtful");
         }
         boolean counts = !asOf.isBefore(reading.measuredAt()) && !asOf.isBefore(reading.receivedAt());
-        return counts ? "The forecast below counts it already. " : "The forecast below does not count it yet. ";
+        return speech.say(counts ? "tank.counts" : "tank.countsNotYet");
     }
 
     private List<TankPage.Sentence> reasons(Known known) {
@@ -140,8 +146,9 @@ final class TankPages {
 
     /** What the class was asked, and what it ticked. */
     private List<String> tasks(Known known) {
-        return known.tasks().stream().map(task -> task.doneAt().map(at -> "Done " + formats.moment(at) + ": ")
-                .orElse("Asked " + formats.moment(task.askedAt()) + ", not done yet: ") + task.words()).toList();
+        return known.tasks().stream().map(task -> task.doneAt()
+                .map(at -> speech.say("tank.task.done", formats.moment(at), task.words()))
+                .orElseGet(() -> speech.say("tank.task.asked", formats.moment(task.askedAt()), task.words()))).toList();
     }
 
     private TankPage.Season pictures(Known known, TankSeason season, boolean twoWeeks) {
@@ -152,8 +159,8 @@ final class TankPages {
         String here = "/tanks/" + known.tank().code();
         return new TankPage.Season(charts, axis.days(known.tank().zone(), formats),
                 SeasonEvents.of(known.input().observations(), season.development(), axis, formats),
-                List.of(new TankPage.Span("The season", here, !twoWeeks),
-                        new TankPage.Span("Two weeks", here + "?span=weeks", twoWeeks)),
-                CAPTION, SeasonNumbers.of(season.series(), from, formats));
+                List.of(new TankPage.Span(speech.say("tank.span.season"), here, !twoWeeks),
+                        new TankPage.Span(speech.say("tank.span.weeks"), here + "?span=weeks", twoWeeks)),
+                speech.say("pictures.caption"), SeasonNumbers.of(season.series(), from, formats));
     }
 }

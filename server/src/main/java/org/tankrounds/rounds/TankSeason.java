@@ -41,9 +41,9 @@ record TankSeason(Instant from, Optional<Development> development, List<SeasonSe
             series.add(SeasonSeries.of(driver, points, forecast.isPresent() ? forecast : unforecast(driver, input),
                     from, development));
         }
-        add(series, Analyte.TOTAL_AMMONIA, "Total ammonia", USUAL_TOTAL_AMMONIA, input.observations());
-        add(series, Analyte.NITRATE, "Nitrate", USUAL_NITRATE, input.observations());
-        add(series, Analyte.ALKALINITY, "Alkalinity", USUAL_ALKALINITY, input.observations());
+        add(series, Analyte.TOTAL_AMMONIA, USUAL_TOTAL_AMMONIA, input.observations());
+        add(series, Analyte.NITRATE, USUAL_NITRATE, input.observations());
+        add(series, Analyte.ALKALINITY, USUAL_ALKALINITY, input.observations());
         return new TankSeason(from, development, series);
     }
 
@@ -61,14 +61,14 @@ record TankSeason(Instant from, Optional<Development> development, List<SeasonSe
         Stage stage = Stage.EGG;
         OptionalDouble upper = Limits.DEFAULT.upper(driver, stage, chloride);
         return Optional.of(new SeriesForecast(
-                driver, Levels.unit(driver), upper, Limits.DEFAULT.lower(driver, stage), List.of()));
+                driver, "", upper, Limits.DEFAULT.lower(driver, stage), List.of()));
     }
 
     private static void add(
-            List<SeasonSeries> series, Analyte analyte, String name, double usualHigh, List<Observation> observations) {
+            List<SeasonSeries> series, Analyte analyte, double usualHigh, List<Observation> observations) {
         List<SeriesPoint> points = SeriesOfTank.of(analyte, observations);
         if (!points.isEmpty()) {
-            series.add(SeasonSeries.of(analyte, name, usualHigh, points));
+            series.add(SeasonSeries.of(analyte, usualHigh, points));
         }
     }
 

@@ -122,9 +122,10 @@ public final class TankToday {
     }
 
     /** In the order in which the tank page has them. */
-    public List<Advised> advice() {
+    public List<Advised> advice(Formats formats) {
+        ActWording wording = new ActWording(formats);
         return row.stream().flatMap(known -> known.acts().stream()).map(act -> new Advised(act.kind(), act.amount(),
-                ActWording.of(act, stage().isBeforeFirstFeeding(), input.tank().hasChloramine()))).toList();
+                wording.of(act, stage().isBeforeFirstFeeding(), input.tank().hasChloramine()))).toList();
     }
 
     public List<Level> levels() {

@@ -8,10 +8,11 @@ import org.tankrounds.forecast.Reason;
 
 /** What the volunteer does about a tank. */
 enum Tier {
-    GO_TODAY("today", "Go today", "fish are likely to meet bad water within three days"),
-    GO_THIS_WEEK("week", "Go this week", ""),
-    ASK_FOR_A_READING("ask", "Ask for a reading", "a call or a message tells more than a drive"),
-    NOTHING_NEEDED("none", "Nothing needed", "");
+    GO_TODAY("today"),
+    GO_THIS_WEEK("week"),
+    /** A call or a message tells more than a drive. */
+    ASK_FOR_A_READING("ask"),
+    NOTHING_NEEDED("none");
 
     /** More likely than not: a visit that comes later comes too late more often than not. */
     static final double TODAY_CHANCE = 0.5;
@@ -24,13 +25,9 @@ enum Tier {
     static final int FEWEST_DEATHS = 3;
 
     private final String key;
-    private final String title;
-    private final String hint;
 
-    Tier(String key, String title, String hint) {
+    Tier(String key) {
         this.key = key;
-        this.title = title;
-        this.hint = hint;
     }
 
     static Tier of(Forecast forecast) {
@@ -71,15 +68,8 @@ enum Tier {
         return forecast.reasons().stream().anyMatch(reason -> reason.kind() == Reason.Kind.READING_SET_ASIDE);
     }
 
+    /** Ends the keys of its messages and the names of its styles. */
     String key() {
         return key;
-    }
-
-    String title() {
-        return title;
-    }
-
-    String hint() {
-        return hint;
     }
 }

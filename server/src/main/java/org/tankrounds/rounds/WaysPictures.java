@@ -15,17 +15,21 @@ import org.tankrounds.forecast.Ways;
 import org.tankrounds.pages.WaysPicture;
 import org.tankrounds.pages.WaysPicture.Column;
 import org.tankrounds.web.Formats;
+import org.tankrounds.web.Speech;
 
 /** Lays twenty ways out as dots under the days on which they go beyond a limit. */
 final class WaysPictures {
     private static final String MAIN = "main";
     private static final String OTHER = "other";
+    private static final String WITHIN = "within";
 
     private final Formats formats;
+    private final Speech speech;
     private final SpreadWording wording;
 
     WaysPictures(Formats formats) {
         this.formats = formats;
+        this.speech = formats.speech();
         this.wording = new SpreadWording(formats);
     }
 
@@ -45,14 +49,14 @@ final class WaysPictures {
     private List<Column> columns(Forecast forecast, Ways ways) {
         List<Driver> limits = SpreadWording.limits(ways);
         List<Column> columns = new ArrayList<>();
-        add(columns, "now", "beyond a limit now", kinds(ways, limits, way -> hours(way) == 0));
+        add(columns, "ways.now", "ways.column.now", kinds(ways, limits, way -> hours(way) == 0));
         for (int day = 0; day <= lastDay(forecast); day++) {
             columns.add(day(forecast, ways, limits, day));
         }
-        add(columns, "any day", "at a time that no reading shows",
+        add(columns, "ways.column.anyDay", "ways.column.unseen",
                 kinds(ways, limits, way -> way.afterHours().isEmpty()));
-        columns.add(new Column("within", "within every limit for three days",
-                Collections.nCopies(ways.within(), "within")));
+        columns.add(new Column(speech.say("ways.column.within"), speech.say("ways.column.stays"),
+                Collections.nCopies(ways.within(), WITHIN)));
         return columns;
     }
 
@@ -61,20 +65,23 @@ final class WaysPictures {
                 way -> hours(way) > 0 && formats.daysAfter(forecast.asOf(), at(forecast, way)) == day);
         Instant end = at(forecast, Forecast.HORIZON_HOURS);
         if (day == 0) {
-            return new Column("today", "beyond a limit first later today", kinds);
+            return new Column(speech.say("ways.today"), speech.say("ways.column.today"), kinds);
         }
-        Instant then = day == lastDay(forecast) ? end : forecast.asOf().plus(Duration.ofDays(day));
-        String until = day == lastDay(forecast) ? " until " + formats.clock(end) : "";
-        return new Column(formats.weekday(then), "beyond a limit first on " + formats.day(then) + until, kinds);
+        if (day < lastDay(forecast)) {
+            Instant then = forecast.asOf().plus(Duration.ofDays(day));
+            return new Column(formats.weekday(then), speech.say("ways.column.on", formats.day(then)), kinds);
+        }
+        return new Column(formats.weekday(end),
+                speech.say("ways.column.until", formats.day(end), formats.clock(end)), kinds);
     }
 
     private long lastDay(Forecast forecast) {
         return formats.daysAfter(forecast.asOf(), at(forecast, Forecast.HORIZON_HOURS));
     }
 
-    private static void add(List<Column> columns, String label, String words, List<String> kinds) {
+    private void add(List<Column> columns, String label, String words, List<String> kinds) {
         if (!kinds.isEmpty()) {
-            columns.add(new Column(label, words, kinds));
+            columns.add(new Column(speech.say(label), speech.say(words), kinds));
         }
     }
 

@@ -6,7 +6,6 @@ import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
@@ -67,25 +66,12 @@ public final class Formats {
         return rounded.signum() < 0 ? "−" + text : text;
     }
 
-    /** "1 fish", "3 days": the noun must take a plain s. */
-    public static String count(long number, String noun) {
-        return number + " " + noun + (number == 1 ? "" : "s");
-    }
-
-    /** A probability as a natural frequency: "7 in 10". Nothing is ever none or all in ten. */
-    public static String odds(double chance) {
-        if (chance < 0.05) {
-            return "under 1 in 10";
-        }
-        return chance >= 0.95 ? "over 9 in 10" : tenths(chance) + " in 10";
-    }
-
-    /** How many of ten dots are filled for a probability; agrees with {@link #odds}. */
+    /** How many of ten dots are filled for a probability; agrees with {@link #chance}. */
     public static int tenths(double chance) {
         return (int) Math.min(9, Math.floor(chance * 10 + 0.5));
     }
 
-    /** {@link #odds}, in the reader's language. */
+    /** A probability as a natural frequency: "7 in 10". Nothing is ever none or all in ten. */
     public String chance(double chance) {
         if (chance < 0.05) {
             return speech.say("time.chance.low");
@@ -131,11 +117,6 @@ public final class Formats {
     /** "25 Nov" */
     public String shortDate(Instant time) {
         return written("time.pattern.shortDate", local(time));
-    }
-
-    /** "14 November 2026", for what may be long ago. */
-    public static String fullDate(LocalDate day) {
-        return new Formats(ZoneOffset.UTC, Instant.EPOCH).longDate(day);
     }
 
     /** "14 November 2026", for what may be long ago. */
@@ -192,6 +173,20 @@ public final class Formats {
         return daysAgo == 1 ? speech.say("time.yesterday") : day(time);
     }
 
+    /** When something was, within a sentence: "at 7:52", "yesterday", "on Friday", "on 14 November". */
+    public String when(Instant time) {
+        long daysAgo = daysAgo(time);
+        if (daysAgo <= 0) {
+            return speech.say("time.atClock", hour(time), clock(time));
+        }
+        return daysAgo == 1 ? speech.say("time.yesterday") : speech.say("time.onThatDay", day(time));
+    }
+
+    /** "Saturday 8:15", with what the language puts between; goes behind "by", "before" and "on". */
+    public String dayAndClock(Instant time) {
+        return speech.say("time.dayAndClock", hour(time), day(time), clock(time));
+    }
+
     /** By when, no sharper than a forecast is: "tonight", "tomorrow noon", "Saturday morning"; goes behind "by". */
     public String by(Instant time) {
         long ahead = -daysAgo(time);
@@ -221,11 +216,6 @@ public final class Formats {
         return speech.say("time.window",
                 sameMonth ? first.getDayOfMonth() : written("time.pattern.date", first),
                 written("time.pattern.date", last));
-    }
-
-    /** How long something took or lasts: "5 hours", "2 days". */
-    public static String span(double hours) {
-        return new Formats(ZoneOffset.UTC, Instant.EPOCH).lasting(hours);
     }
 
     /** How long something took or lasts: "5 hours", "2 days". */

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tankrounds.fish.Stage;
+import org.tankrounds.words.Words;
 
 /** Common practice, no source. */
 class LookTest {
@@ -31,7 +32,7 @@ class LookTest {
         for (Behaviour behaviour : Behaviour.values()) {
             assertThat(behaviour.ways().get(0).alarm(Stage.FEEDING)).as(behaviour.code()).isEqualTo(Alarm.NONE);
         }
-        assertThat(Arrays.stream(Seen.values()).map(seen -> LookWording.list(List.of(seen)))
+        assertThat(Arrays.stream(Seen.values()).map(seen -> LookWording.list(List.of(seen), Words.english()))
                 .filter(words -> !words.contains("corner"))).doesNotHaveDuplicates();
     }
 

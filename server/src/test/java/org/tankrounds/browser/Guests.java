@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.tankrounds.App;
 import org.tankrounds.demo.DemoAccess.PersonAccess;
@@ -29,6 +30,8 @@ import org.tankrounds.testing.TestClock;
 import org.tankrounds.testing.TestDatabase;
 import org.tankrounds.testing.Visitor;
 import org.tankrounds.web.Role;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Language;
 
 /** Everybody who looks at pages, signed in once, and what there is for them to look at. */
 final class Guests implements AutoCloseable {
@@ -87,6 +90,9 @@ final class Guests implements AutoCloseable {
         if (guest == Guest.CLASS) {
             return comeIn();
         }
+        if (guest == Guest.SPANISH) {
+            return inSpanish(signIn(Guest.COORDINATOR));
+        }
         PersonAccess person = switch (guest) {
             case COORDINATOR, MENTOR, TEACHER -> DemoService.person(demo.first(), guest.name().toLowerCase());
             case BEGINNER -> new PersonAccess(beginners.coordinator().email(), Cast.PASSWORD, "");
@@ -95,6 +101,11 @@ final class Guests implements AutoCloseable {
             default -> throw new IllegalArgumentException(guest + " does not sign in");
         };
         return visitor.become(List.of()).signIn(person.email(), person.password()).cookies();
+    }
+
+    private List<Cookie> inSpanish(List<Cookie> signedIn) {
+        Cookie spanish = new Cookie(Speech.COOKIE, Language.SPANISH.tag()).setUrl(demo.baseUrl());
+        return Stream.concat(signedIn.stream(), Stream.of(spanish)).toList();
     }
 
     private List<Cookie> comeIn() {

@@ -115,6 +115,20 @@ final class LanguageIT {
     }
 
     @Test
+    void theRounds_andTheHelp_areInTheReadersLanguage_withLimitsOnTheReadersScale() {
+        browser.signIn(cast.coordinator());
+        choose("es", "[degF]");
+
+        assertThat(browser.get("/rounds").body()).contains("2 tanques en 2 escuelas. Probabilidad de cruzar un límite")
+                .contains("Pedir una lectura").contains("data-label=\"Llevar o hacer\"");
+        assertThat(browser.get("/rounds?for=car").body()).contains("Manos secas cerca de la electricidad");
+        assertThat(browser.get("/rounds?asOf=2026-01-14").body())
+                .contains("Esa mañana todavía no llega: elige una hasta el 13 de enero de 2026.");
+        // US EPA Region 10, 2003: 18 °C
+        assertThat(browser.get("/help").body()).contains("por encima de 64.4\u00a0°F").doesNotContain("°C");
+    }
+
+    @Test
     void aBoardKeptInOneLanguage_isNotShownInTheOther() {
         browser.signIn(cast.coordinator());
         String tag = browser.get("/rounds").header("etag").orElseThrow();

@@ -3,6 +3,7 @@ package org.tankrounds.rounds;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,8 +15,13 @@ import org.tankrounds.belief.TankFacts;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.testing.Water;
 import org.tankrounds.water.Analyte;
+import org.tankrounds.web.Formats;
+import org.tankrounds.web.Scale;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Language;
 
 class ActWordingTest {
+    private static final ActWording ENGLISH = new ActWording(new Formats(ZoneOffset.UTC, Water.AS_OF));
 
     /** The service hears nothing of what was given, so the dose must not read as one to go on with. */
     @Test
@@ -92,7 +98,7 @@ class ActWordingTest {
 
     @Test
     void waterLeft_isToldWithTheReason() {
-        assertThat(ActWording.of(left(Driver.UN_IONISED_AMMONIA), false, false).toString()).contains("lift the pH");
+        assertThat(ENGLISH.of(left(Driver.UN_IONISED_AMMONIA), false, false).toString()).contains("lift the pH");
     }
 
     private static Act left(Driver driver) {
@@ -148,14 +154,34 @@ class ActWordingTest {
         assertThat(words(one, Act.Kind.ASK_FOR_READING, false)).contains("how much of the ammonia harms");
     }
 
+    @Test
+    void acts_areSaidInSpanish() {
+        ActWording spanish = new ActWording(
+                new Formats(ZoneOffset.UTC, Water.AS_OF, new Speech(Language.SPANISH, Scale.FAHRENHEIT)));
+        Act half = act(Water.feedingFish(), Water.with(Water.FINE.withNitriteMgPerL(2).lastRead(0.1),
+                Water.read(0.1, Analyte.ALKALINITY, 75, 5)), Act.Kind.WATER_CHANGE);
+        Act ice = act(Water.feedingFish(), Water.FINE.withTemperatureC(19.5).lastRead(0.1), Act.Kind.ICE);
+
+        assertThat(spanish.of(half, true, true).act()).startsWith("Cambia el 50 % del agua, ");
+        assertThat(spanish.of(half, true, true).how()).isEqualTo("Trata el agua nueva contra la cloramina y llévala"
+                + " antes a la temperatura del tanque. Romper la cloramina libera amoníaco: mídelo al día siguiente. Viértela"
+                + " despacio, lejos de los huevos y los alevines con saco. Una vez no basta: cambia otra vez mañana,"
+                + " después de otra lectura de nitrito.");
+        assertThat(spanish.of(ice, true, false).how()).contains("medio día requiere unos 13 kg")
+                .endsWith("no más de 1.8\u00a0°F por hora.");
+    }
+
     private static String words(List<Observation> readings, Act.Kind kind, boolean chloramine) {
         return words(Water.feedingFish(), readings, kind, chloramine);
     }
 
     private static String words(
             TankFacts.Builder facts, List<Observation> readings, Act.Kind kind, boolean chloramine) {
-        Act act = new Advisor().advise(Water.lookAhead(facts, readings), readings).acts().stream()
+        return ENGLISH.of(act(facts, readings, kind), false, chloramine).toString();
+    }
+
+    private static Act act(TankFacts.Builder facts, List<Observation> readings, Act.Kind kind) {
+        return new Advisor().advise(Water.lookAhead(facts, readings), readings).acts().stream()
                 .filter(one -> one.kind() == kind).findFirst().orElseThrow();
-        return ActWording.of(act, false, chloramine).toString();
     }
 }

@@ -8,16 +8,20 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.tankrounds.advice.Act;
 import org.tankrounds.forecast.Driver;
+import org.tankrounds.web.Scale;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Language;
 
 class BringListTest {
+    private static final BringList ENGLISH = new BringList(Speech.PLAIN);
     private static final Act SALT = act(Act.Kind.SALT, OptionalDouble.of(15), "g", "");
     private static final Act ASK_FOR_PH = act(Act.Kind.ASK_FOR_READING, OptionalDouble.empty(), "", "ph");
 
     @Test
     void row_namesThingsAndThenWhatToAskFor() {
-        assertThat(BringList.of(List.of(ASK_FOR_PH, SALT))).isEqualTo("Salt 15\u00a0g, ask for pH");
-        assertThat(BringList.of(List.of(ASK_FOR_PH))).isEqualTo("Ask for pH");
-        assertThat(BringList.of(List.of())).isEmpty();
+        assertThat(ENGLISH.of(List.of(ASK_FOR_PH, SALT))).isEqualTo("Salt 15\u00a0g, ask for pH");
+        assertThat(ENGLISH.of(List.of(ASK_FOR_PH))).isEqualTo("Ask for pH");
+        assertThat(ENGLISH.of(List.of())).isEmpty();
     }
 
     /** A row that somebody is sent to never stands there with nothing to do. */
@@ -26,8 +30,8 @@ class BringListTest {
         Act look = act(Act.Kind.LOOK_AT_FISH, OptionalDouble.empty(), "", "");
         Act fast = act(Act.Kind.SKIP_FEED, OptionalDouble.of(24), "h", "");
 
-        assertThat(BringList.of(List.of(fast, look))).isEqualTo("No feed, look at the fish");
-        assertThat(BringList.of(List.of(SALT, fast, look))).isEqualTo("Salt 15\u00a0g");
+        assertThat(ENGLISH.of(List.of(fast, look))).isEqualTo("No feed, look at the fish");
+        assertThat(ENGLISH.of(List.of(SALT, fast, look))).isEqualTo("Salt 15\u00a0g");
     }
 
     @Test
@@ -36,7 +40,7 @@ class BringListTest {
         Act chlorine = act(Act.Kind.ASK_FOR_READING, OptionalDouble.empty(), "", "chlorine");
         Act help = act(Act.Kind.CALL_FOR_HELP, OptionalDouble.empty(), "", "");
 
-        assertThat(BringList.of(List.of(air, chlorine, ASK_FOR_PH, help)))
+        assertThat(ENGLISH.of(List.of(air, chlorine, ASK_FOR_PH, help)))
                 .isEqualTo("Air pump and stone, ask for chlorine and pH, call for help");
     }
 
@@ -45,23 +49,32 @@ class BringListTest {
         Act leave = act(Act.Kind.LEAVE_ALKALINITY, OptionalDouble.empty(), "", "");
         Act fast = act(Act.Kind.SKIP_FEED, OptionalDouble.of(24), "h", "");
 
-        assertThat(BringList.of(List.of(fast, leave)))
+        assertThat(ENGLISH.of(List.of(fast, leave)))
                 .isEqualTo("No feed, read alkalinity, ammonia and nitrite again tomorrow");
     }
 
     @Test
     void sentences_bringThings_andAskForReadings() {
-        assertThat(BringList.sentences(List.of(ASK_FOR_PH))).isEqualTo("Ask for pH.");
-        assertThat(BringList.sentences(List.of(SALT))).isEqualTo("Bring: salt 15\u00a0g.");
-        assertThat(BringList.sentences(List.of(ASK_FOR_PH, SALT)))
+        assertThat(ENGLISH.sentences(List.of(ASK_FOR_PH))).isEqualTo("Ask for pH.");
+        assertThat(ENGLISH.sentences(List.of(SALT))).isEqualTo("Bring: salt 15\u00a0g.");
+        assertThat(ENGLISH.sentences(List.of(ASK_FOR_PH, SALT)))
                 .isEqualTo("Bring: salt 15\u00a0g. Ask for pH.");
-        assertThat(BringList.sentences(List.of())).isEmpty();
+        assertThat(ENGLISH.sentences(List.of())).isEmpty();
     }
 
     @Test
     void dose_whereNobodySaidHowMuchWaterThereIs_isFor100Litres() {
-        assertThat(BringList.of(List.of(act(Act.Kind.SALT, OptionalDouble.of(7.9), Act.G_PER_100_L, ""))))
+        assertThat(ENGLISH.of(List.of(act(Act.Kind.SALT, OptionalDouble.of(7.9), Act.G_PER_100_L, ""))))
                 .isEqualTo("Salt 7.9\u00a0g\u00a0per\u00a0100\u00a0L");
+    }
+
+    @Test
+    void row_isSaidInSpanish() {
+        BringList spanish = new BringList(new Speech(Language.SPANISH, Scale.CELSIUS));
+        Act chlorine = act(Act.Kind.ASK_FOR_READING, OptionalDouble.empty(), "", "chlorine");
+
+        assertThat(spanish.of(List.of(SALT, ASK_FOR_PH, chlorine))).isEqualTo("Sal 15\u00a0g, pedir pH y cloro");
+        assertThat(spanish.sentences(List.of(SALT, ASK_FOR_PH))).isEqualTo("Llevar: sal 15\u00a0g. Pedir pH.");
     }
 
     private static Act act(Act.Kind kind, OptionalDouble amount, String unit, String asks) {

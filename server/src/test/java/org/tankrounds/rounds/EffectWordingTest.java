@@ -19,6 +19,9 @@ import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Effect;
 import org.tankrounds.testing.Water;
 import org.tankrounds.web.Formats;
+import org.tankrounds.web.Scale;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Language;
 
 /** One line an act: what it promises, and no more. */
 class EffectWordingTest {
@@ -82,6 +85,18 @@ class EffectWordingTest {
     void allTogether_nameTheirDay() {
         assertThat(wording.together(effect(0.62, 0.1, 100, 10, NEVER, NEVER), NOW))
                 .isEqualTo("All of this together: 1 in 10 instead of 6 in 10 by Saturday 19:00.");
+    }
+
+    @Test
+    void effects_areSaidInSpanish() {
+        EffectWording spanish = new EffectWording(
+                new Formats(ZoneOffset.UTC, NOW, new Speech(Language.SPANISH, Scale.CELSIUS)));
+        Effect effect = effect(0.97, 0.18, 100, 10, NEVER, NEVER);
+
+        assertThat(spanish.alone(new Remedy(act(Act.Kind.WATER_CHANGE), Optional.of(effect), Set.of(Act.Kind.SALT))))
+                .isEqualTo("Después de la sal: 2 de cada 10 en vez de más de 9 de cada 10.");
+        assertThat(spanish.together(effect, NOW))
+                .isEqualTo("Todo esto junto: 2 de cada 10 en vez de más de 9 de cada 10, hasta el sábado a las 19:00.");
     }
 
     @Test

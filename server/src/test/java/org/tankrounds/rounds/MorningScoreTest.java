@@ -9,29 +9,40 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.rounds.MorningScore.Scored;
+import org.tankrounds.web.Scale;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Language;
 
 class MorningScoreTest {
 
     @Test
     void troubleHereAndElsewhere_isCounted() {
         assertThat(MorningScore.of(List.of(sent(1.5, true), sent(2, true), sent(0.5, true), left(1.2, true),
-                left(0.3, true), unread(true))))
+                left(0.3, true), unread(true)), Speech.PLAIN))
                 .isEqualTo("Of the 3 tanks to go to, 2 went beyond a limit within three days by later readings; "
                         + "of the 3 others, 1 did. The water of 1 was not read.");
     }
 
     @Test
     void threeDaysThatHaveNotPassed_areToldSoFar() {
-        assertThat(MorningScore.of(List.of(sent(1.5, false), left(0.3, false))))
+        assertThat(MorningScore.of(List.of(sent(1.5, false), left(0.3, false)), Speech.PLAIN))
                 .isEqualTo("Of the one tank to go to, 1 has gone beyond a limit so far by later readings; "
                         + "the other one has not.");
     }
 
     @Test
     void quietMorning_isToldToo() {
-        assertThat(MorningScore.of(List.of(left(0.2, true), left(0.3, true))))
+        assertThat(MorningScore.of(List.of(left(0.2, true), left(0.3, true)), Speech.PLAIN))
                 .isEqualTo("There was no tank to go to; of 2, none went beyond a limit within three days by later "
                         + "readings.");
+    }
+
+    @Test
+    void score_isToldInSpanish() {
+        Speech spanish = new Speech(Language.SPANISH, Scale.CELSIUS);
+        assertThat(MorningScore.of(List.of(sent(1.5, true), sent(2, true), left(1.2, true), unread(true)), spanish))
+                .isEqualTo("De los 2 tanques adonde ir, 2 cruzaron un límite en tres días según lecturas posteriores;"
+                        + " de los otros 2, 1 lo cruzó. El agua de 1 no se midió.");
     }
 
     private static Scored sent(double u, boolean isOver) {

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.UUID;
 import java.util.regex.MatchResult;
@@ -81,7 +82,7 @@ class PastMorningIT {
         post("2026-01-09T12:30:00Z", temperature(17.2));
         double chance = new ObjectMapper().readTree(APP.bearer(cast.chapterToken())
                 .get("/api/v1/rounds?asOf=2026-01-09T13:00:00Z&limit=1").body()).at("/rounds/0/chance").asDouble();
-        assertThat(text(coordinator.get(FRIDAY))).contains(Formats.odds(chance));
+        assertThat(text(coordinator.get(FRIDAY))).contains(new Formats(ZoneOffset.UTC, Instant.EPOCH).chance(chance));
     }
 
     @Test

@@ -20,6 +20,9 @@ import org.tankrounds.forecast.Way;
 import org.tankrounds.forecast.Ways;
 import org.tankrounds.pages.WaysPicture;
 import org.tankrounds.web.Formats;
+import org.tankrounds.web.Scale;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Language;
 
 class SpreadWordingTest {
     private static final ZoneId NEW_YORK = ZoneId.of("America/New_York");
@@ -37,6 +40,20 @@ class SpreadWordingTest {
         assertThat(wording.answer(forecast(), ways(7, 30, Driver.TEMPERATURE)))
                 .isEqualTo("In 7 of 20 ways this could go, the water crosses 18\u00a0°C before Saturday 8:00, "
                         + "if nobody steps in.");
+    }
+
+    @Test
+    void ways_areToldInSpanish_withTheLimitOnTheReadersScale() {
+        Formats formats = new Formats(NEW_YORK, NOW, new Speech(Language.SPANISH, Scale.FAHRENHEIT));
+        SpreadWording spanish = new SpreadWording(formats);
+        assertThat(spanish.answer(forecast(), ways(7, 30, Driver.TEMPERATURE)))
+                .isEqualTo("En 7 de 20 formas en que esto puede seguir, el agua cruza 64.4\u00a0°F a más tardar"
+                        + " el sábado a las 8:00, si nadie interviene.");
+        assertThat(spanish.answer(forecast(), ways(7, 30, Driver.NITRITE))).contains("el nitrito pasa de ");
+        assertThat(spanish.brief(forecast(), ways(6, 12, Driver.TEMPERATURE), Optional.of(TEMPERATURE)))
+                .isEqualTo("si pasa, esta noche");
+        assertThat(new WaysPictures(formats).draw(forecast(), ways(2, 0, Driver.TEMPERATURE)).columns())
+                .extracting(WaysPicture.Column::label).containsExactly("ahora", "hoy", "jue", "vie", "sáb", "dentro");
     }
 
     @Test

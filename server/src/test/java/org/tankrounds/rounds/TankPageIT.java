@@ -24,7 +24,8 @@ final class TankPageIT {
         post("{\"analyte\": \"chlorine\", \"value\": 0.2, \"unit\": \"mg/L\"}");
 
         // US EPA 1984: 0.011 mg/L of total residual chlorine
-        assertThat(teacher.get(page).body()).contains("Chlorine: 0.2 mg/L, ").contains("limit now 0.011 mg/L")
+        assertThat(teacher.get(page).body().replace('\u00a0', ' '))
+                .contains("Chlorine: 0.2 mg/L, ").contains("limit now 0.011 mg/L")
                 .contains(">Chlorine, mg/L</th>");
         assertThat(teacher.get(page + "/series.json").body()).contains("\"code\":\"chlorine\"");
     }
@@ -48,6 +49,25 @@ final class TankPageIT {
 
         assertThat(text()).contains("g a day told by the class, last yesterday 8:00")
                 .contains("Chloride 31 mg/L read yesterday 8:00");
+    }
+
+    @Test
+    void page_isSaidInSpanish_withEveryTemperatureOnTheReadersScale() {
+        post("{\"analyte\": \"temperature\", \"value\": 19, \"unit\": \"Cel\"}");
+        teacher.get("/account");
+        teacher.post("/account/speech", "language", "es", "temperature_unit", "[degF]");
+
+        String text = text();
+
+        assertThat(text).contains("Qué hacer").contains("Temperatura, °F").contains("Temperatura 66.2 °F. ")
+                .contains("Enfriador").contains("ajustado a 51.8 °F, lo dijo la coordinación")
+                .contains("si nadie interviene").contains("supuesto: nadie lo ha dicho");
+        assertThat(text.replaceFirst("Registro Cuándo.*", "")).as("but for the log: it holds what was written down")
+                .doesNotContain("°C");
+        // 4 to 22 °C, in round steps of the other scale
+        assertThat(teacher.get(page).body()).contains(">40</text>").contains(">70</text>");
+        assertThat(teacher.get(page + "/series.json").body()).contains("\"name\":\"Temperatura, °F\"")
+                .contains(",66.2]");
     }
 
     @Test

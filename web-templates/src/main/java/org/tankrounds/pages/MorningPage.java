@@ -5,6 +5,7 @@ import java.util.List;
 /**
  * The rounds of a past morning, and what then happened.
  *
+ * @param title the answer, and whether something is to be put right
  * @param answer what the board said, or why there is none
  * @param lead what its odds speak of and until when; may be empty
  * @param score how the morning did, in one line; may be empty
@@ -13,7 +14,7 @@ import java.util.List;
  * @param after the one after; null where it has yet to come
  */
 public record MorningPage(
-        String answer, String lead, String score, FormField day, Turn before, Turn after, List<Group> groups)
+        String title, String answer, String lead, String score, FormField day, Turn before, Turn after, List<Group> groups)
         implements Page {
 
     /** @param key as of {@link RoundsPage.Group} */
@@ -29,11 +30,6 @@ public record MorningPage(
     public record Row(RoundsPage.Row said, String bring, String then, String rest, boolean beyond) {}
 
     public record Turn(String text, String to) {}
-
-    @Override
-    public String title() {
-        return day.wrong() ? "Error: " + answer : answer;
-    }
 
     public boolean empty() {
         return groups.isEmpty();

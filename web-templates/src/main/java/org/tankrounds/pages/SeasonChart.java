@@ -6,6 +6,7 @@ import java.util.List;
  * One series over the season: the past on the left, the next 72 hours drawn wider on the right. The picture is
  * stretched to the page's width; heights are pixels.
  *
+ * @param name with its unit
  * @param newest the last reading, with its unit and age
  * @param alternative the same in a sentence, with numbers and units
  * @param lines path data; a gap in the readings separates two lines
@@ -15,7 +16,7 @@ import java.util.List;
  * @param outlined path data of the "now" line
  */
 public record SeasonChart(
-        String name, String unit, String newest, String alternative, int height, List<Tick> ticks,
+        String name, String newest, String alternative, int height, List<Tick> ticks,
         List<String> lines, String dots, String openDots, String wide, String narrow, List<String> limits,
         String now) {
 

@@ -1,6 +1,7 @@
 package org.tankrounds.pages;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * One tank: what is going on, what will, what to do.
@@ -48,7 +49,12 @@ public record TankPage(
      */
     public record Season(
             List<SeasonChart> charts, List<SeasonChart.Tick> days, List<Event> events, List<Span> spans,
-            String caption, Numbers numbers) {}
+            String caption, Numbers numbers) {
+
+        public String eventsInWords() {
+            return events.stream().map(Event::text).collect(Collectors.joining("; "));
+        }
+    }
 
     /** @param sign a character for its sort; {@code text} says what it is */
     public record Event(String at, String sign, String text) {}
