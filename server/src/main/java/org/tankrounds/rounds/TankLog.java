@@ -52,10 +52,10 @@ final class TankLog {
             return speech.say("tank.log.theClass");
         }
         if (reading.fileId().isPresent()) {
-            return speech.say("loggers.day.file");
+            return speech.say("tank.log.loggerFile");
         }
         if (reading.channel().equals(Reading.CHANNEL_PROBE)) {
-            return speech.say("loggers.day.probe");
+            return speech.say("tank.log.probe");
         }
         return reading.personId().isPresent() ? "" : speech.say("tank.log.byScript");
     }
