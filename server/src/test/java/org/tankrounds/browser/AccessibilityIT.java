@@ -87,6 +87,7 @@ class AccessibilityIT {
             faults.addAll(scanner.walk());
         }
         faults.addAll(by("laptop", lookOver(scanner, page, Visitor.LAPTOP_WIDTH, Visitor.LAPTOP_HEIGHT)));
+        faults.addAll(lookOverByNight(scanner, page));
         faults.addAll(by("phone", lookOver(scanner, page, PHONE_WIDTH, PHONE_HEIGHT)));
         page.setViewportSize(NARROWEST, PHONE_HEIGHT);
         faults.addAll(scanner.check("overflow"));
@@ -98,8 +99,13 @@ class AccessibilityIT {
         List<String> faults = new ArrayList<>(scanner.violations());
         faults.addAll(scanner.check("smallTargets"));
         faults.addAll(scanner.check("overflow"));
+        return faults;
+    }
+
+    /** Colours are the same at every width. */
+    private static List<String> lookOverByNight(Scanner scanner, Page page) {
         page.emulateMedia(new EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
-        faults.addAll(by("night", scanner.violationsOfColour()));
+        List<String> faults = by("night", scanner.violationsOfColour());
         page.emulateMedia(new EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
         return faults;
     }

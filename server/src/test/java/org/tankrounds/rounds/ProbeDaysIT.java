@@ -35,7 +35,7 @@ class ProbeDaysIT {
         assertThat(page).contains("288 temperatures, 11 to 13.9\u00a0°C", "temperature 12 °C", ">probe<",
                 "Each reading of Fri 9 Jan");
         assertThat(ROWS.matcher(page).results().count()).isEqualTo(4);
-        assertThat(page).contains("865 readings between 11.0 and 13.9 °C");
+        assertThat(page).contains("865 readings between 11.0 and 13.9\u00a0°C");
     }
 
     @Test
