@@ -16,7 +16,6 @@ final class Breath {
     private static final double SHORT_MG_PER_L = 4;
     /** Moderate impairment, 5 mg/L (the same), as near as it is read. */
     private static final double SHORT_FOR_THE_SICK_MG_PER_L = 5.2;
-
     private static final Duration LATELY = Duration.ofDays(1);
 
     private Breath() {
@@ -25,9 +24,8 @@ final class Breath {
     /** As it is held or as it was read and believed within a day, whichever is less. */
     private static double oxygenMgPerL(LookAhead ahead) {
         TankBelief belief = ahead.belief();
-        return belief.oxygenShare().readings().stream()
-                .filter(read -> read.at().isAfter(belief.asOf().minus(LATELY)))
-                .reduce((before, after) -> after).map(Observation::value)
+        return belief.oxygenShare().newest()
+                .filter(read -> read.at().isAfter(belief.asOf().minus(LATELY))).map(Observation::value)
                 .map(read -> Math.min(read, belief.oxygenMgPerLNow())).orElseGet(belief::oxygenMgPerLNow);
     }
 

@@ -23,8 +23,8 @@ public final class LookRepository {
                 .set(FISH_LOOKS.SUBMISSION_ID, submissionId)
                 .set(FISH_LOOKS.SEEN_AT, now)
                 .set(FISH_LOOKS.SEEN, seen.stream().map(Seen::code).toArray(String[]::new))
-                .set(FISH_LOOKS.PERSON_ID, caller.personId().isPresent() ? caller.personId().getAsInt() : null)
-                .set(FISH_LOOKS.CARD_ID, caller.cardId().isPresent() ? caller.cardId().getAsInt() : null)
+                .set(FISH_LOOKS.PERSON_ID, caller.personIdOrNull())
+                .set(FISH_LOOKS.CARD_ID, caller.cardIdOrNull())
                 .onConflict(FISH_LOOKS.CHAPTER_ID, FISH_LOOKS.TANK_ID, FISH_LOOKS.SUBMISSION_ID).doNothing()
                 .execute() == 1;
     }

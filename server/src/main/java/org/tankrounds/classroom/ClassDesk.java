@@ -10,9 +10,11 @@ import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.places.KitRepository;
+import org.tankrounds.places.Tank;
 import org.tankrounds.rounds.TankToday;
 import org.tankrounds.rounds.TanksToday;
 import org.tankrounds.season.FishSampleRepository;
+import org.tankrounds.tasks.Task;
 import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Formats;
@@ -23,7 +25,6 @@ import org.tankrounds.web.Speech;
 /** Gathers what the pages of a class show, and shows them. */
 public final class ClassDesk {
     static final String ASK = "task";
-    private static final Duration DONE_LATELY = Duration.ofDays(3);
     private static final Duration A_SEASON = Duration.ofDays(300);
     private static final int LOOKS = 20;
 
@@ -52,6 +53,12 @@ public final class ClassDesk {
         return clock.instant();
     }
 
+    /** For a change of one thing, which needs to know no more than that the caller may make it. */
+    Tank tank(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        return transactions.inChapter(caller.chapterId(), tx -> tanks.get(tx, caller, ctx.pathParam("tank")));
+    }
+
     ClassPages.Known load(Context ctx) {
         Caller caller = Caller.of(ctx);
         return transactions.inChapter(caller.chapterId(), tx -> load(tx, caller, ctx.pathParam("tank")));
@@ -64,7 +71,7 @@ public final class ClassDesk {
         return new ClassPages.Known(today, kits.get(tx, caller.chapterId(), today.tank().kitId()),
                 looks.list(tx, caller.chapterId(), tankId, LOOKS),
                 samples.list(tx, caller.chapterId(), tankId, now.minus(A_SEASON)),
-                tasks.list(tx, caller.chapterId(), tankId, now.minus(DONE_LATELY)));
+                tasks.list(tx, caller.chapterId(), tankId, now.minus(Task.LATELY)));
     }
 
     void show(Context ctx, String saved, FormField ask) {

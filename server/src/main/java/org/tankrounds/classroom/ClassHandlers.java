@@ -5,6 +5,8 @@ import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiPredicate;
+import org.jooq.DSLContext;
 import org.tankrounds.advice.Act;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.rounds.TankToday;
@@ -40,7 +42,7 @@ public final class ClassHandlers {
     /** A person asks the class. */
     public void ask(Context ctx) {
         Caller caller = Caller.of(ctx);
-        int tankId = desk.load(ctx).tank().tankId();
+        int tankId = desk.tank(ctx).tankId();
         FormInput form = FormInput.of(ctx, List.of(ClassDesk.ASK));
         String words = form.required(ClassDesk.ASK, Task.LONGEST, Speech.of(ctx).say("classroom.ask.empty"));
         if (!form.ok()) {
@@ -53,27 +55,26 @@ public final class ClassHandlers {
     }
 
     public void finish(Context ctx) {
-        Caller caller = Caller.of(ctx);
-        int tankId = desk.load(ctx).tank().tankId();
-        boolean noted = transactions.inChapter(caller.chapterId(),
-                tx -> tasks.finish(tx, caller, tankId, taskId(ctx), desk.now()));
-        back(ctx, noted ? "done" : "changed");
+        change(ctx, "done", (tx, task) -> tasks.finish(tx, Caller.of(ctx), task.tankId(), task.taskId(), desk.now()));
     }
 
     public void undo(Context ctx) {
-        Caller caller = Caller.of(ctx);
-        int tankId = desk.load(ctx).tank().tankId();
-        boolean noted = transactions.inChapter(caller.chapterId(),
-                tx -> tasks.undo(tx, caller.chapterId(), tankId, taskId(ctx), desk.now()));
-        back(ctx, noted ? "undone" : "changed");
+        change(ctx, "undone", (tx, task) -> tasks.undo(
+                tx, Caller.of(ctx).chapterId(), task.tankId(), task.taskId(), desk.now()));
     }
 
     public void drop(Context ctx) {
-        Caller caller = Caller.of(ctx);
-        int tankId = desk.load(ctx).tank().tankId();
-        boolean noted = transactions.inChapter(caller.chapterId(),
-                tx -> tasks.drop(tx, caller.chapterId(), tankId, taskId(ctx), desk.now()));
-        back(ctx, noted ? "undone" : "changed");
+        change(ctx, "undone", (tx, task) -> tasks.drop(
+                tx, Caller.of(ctx).chapterId(), task.tankId(), task.taskId(), desk.now()));
+    }
+
+    private record Named(int tankId, int taskId) {}
+
+    /** @param work false where somebody else was quicker, or the tank has no such task */
+    private void change(Context ctx, String receipt, BiPredicate<DSLContext, Named> work) {
+        Named task = new Named(desk.tank(ctx).tankId(), number(ctx.pathParam("task"), "task"));
+        boolean noted = transactions.inChapter(Caller.of(ctx).chapterId(), tx -> work.test(tx, task));
+        back(ctx, noted ? receipt : "changed");
     }
 
     /** A class did what the advice said; kept in the words that it read. */
@@ -96,10 +97,6 @@ public final class ClassHandlers {
             }
         }
         throw new NotFoundException("act");
-    }
-
-    static int taskId(Context ctx) {
-        return number(ctx.pathParam("task"), "task");
     }
 
     static int number(String text, String what) {

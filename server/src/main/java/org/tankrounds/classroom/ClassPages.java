@@ -19,6 +19,7 @@ import org.tankrounds.pages.TankPage;
 import org.tankrounds.places.Kit;
 import org.tankrounds.places.Tank;
 import org.tankrounds.readings.LogBoxes;
+import org.tankrounds.readings.Wording;
 import org.tankrounds.rounds.TankToday;
 import org.tankrounds.rounds.TankToday.Advised;
 import org.tankrounds.rounds.TankToday.Level;
@@ -109,7 +110,7 @@ final class ClassPages {
     private Todo advised(Advised advised) {
         TankPage.Advice words = advised.words();
         return switch (advised.kind()) {
-            case ASK_FOR_READING -> new Todo(words.act(), words.how(), words.caution(), "", "", here() + "/log",
+            case ASK_FOR_READING -> new Todo(measure(advised), words.how(), words.caution(), "", "", here() + "/log",
                     say("todo.putIn"), "");
             case WATER_CHANGE -> new Todo(words.act(), words.how(), words.caution(), "", "", here() + "/log"
                     + (advised.amount().isPresent() && advised.amount().getAsDouble() <= WHOLE
@@ -118,6 +119,11 @@ final class ClassPages {
             default -> new Todo(words.act(), words.how(), words.caution(), "",
                     here() + "/advice/" + code(advised.kind()) + "/done", "", "", "");
         };
+    }
+
+    /** The tank page has it for whoever asks the class; here the class is told. */
+    private String measure(Advised advised) {
+        return say("todo.measure", advised.asks().map(Wording::inSentence).orElseThrow());
     }
 
     private List<Done> done() {

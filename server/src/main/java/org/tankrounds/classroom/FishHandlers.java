@@ -60,7 +60,7 @@ public final class FishHandlers {
 
     public void look(Context ctx) {
         Caller caller = Caller.of(ctx);
-        Tank tank = desk.load(ctx).tank();
+        Tank tank = desk.tank(ctx);
         List<Seen> seen = seen(ctx);
         if (seen.isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
@@ -74,7 +74,7 @@ public final class FishHandlers {
 
     public void withdrawLook(Context ctx) {
         Caller caller = Caller.of(ctx);
-        Tank tank = desk.load(ctx).tank();
+        Tank tank = desk.tank(ctx);
         int lookId = ClassHandlers.number(ctx.pathParam("look"), "look");
         change(caller, tank, tx -> looks.withdraw(tx, caller.chapterId(), tank.tankId(), lookId, desk.now()));
         back(ctx, "withdrawn");
@@ -96,7 +96,7 @@ public final class FishHandlers {
 
     public void measure(Context ctx) {
         Caller caller = Caller.of(ctx);
-        Tank tank = desk.load(ctx).tank();
+        Tank tank = desk.tank(ctx);
         FormInput form = FormInput.of(ctx, FishPages.MEASURES);
         Optional<FishSample> sample = sample(ctx, form);
         if (sample.isEmpty()) {
@@ -111,7 +111,7 @@ public final class FishHandlers {
 
     public void withdrawSample(Context ctx) {
         Caller caller = Caller.of(ctx);
-        Tank tank = desk.load(ctx).tank();
+        Tank tank = desk.tank(ctx);
         int sampleId = ClassHandlers.number(ctx.pathParam("sample"), "sample");
         transactions.inChapter(caller.chapterId(),
                 tx -> samples.withdraw(tx, caller.chapterId(), tank.tankId(), sampleId, desk.now()));

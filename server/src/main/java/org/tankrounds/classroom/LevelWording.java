@@ -21,10 +21,8 @@ final class LevelWording {
     private static final double NEARLY_SOUR_PH = 6.5;
     private static final double NEARLY_ALKALINE_PH = 8.5;
     private static final double NEUTRAL_PH = 7;
-
     /** So much above the usual, a chiller may stand (common practice, no source). */
     private static final double MUCH_WARMER_C = 2;
-
     private static final String FAHRENHEIT = "[degF]";
 
     private final Formats formats;

@@ -24,6 +24,7 @@ import org.tankrounds.readings.DeviceDay;
 import org.tankrounds.readings.DeviceDays;
 import org.tankrounds.readings.Reading;
 import org.tankrounds.readings.ReadingRepository;
+import org.tankrounds.tasks.Task;
 import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Formats;
@@ -34,7 +35,6 @@ import org.tankrounds.web.Speech;
 /** The page of one tank, and a teacher's list of them. */
 public final class TankHandlers {
     static final int LOG_ROWS = 20;
-    private static final Duration DONE_LATELY = Duration.ofDays(3);
     private static final String TWO_WEEKS = "weeks";
 
     private final Transactions transactions;
@@ -150,6 +150,6 @@ public final class TankHandlers {
         return new TankPages.Known(input, forecasts.find(tx, chapterId, tank.tankId()), log, days, saved,
                 looks.list(tx, chapterId, tank.tankId(), 1).stream()
                         .filter(look -> look.seenAt().isAfter(now.minus(Look.LATELY))).findFirst(),
-                tasks.list(tx, chapterId, tank.tankId(), now.minus(DONE_LATELY)));
+                tasks.list(tx, chapterId, tank.tankId(), now.minus(Task.LATELY)));
     }
 }

@@ -22,7 +22,7 @@ import org.tankrounds.water.Analyte;
  * @param from where the pictures begin
  */
 record TankSeason(Instant from, Optional<Development> development, List<SeasonSeries> series) {
-    private static final double USUAL_C = 11;
+    static final double USUAL_C = 11;
     private static final double USUAL_TOTAL_AMMONIA = 2;
     private static final double USUAL_NITRATE = 20;
     private static final double USUAL_ALKALINITY = 150;

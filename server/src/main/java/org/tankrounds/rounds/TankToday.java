@@ -27,7 +27,6 @@ public final class TankToday {
             Analyte.NITRITE, Analyte.NITRATE, Analyte.DISSOLVED_OXYGEN);
     private static final List<Driver> EXPLAINED = List.of(Driver.TEMPERATURE, Driver.UN_IONISED_AMMONIA,
             Driver.NITRITE, Driver.PH);
-    private static final double USUAL_C = 11;
     private static final Duration USUAL_SINCE = Duration.ofDays(16);
     private static final Duration USUAL_UNTIL = Duration.ofDays(2);
 
@@ -42,8 +41,12 @@ public final class TankToday {
     public record Level(Analyte analyte, double value, boolean notDetected, Instant at, OptionalDouble ofLimit,
             OptionalDouble harmfulShare) {}
 
-    /** An act of the advice: its kind as its name, and the words for it. */
-    public record Advised(Act.Kind kind, OptionalDouble amount, TankPage.Advice words) {}
+    /**
+     * An act of the advice, and the words for it.
+     *
+     * @param asks what to read, of an act that asks for a reading
+     */
+    public record Advised(Act.Kind kind, OptionalDouble amount, Optional<Analyte> asks, TankPage.Advice words) {}
 
     private final TankInput input;
     private final Optional<TankForecast> row;
@@ -91,7 +94,7 @@ public final class TankToday {
     /** What the water most likely has now, °C. */
     public double temperatureC() {
         return newest(Analyte.TEMPERATURE).map(Observation::value)
-                .orElse(input.tank().chillerSetPointC().orElse(USUAL_C));
+                .orElse(input.tank().chillerSetPointC().orElse(TankSeason.USUAL_C));
     }
 
     /** What the water had in the two weeks before the last two days, °C, the middle one; empty where nobody read it. */
@@ -125,7 +128,7 @@ public final class TankToday {
     public List<Advised> advice(Formats formats) {
         ActWording wording = new ActWording(formats);
         return row.stream().flatMap(known -> known.acts().stream()).map(act -> new Advised(act.kind(), act.amount(),
-                wording.of(act, stage().isBeforeFirstFeeding(), input.tank().hasChloramine()))).toList();
+                Analyte.ofCode(act.asks()), wording.of(act, stage().isBeforeFirstFeeding(), input.tank().hasChloramine()))).toList();
     }
 
     public List<Level> levels() {

@@ -18,9 +18,14 @@ public final class TanksToday {
         this.forecasts = forecasts;
     }
 
+    /** The tank alone. As {@link #load}, refuses those who may not see it. */
+    public Tank get(DSLContext tx, Caller caller, String tankCode) {
+        return tanks.get(tx, caller, tankCode);
+    }
+
     /** @throws org.tankrounds.web.NotFoundException where the caller may not see such a tank */
     public TankToday load(DSLContext tx, Caller caller, String tankCode, Instant now) {
-        Tank tank = tanks.get(tx, caller, tankCode);
+        Tank tank = get(tx, caller, tankCode);
         return new TankToday(inputs.load(tx, caller.chapterId(), tank, now),
                 forecasts.find(tx, caller.chapterId(), tank.tankId()), now);
     }

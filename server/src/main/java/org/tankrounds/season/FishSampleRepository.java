@@ -25,8 +25,8 @@ public final class FishSampleRepository {
                 .set(FISH_SAMPLES.MEAN_LENGTH_MM, (float) sample.meanLengthMm())
                 .set(FISH_SAMPLES.TOTAL_WEIGHT_G,
                         sample.totalWeightG().isPresent() ? (float) sample.totalWeightG().getAsDouble() : null)
-                .set(FISH_SAMPLES.PERSON_ID, caller.personId().isPresent() ? caller.personId().getAsInt() : null)
-                .set(FISH_SAMPLES.CARD_ID, caller.cardId().isPresent() ? caller.cardId().getAsInt() : null)
+                .set(FISH_SAMPLES.PERSON_ID, caller.personIdOrNull())
+                .set(FISH_SAMPLES.CARD_ID, caller.cardIdOrNull())
                 .onConflict(FISH_SAMPLES.CHAPTER_ID, FISH_SAMPLES.TANK_ID, FISH_SAMPLES.SUBMISSION_ID).doNothing()
                 .execute() == 1;
     }

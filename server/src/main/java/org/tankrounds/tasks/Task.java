@@ -16,6 +16,8 @@ public record Task(int taskId, Optional<String> act, String words, Optional<Stri
         Optional<Instant> doneAt) {
 
     public static final int LONGEST = 500;
+    /** For so long what was done is still told. */
+    public static final Duration LATELY = Duration.ofDays(3);
     /** An advised act that was ticked is not asked for again so soon (common practice, no source). */
     public static final Duration SAME_DEED = Duration.ofHours(12);
 

@@ -45,8 +45,8 @@ public final class TaskRepository {
                 .set(TASKS.WORDS, words)
                 .set(TASKS.ASKED_AT, now)
                 .set(TASKS.DONE_AT, now)
-                .set(TASKS.DONE_BY, personId(caller))
-                .set(TASKS.CARD_ID, cardId(caller))
+                .set(TASKS.DONE_BY, caller.personIdOrNull())
+                .set(TASKS.CARD_ID, caller.cardIdOrNull())
                 .execute() == 1;
     }
 
@@ -54,8 +54,8 @@ public final class TaskRepository {
     public boolean finish(DSLContext tx, Caller caller, int tankId, int taskId, Instant now) {
         return tx.update(TASKS)
                 .set(TASKS.DONE_AT, now)
-                .set(TASKS.DONE_BY, personId(caller))
-                .set(TASKS.CARD_ID, cardId(caller))
+                .set(TASKS.DONE_BY, caller.personIdOrNull())
+                .set(TASKS.CARD_ID, caller.cardIdOrNull())
                 .where(one(caller.chapterId(), tankId, taskId)).and(TASKS.DONE_AT.isNull())
                 .execute() == 1;
     }
@@ -91,14 +91,6 @@ public final class TaskRepository {
     private static Condition one(int chapterId, int tankId, int taskId) {
         return TASKS.CHAPTER_ID.eq(chapterId).and(TASKS.TASK_ID.eq(taskId)).and(TASKS.TANK_ID.eq(tankId))
                 .and(TASKS.DROPPED_AT.isNull());
-    }
-
-    private static Integer personId(Caller caller) {
-        return caller.personId().isPresent() ? caller.personId().getAsInt() : null;
-    }
-
-    private static Integer cardId(Caller caller) {
-        return caller.cardId().isPresent() ? caller.cardId().getAsInt() : null;
     }
 
     private static Task task(Record row) {

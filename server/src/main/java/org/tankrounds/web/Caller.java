@@ -56,6 +56,16 @@ public record Caller(
         ctx.attribute(ATTRIBUTE, this);
     }
 
+    /** As a row says who wrote it; null for a class with its card, and for scripts. */
+    public Integer personIdOrNull() {
+        return personId.isPresent() ? personId.getAsInt() : null;
+    }
+
+    /** As a row says with which card a class came; null for anybody else. */
+    public Integer cardIdOrNull() {
+        return cardId.isPresent() ? cardId.getAsInt() : null;
+    }
+
     public boolean signedIn() {
         return personId.isPresent();
     }

@@ -55,8 +55,8 @@ class BreathTest {
                 read(0.1, Analyte.ALKALINITY, 80, 5), read(0.1, Analyte.DEATHS, dead, 0));
         LookAhead ahead = Water.lookAhead(areEggs ? eggs() : feedingFish(), readings);
         Advice advice = new Advisor().advise(ahead, readings);
-        List<Act> felt = advice.acts().stream().filter(act -> act.kind() == Act.Kind.MORE_AIR).toList();
-        assertThat(felt.isEmpty() || advice.together().isPresent()).as(advice.acts().toString()).isTrue();
+        List<Act> air = advice.acts().stream().filter(act -> act.kind() == Act.Kind.MORE_AIR).toList();
+        assertThat(air.isEmpty() || advice.together().isPresent()).as(advice.acts().toString()).isTrue();
     }
 
     @Test

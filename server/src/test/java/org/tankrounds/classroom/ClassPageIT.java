@@ -37,7 +37,8 @@ final class ClassPageIT {
                 .containsPattern("Ammonia 0\\.2 mg/L as N Only 1 part in (7[0-9]|8[0-2]) of it is the harmful kind")
                 // EIFAC 1984: 0.15 mg N/L at 5 mg/L of chloride, which is taken where nobody has said
                 .contains("Nitrite 1.6 mg/L as NO₂ Too much: the blood can’t carry enough oxygen. Tell an adult now.")
-                .contains("Nitrite is beyond what the fish bear: tell an adult");
+                .contains("Nitrite is beyond what the fish bear: tell an adult")
+                .doesNotContain("Ask for a reading");
     }
 
     @Test
@@ -45,7 +46,7 @@ final class ClassPageIT {
         post("temperature", 11.2, "Cel", "2026-01-03T14:00:00Z");
 
         assertThat(text(teacher.get(tank + "/class"))).contains("Too long ago to tell. Measure it again.")
-                .contains("Nobody has measured since");
+                .contains("Nobody has measured since").containsPattern("Measure: [a-zH]+\\.");
     }
 
     @Test

@@ -34,6 +34,14 @@ class SentencesTest {
         assertThat(left(Sources.templates(), MarkupText::shown)).isEqualTo(NotYet.TEMPLATES);
     }
 
+    /** Whatever is put into those is escaped, as the test of Words shows; anything else printed so could carry a script. */
+    @Test
+    void markup_comesFromMessagesOnly() {
+        Pattern other = Pattern.compile("th:utext=\"(?!\\$\\{words\\.html\\(')[^\"]*\"");
+        assertThat(Sources.templates()).allSatisfy(
+                file -> assertThat(Sources.read(file)).doesNotContainPattern(other));
+    }
+
     @Test
     void code_holdsNoSentences() {
         Set<String> left = left(Sources.java(), SentencesTest::inCode);
