@@ -17,7 +17,7 @@ final class Fasting {
 
     private static final double HOURS = 24;
     /** Fish digest badly in water so warm, and breathe hard (common practice, no source). */
-    private static final double TOO_WARM_TO_FEED_C = 20;
+    static final double TOO_WARM_TO_FEED_C = 20;
 
     private Fasting() {
     }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import org.tankrounds.belief.ChillerFailure;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.forecast.Deed;
@@ -14,7 +13,6 @@ import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.LookAhead;
 import org.tankrounds.forecast.MassDeaths;
 import org.tankrounds.forecast.Reason;
-import org.tankrounds.tankmodel.TankParameters;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.Chlorine;
 import org.tankrounds.water.HeatBalance;
@@ -22,12 +20,6 @@ import org.tankrounds.water.HeatBalance;
 /** What the reasons behind a forecast call for, with amounts. */
 final class Proposals {
 
-    /** What an adult carries in, and a bucket or two hold in bottles (common practice, no source). */
-    private static final double MOST_ICE_KG = 10;
-    /** A tank has no room for more bottles (common practice, no source). */
-    private static final double MOST_ICE_KG_PER_L = 0.1;
-    /** Ice is meant to last half a day. */
-    private static final double ICE_HOURS = 12;
     /** A label's double dose (common practice, no source). */
     private static final double HIDDEN_CHLORINE_TIMES = 2;
 
@@ -104,7 +96,7 @@ final class Proposals {
         boolean stands = forecast.hoursToLimit().isPresent()
                 && ahead.belief().temperature().likelyStands();
         if ((isWarm || stands) && reason.limit().isPresent()) {
-            double holdC = reason.limit().getAsDouble() - 1;
+            double holdC = IceLoad.holdC(reason.limit().getAsDouble());
             Proposal ice = ice(holdC, Math.max(0, reason.value().orElse(holdC) - holdC));
             all.add(isWarm ? ice.asForesight() : ice);
         }
@@ -119,18 +111,12 @@ final class Proposals {
     /** A load that is carried at once; what half a day takes is told beside it, where that is more. */
     private Proposal ice(double holdC, double tooWarmK) {
         double volumeL = facts.volumeL().orElse(TankFacts.USUAL_VOLUME_L);
-        double neededKg = iceKg(volumeL, tooWarmK, holdC);
-        double kg = Math.min(Math.min(MOST_ICE_KG, MOST_ICE_KG_PER_L * volumeL), neededKg);
+        double neededKg = IceLoad.neededKg(volumeL, tooWarmK, holdC);
+        double kg = Math.min(IceLoad.mostKg(volumeL), neededKg);
         Act act = facts.volumeL().isEmpty() ? Act.plain(Act.Kind.ICE, Driver.TEMPERATURE)
                 : Act.amount(Act.Kind.ICE, Driver.TEMPERATURE, kg, "kg", "HeatBalance.iceToHoldKg").withSecond(
                         neededKg > kg ? OptionalDouble.of(neededKg) : OptionalDouble.empty(), "kg");
         return Proposal.of(act, Deed.ice(kg / HeatBalance.iceToCoolKg(volumeL, 1, holdC), holdC));
-    }
-
-    /** Down to what is to be held, then against the room. */
-    private static double iceKg(double volumeL, double tooWarmK, double holdC) {
-        return HeatBalance.iceToCoolKg(volumeL, tooWarmK, holdC) + HeatBalance.iceToHoldKg(
-                TankParameters.bareGlassWPerK(volumeL), ChillerFailure.ROOM_C, holdC, ICE_HOURS);
     }
 
     private void ammonia() {

@@ -1,5 +1,9 @@
 package org.tankrounds.forecast;
 
+import java.util.OptionalInt;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+
 /** Fish that die en masse, as told by the reasons of a forecast (common practice, no source). */
 public final class MassDeaths {
 
@@ -25,6 +29,20 @@ public final class MassDeaths {
     /** One in ten within a day: nothing else presses more. */
     public static boolean pressIn(Forecast forecast) {
         return isShare(PRESSING_SHARE, inADay(forecast), forecast.fishAlive());
+    }
+
+    /** The least number of dead within a day that are a mass of so many fish; empty where those are too few. */
+    public static OptionalInt fewestOf(int fish) {
+        return least(fish, dead -> are(dead, fish - dead));
+    }
+
+    /** The least that press. */
+    public static OptionalInt fewestThatPressOf(int fish) {
+        return least(fish, dead -> isShare(PRESSING_SHARE, dead, fish - dead));
+    }
+
+    private static OptionalInt least(int fish, IntPredicate isEnough) {
+        return IntStream.rangeClosed(1, fish).filter(isEnough).findFirst();
     }
 
     private static boolean isShare(double share, int inADay, int fishAlive) {
