@@ -69,11 +69,13 @@ import org.tankrounds.readings.FileHandlers;
 import org.tankrounds.readings.LastLooks;
 import org.tankrounds.readings.LogHandlers;
 import org.tankrounds.readings.LoggerFiles;
+import org.tankrounds.readings.MonthHandlers;
 import org.tankrounds.readings.ObservationRepository;
 import org.tankrounds.readings.ReadingApi;
 import org.tankrounds.readings.ReadingRepository;
 import org.tankrounds.readings.SavedReceipt;
 import org.tankrounds.readings.SenmlApi;
+import org.tankrounds.readings.SheetHandlers;
 import org.tankrounds.readings.StoreBatch;
 import org.tankrounds.readings.StoreReading;
 import org.tankrounds.rounds.ChapterRanking;
@@ -192,7 +194,9 @@ public final class App implements AutoCloseable {
                 new LogHandlers(transactions, tanks, kits, readings, receipts, storeReading, pages, clock),
                 new CorrectionHandlers(transactions, tanks, kits, people, correctReading, pages, clock),
                 new FileHandlers(new LoggerFiles(transactions, tanks, kits, readings, dirtyTanks, atOnce, clock),
-                        pages, clock));
+                        pages, clock),
+                new SheetHandlers(transactions, tanks, kits, pages, clock),
+                new MonthHandlers(transactions, tanks, kits, storeReading, pages, clock));
 
         PlaceReads placeReads = new PlaceReads(new SchoolRepository(), new ClassroomRepository(), kits, tanks);
         PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, atOnce, pages, clock);

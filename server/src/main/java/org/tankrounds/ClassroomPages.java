@@ -5,6 +5,7 @@ import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.classroom.ClassDesk;
 import org.tankrounds.classroom.ClassHandlers;
 import org.tankrounds.classroom.FishHandlers;
+import org.tankrounds.classroom.WhatToDoHandlers;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
@@ -14,8 +15,8 @@ import org.tankrounds.season.FishSampleRepository;
 import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.web.Pages;
 
-/** The pages of a class: its tank in plain words, and its fish. */
-record ClassroomPages(ClassHandlers classes, FishHandlers fish) {
+/** The pages of a class: its tank in plain words, its fish, and what hangs on the wall. */
+record ClassroomPages(ClassHandlers classes, FishHandlers fish, WhatToDoHandlers whatToDo) {
 
     static ClassroomPages of(Transactions transactions, TanksToday today, KitRepository kits, LookRepository looks,
             TaskRepository tasks, DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages, Clock clock) {
@@ -23,6 +24,7 @@ record ClassroomPages(ClassHandlers classes, FishHandlers fish) {
         ClassDesk desk = new ClassDesk(transactions, today, kits, looks, samples, tasks, pages, clock);
         return new ClassroomPages(
                 new ClassHandlers(transactions, tasks, desk),
-                new FishHandlers(transactions, looks, samples, dirtyTanks, afterChange, desk));
+                new FishHandlers(transactions, looks, samples, dirtyTanks, afterChange, desk),
+                new WhatToDoHandlers(transactions, today, pages, clock));
     }
 }

@@ -26,8 +26,10 @@ import org.tankrounds.readings.BatchApi;
 import org.tankrounds.readings.CorrectionHandlers;
 import org.tankrounds.readings.FileHandlers;
 import org.tankrounds.readings.LogHandlers;
+import org.tankrounds.readings.MonthHandlers;
 import org.tankrounds.readings.ReadingApi;
 import org.tankrounds.readings.SenmlApi;
+import org.tankrounds.readings.SheetHandlers;
 import org.tankrounds.rounds.HelpHandlers;
 import org.tankrounds.rounds.RoundsApi;
 import org.tankrounds.rounds.RoundsHandlers;
@@ -42,7 +44,7 @@ final class Routes {
             LanguageHandlers languages) {}
 
     record Readings(ReadingApi api, BatchApi batch, SenmlApi senml, LogHandlers log, CorrectionHandlers corrections,
-            FileHandlers files) {}
+            FileHandlers files, SheetHandlers sheets, MonthHandlers months) {}
 
     record Rounds(RoundsHandlers pages, RoundsApi api, TankHandlers tanks, HelpHandlers help) {}
 
@@ -180,6 +182,10 @@ final class Routes {
         routes.get("/tanks/{tank}/log", readings.log()::show, AT_THE_TANK);
         routes.post("/tanks/{tank}/log", readings.log()::create, AT_THE_TANK);
         routes.get("/tanks/{tank}/readings.csv", readings.log()::download, AT_THE_TANK);
+        routes.get("/tanks/{tank}/sheet", readings.sheets()::show, AT_THE_TANK);
+        routes.get("/tanks/{tank}/sheet.pdf", readings.sheets()::showPdf, AT_THE_TANK);
+        routes.get("/tanks/{tank}/month", readings.months()::show, SIGNED_IN);
+        routes.post("/tanks/{tank}/month", readings.months()::create, SIGNED_IN);
         routes.get("/outbox", readings.log()::showOutbox, AT_THE_TANK);
         routes.get("/tanks/{tank}/readings/{reading}", readings.corrections()::show, SIGNED_IN);
         routes.post("/tanks/{tank}/readings/{reading}", readings.corrections()::update, SIGNED_IN);
@@ -212,6 +218,8 @@ final class Routes {
         routes.post("/tanks/{tank}/tasks/{task}/undone", classroom.classes()::undo, AT_THE_TANK);
         routes.post("/tanks/{tank}/tasks/{task}/dropped", classroom.classes()::drop, ROUNDS);
         routes.post("/tanks/{tank}/advice/{act}/done", classroom.classes()::tick, AT_THE_TANK);
+        routes.get("/tanks/{tank}/what-to-do", classroom.whatToDo()::show, AT_THE_TANK);
+        routes.get("/tanks/{tank}/what-to-do.pdf", classroom.whatToDo()::showPdf, AT_THE_TANK);
         routes.get("/tanks/{tank}/fish", classroom.fish()::show, AT_THE_TANK);
         routes.post("/tanks/{tank}/fish/looks", classroom.fish()::look, AT_THE_TANK);
         routes.post("/tanks/{tank}/fish/looks/{look}/withdrawn", classroom.fish()::withdrawLook, AT_THE_TANK);

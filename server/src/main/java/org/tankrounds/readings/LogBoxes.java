@@ -1,5 +1,6 @@
 package org.tankrounds.readings;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,6 +37,20 @@ public final class LogBoxes {
                 .filter(analyte -> analyte != Analyte.TEMPERATURE)
                 .distinct()
                 .toList();
+    }
+
+    /** What a sheet of paper has a column for besides temperature and husbandry. */
+    List<Analyte> onPaper() {
+        return Stream.concat(ALWAYS.stream(), more().stream()
+                .filter(analyte -> kit.scale(analyte).isPresent())).toList();
+    }
+
+    /** pH cards show one decimal throughout; the others as few as they can. */
+    static List<String> stepsInWords(KitScale scale) {
+        return scale.steps().stream().map(step -> {
+            String plain = BigDecimal.valueOf(step).stripTrailingZeros().toPlainString();
+            return scale.analyte() == Analyte.PH && !plain.contains(".") ? plain + ".0" : plain;
+        }).toList();
     }
 
     /** What is read from a card, but may be read by a meter too. */

@@ -61,11 +61,14 @@ final class LogForm {
         Map<String, String> typed = new TreeMap<>();
         ctx.formParamMap().forEach((name, values) -> {
             if (!name.equals("form_token") && !values.isEmpty() && name.length() <= 60) {
-                String value = values.get(0);
-                typed.put(name, value.length() > LONGEST_FIELD ? value.substring(0, LONGEST_FIELD) : value);
+                typed.put(name, cut(values.get(0)));
             }
         });
         return new LogForm(typed);
+    }
+
+    static String cut(String value) {
+        return value.length() > LONGEST_FIELD ? value.substring(0, LONGEST_FIELD) : value;
     }
 
     String text(String name) {

@@ -1,6 +1,5 @@
 package org.tankrounds.readings;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -107,8 +106,7 @@ final class LogPageMaker {
         List<Step> steps = new ArrayList<>();
         String chosen = form.text(analyte);
         boolean found = false;
-        for (Double number : scale.steps()) {
-            String text = text(analyte, number);
+        for (String text : LogBoxes.stepsInWords(scale)) {
             boolean isChosen = text.equals(chosen);
             found |= isChosen;
             String id = steps.isEmpty() ? analyte.code() : analyte.code() + "-" + steps.size();
@@ -116,12 +114,6 @@ final class LogPageMaker {
         }
         steps.add(new Step(analyte.code() + "-none", "", speech.say("log.notTested"), !found));
         return steps;
-    }
-
-    /** pH cards show one decimal throughout; the others as few as they can. */
-    private static String text(Analyte analyte, double step) {
-        String plain = BigDecimal.valueOf(step).stripTrailingZeros().toPlainString();
-        return analyte == Analyte.PH && !plain.contains(".") ? plain + ".0" : plain;
     }
 
     private boolean moreOpen(List<Card> more, FormField measuredAt) {

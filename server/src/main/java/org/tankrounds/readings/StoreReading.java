@@ -3,12 +3,14 @@ package org.tankrounds.readings;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.jooq.exception.DataAccessException;
 import org.tankrounds.db.Transactions;
@@ -87,6 +89,24 @@ public final class StoreReading {
         this.clock = clock;
     }
 
+    /** Hears what is found of each of several readings before anything is stored. */
+    interface Hearing {
+        /** @return false where it may not be stored yet */
+        boolean accept(Submitted submitted, JudgedReading judged);
+
+        /** Its key has stored another reading before. */
+        void overtaken(Submitted submitted);
+    }
+
+    /** One of several may not be stored yet: nothing of what was written stays. */
+    private static final class NotAllException extends RuntimeException {}
+
+    /** Works for a tank that the caller may post to. */
+    @FunctionalInterface
+    private interface Work<T> {
+        T with(DSLContext tx, Tank tank, Kit kit);
+    }
+
     /**
      * @param submitted reads what was sent, once it is clear that the caller may post to the tank; may refuse
      * @param accept hears the judgement before anything is stored, for asking back; false stores nothing
@@ -94,12 +114,50 @@ public final class StoreReading {
      */
     Optional<Outcome> store(Caller caller, String tankCode, String channel,
             BiFunction<Tank, Kit, Submitted> submitted, BiFunction<Submitted, JudgedReading, Boolean> accept) {
-        Optional<Outcome> outcome;
+        Optional<Outcome> outcome = work(caller, tankCode, (tx, tank, kit) ->
+                inside(tx, caller, tank, channel, submitted.apply(tank, kit), accept));
+        tell(caller, outcome.stream());
+        return outcome;
+    }
+
+    /**
+     * The same for several at once, each with a key of its own: all are stored, or none.
+     *
+     * @return empty where {@code hearing} said no to one of them, having heard all
+     */
+    Optional<List<Outcome>> storeAll(Caller caller, String tankCode, String channel,
+            BiFunction<Tank, Kit, List<Submitted>> submitted, Hearing hearing) {
         try {
-            outcome = transactions.inChapter(caller.chapterId(), tx -> {
+            List<Outcome> outcomes = work(caller, tankCode, (tx, tank, kit) ->
+                    allInside(tx, caller, tank, channel, submitted.apply(tank, kit), hearing));
+            tell(caller, outcomes.stream());
+            return Optional.of(outcomes);
+        } catch (NotAllException e) {
+            return Optional.empty();
+        }
+    }
+
+    private List<Outcome> allInside(DSLContext tx, Caller caller, Tank tank, String channel,
+            List<Submitted> submitted, Hearing hearing) {
+        List<Outcome> outcomes = new ArrayList<>();
+        for (Submitted one : submitted) {
+            try {
+                inside(tx, caller, tank, channel, one, hearing::accept).ifPresent(outcomes::add);
+            } catch (RefusedException refusal) {
+                hearing.overtaken(one);
+            }
+        }
+        if (outcomes.size() < submitted.size()) {
+            throw new NotAllException();
+        }
+        return outcomes;
+    }
+
+    private <T> T work(Caller caller, String tankCode, Work<T> work) {
+        try {
+            return transactions.inChapter(caller.chapterId(), tx -> {
                 Tank tank = tanks.get(tx, caller, tankCode);
-                Kit kit = kits.get(tx, caller.chapterId(), tank.kitId());
-                return inside(tx, caller, tank, channel, submitted.apply(tank, kit), accept);
+                return work.with(tx, tank, kits.get(tx, caller.chapterId(), tank.kitId()));
             });
         } catch (DataAccessException e) {
             if (waitedTooLong(e)) {
@@ -107,10 +165,12 @@ public final class StoreReading {
             }
             throw e;
         }
-        if (outcome.isPresent() && outcome.get().isNew()) {
+    }
+
+    private void tell(Caller caller, Stream<Outcome> outcomes) {
+        if (outcomes.anyMatch(Outcome::isNew)) {
             afterChange.changed(caller.chapterId());
         }
-        return outcome;
     }
 
     /** Two transactions wanted the same rows at once; trying again will do. */

@@ -23,7 +23,15 @@ public final class Units {
     /** Taken for oxygen in % where no temperature is known, or none that water with fish can have. */
     public static final double TEMPERATURE_C_WHERE_UNKNOWN = 10;
 
+    /** Litres per US gallon (definition: 231 cubic inches). */
+    private static final double L_PER_US_GALLON = 3.785411784;
+
     private Units() {
+    }
+
+    /** US gallons of so many litres. */
+    public static double usGallons(double litres) {
+        return litres / L_PER_US_GALLON;
     }
 
     /** As {@link #toCanonical(Analyte, UnitForm, double, double, double)} at sea level. */

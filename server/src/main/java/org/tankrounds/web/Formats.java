@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
@@ -137,6 +138,16 @@ public final class Formats {
     /** "25 Nov 2026, 8:15", for what may be long ago. */
     public String dateYearAndClock(Instant time) {
         return written("time.pattern.dateYearAndClock", local(time));
+    }
+
+    /** "Wed 25", for a row of a month. */
+    public String weekdayAndDay(LocalDate day) {
+        return written("time.pattern.weekdayAndDay", day);
+    }
+
+    /** "November 2026" */
+    public String month(YearMonth month) {
+        return written("time.pattern.month", month);
     }
 
     /** "14 November" */

@@ -54,6 +54,12 @@ class UnitsTest {
                 .isCloseTo(11.3 / 2, within(0.025));
     }
 
+    /** NIST Special Publication 811, appendix B: one US gallon is 3.785 412 L; 55 of them are the common aquarium. */
+    @Test
+    void litres_inUsGallons() {
+        assertThat(Units.usGallons(208.198)).isCloseTo(55, within(1e-4));
+    }
+
     @Test
     void stepInFahrenheit_isADifferenceWithoutTheOffset() {
         assertThat(Units.stepToCanonical(Analyte.TEMPERATURE, UnitForm.of("[degF]"), 1.8, 10, 0))

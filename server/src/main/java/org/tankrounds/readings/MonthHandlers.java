@@ -1,0 +1,119 @@
+package org.tankrounds.readings;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.pages.FormField;
+import org.tankrounds.places.Kit;
+import org.tankrounds.places.KitRepository;
+import org.tankrounds.places.Tank;
+import org.tankrounds.places.TankRepository;
+import org.tankrounds.readings.MonthPageMaker.Known;
+import org.tankrounds.readings.StoreReading.Outcome;
+import org.tankrounds.readings.StoreReading.Submitted;
+import org.tankrounds.water.Analyte;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.Formats;
+import org.tankrounds.web.Pages;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Saying;
+
+/** The page that takes a filled log sheet in: nothing is stored until every row is sound or confirmed, then all. */
+public final class MonthHandlers {
+    private static final String SAVED = "saved";
+
+    private final Transactions transactions;
+    private final TankRepository tanks;
+    private final KitRepository kits;
+    private final StoreReading storeReading;
+    private final Pages pages;
+    private final Clock clock;
+    private final ReadDays readDays = new ReadDays();
+
+    public MonthHandlers(Transactions transactions, TankRepository tanks, KitRepository kits,
+            StoreReading storeReading, Pages pages, Clock clock) {
+        this.transactions = transactions;
+        this.tanks = tanks;
+        this.kits = kits;
+        this.storeReading = storeReading;
+        this.pages = pages;
+        this.clock = clock;
+    }
+
+    public void show(Context ctx) {
+        Known known = known(ctx, ctx.queryParam(SheetMonth.MONTH));
+        String saved = Optional.ofNullable(ctx.queryParam(SAVED)).filter(count -> count.matches("[1-9]|[12]\\d|3[01]"))
+                .map(count -> Speech.of(ctx).say("paper.month.saved", Integer.parseInt(count))).orElse("");
+        pages.show(ctx, "readings/month", new MonthPageMaker(known, formats(ctx, known)).page(
+                MonthForm.fresh(known.tank().thermometerUnit()), MonthHearing.NOTHING, saved,
+                MonthPageMaker.NOTHING_WRONG));
+    }
+
+    public void create(Context ctx) {
+        Known known = known(ctx, ctx.formParam(SheetMonth.MONTH));
+        MonthForm form = MonthForm.of(ctx);
+        List<LocalDate> days = form.typedDays(known.month());
+        if (days.isEmpty() || form.time().isEmpty()) {
+            askAgain(ctx, known, form, MonthHearing.NOTHING, wrong(ctx, form, known.month()));
+            return;
+        }
+        MonthHearing hearing = new MonthHearing(form, days, formats(ctx, known));
+        Optional<List<Outcome>> stored = storeReading.storeAll(
+                Caller.of(ctx), known.tank().code(), Reading.CHANNEL_PAGE, (tank, kit) -> days.stream().map(day -> submitted(form, day, tank, kit)).toList(), hearing);
+        if (stored.isEmpty()) {
+            askAgain(ctx, known, form, hearing, MonthPageMaker.NOTHING_WRONG);
+            return;
+        }
+        ctx.redirect("/tanks/" + known.tank().code() + "/month?" + SheetMonth.MONTH + "=" + known.month().month() + "&"
+                + SAVED + "=" + days.size(), HttpStatus.SEE_OTHER);
+    }
+
+    private void askAgain(Context ctx, Known known, MonthForm form, MonthHearing hearing, FormField whole) {
+        ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+        pages.show(ctx, "readings/month",
+                new MonthPageMaker(known, formats(ctx, known)).page(form, hearing, "", whole));
+    }
+
+    private static FormField wrong(Context ctx, MonthForm form, SheetMonth month) {
+        boolean timeless = form.time().isEmpty();
+        String box = timeless ? MonthForm.TIME : MonthForm.name(month.month().atDay(1), Analyte.TEMPERATURE.code());
+        return FormField.text(box, "", "")
+                .withError(Speech.of(ctx).say(timeless ? "paper.month.noTime" : "paper.month.empty"));
+    }
+
+    private Submitted submitted(MonthForm form, LocalDate day, Tank tank, Kit kit) {
+        Faults faults = new Faults();
+        LogForm row = form.day(day);
+        GivenReading read = row.read(new LogBoxes(tank, kit).forms(), tank.zone(), faults);
+        if (day.isAfter(LocalDate.ofInstant(clock.instant(), tank.zone()))) {
+            faults.add(Analyte.TEMPERATURE.code(), Saying.of("paper.month.future"));
+        }
+        return new Submitted(form.key(day), row.fingerprint(), notAhead(read), faults, kit, row.confirmed(read));
+    }
+
+    /** A sheet that is typed in before the usual time of its last day. */
+    private GivenReading notAhead(GivenReading read) {
+        Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
+        return read.measuredAt().filter(now::isBefore).isPresent() ? read.at(now) : read;
+    }
+
+    private Known known(Context ctx, String asked) {
+        Caller caller = Caller.of(ctx);
+        return transactions.inChapter(caller.chapterId(), tx -> {
+            Tank tank = tanks.get(tx, caller, ctx.pathParam("tank"));
+            SheetMonth month = SheetMonth.of(asked, tank, clock.instant());
+            return new Known(tank, kits.get(tx, caller.chapterId(), tank.kitId()), month,
+                    readDays.find(tx, caller.chapterId(), tank, month.month()));
+        });
+    }
+
+    private Formats formats(Context ctx, Known known) {
+        return Speech.of(ctx).formats(known.tank().zone(), clock.instant());
+    }
+}
