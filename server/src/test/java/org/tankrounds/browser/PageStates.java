@@ -49,7 +49,8 @@ final class PageStates {
     }
 
     static List<PageState> all() {
-        return Stream.of(signingIn(), cards(), rounds(), readings(), files(), classes(), people(), places(), season(),
+        return Stream.of(signingIn(), cards(), rounds(), readings(), paper(), files(), classes(),
+                        people(), places(), season(),
                         beginnings())
                 .flatMap(List::stream).toList();
     }
@@ -202,6 +203,31 @@ final class PageStates {
                         fill("Mean length", "4.5"), press("Keep the measurement")).answered(422),
                 see(CLASS, fish).after("a measurement", fill("How many fish", "10"), fill("Mean length", "45"),
                         press("Keep the measurement")));
+    }
+
+    private static List<PageState> paper() {
+        String month = "/tanks/{tank}/month";
+        return List.of(
+                see(CLASS, "/tanks/{cardTank}/sheet"),
+                see(TEACHER, "/tanks/{tank}/sheet?month=2026-02"),
+                see(SPANISH, "/tanks/{tank}/sheet"),
+                see(TEACHER, "/tanks/{tank}/sheet?month=february").answered(400),
+                see(CLASS, "/tanks/{cardTank}/what-to-do"),
+                see(BEGINNER, "/tanks/{newTank}/what-to-do"),
+                see(SPANISH, "/tanks/{tank}/what-to-do"),
+                see(TEACHER, month),
+                see(SPANISH, month),
+                see(TEACHER, month + "?month=2026-02"),
+                sentEmpty(TEACHER, month),
+                see(TEACHER, month).after("impossible and unlikely values", fill("Thu 1: Temperature", "fifty"),
+                        fill("Fri 2: Fish found dead", "2.5"), fill("Sat 3: Temperature", "75"), send())
+                        .answered(422),
+                see(TEACHER, month).after("an unlikely value", fill("Thu 1: Temperature", "75"), send())
+                        .answered(422),
+                see(SPANISH, month).after("a value that cannot be read", fill("jue 1: Temperatura", "fría"), send())
+                        .answered(422),
+                see(TEACHER, month).after("sound rows", fill("Thu 1: Temperature", "52"),
+                        fill("Fri 2: pH", "7.2"), send()));
     }
 
     private static List<PageState> files() {

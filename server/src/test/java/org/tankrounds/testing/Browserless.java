@@ -91,6 +91,10 @@ public final class Browserless {
         return exchange(form(path, filledIn(fields)), BodyHandlers.ofByteArray()).body();
     }
 
+    public byte[] getFile(String path) {
+        return exchange(request(path).GET(), BodyHandlers.ofByteArray()).body();
+    }
+
     private Map<String, String> filledIn(String... fields) {
         Map<String, String> form = new LinkedHashMap<>();
         form.put("form_token", formToken);

@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 public final class Crawler {
     private static final Pattern LINK = Pattern.compile("(?:href|src|data-[a-z-]+)=\"(/[^\"#]*)");
     private static final int MOST = 5_000;
-    private static final int MOST_ALIKE = 10;
+    private static final int MOST_ALIKE = 14;
 
     private Crawler() {}
 

@@ -84,6 +84,12 @@ final class Expectations {
             GET  /tanks/{tank}/log                                 | class's page
             POST /tanks/{tank}/log                                 | class's page
             GET  /tanks/{tank}/readings.csv                        | class's page
+            GET  /tanks/{tank}/sheet                                | class's page
+            GET  /tanks/{tank}/sheet.pdf                            | class's page
+            GET  /tanks/{tank}/what-to-do                           | class's page
+            GET  /tanks/{tank}/what-to-do.pdf                       | class's page
+            GET  /tanks/{tank}/month                                | tank's page
+            POST /tanks/{tank}/month                                | tank's page
             GET  /tanks/{tank}/readings/{reading}                  | tank's page
             POST /tanks/{tank}/readings/{reading}                  | tank's page
 

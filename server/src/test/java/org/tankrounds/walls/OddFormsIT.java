@@ -65,7 +65,8 @@ class OddFormsIT {
     @Test
     void everyKindOfForm_isAmongThem() {
         assertThat(forms()).hasSizeGreaterThan(15).extracting(Form::action).contains("/people", "/tokens",
-                "/places/schools", "/places/kits", "/season", "/tanks/" + chapter.cast().tankA().code() + "/log");
+                "/places/schools", "/places/kits", "/season", "/tanks/" + chapter.cast().tankA().code() + "/log",
+                "/tanks/" + chapter.cast().tankA().code() + "/month");
     }
 
     @ParameterizedTest
@@ -89,7 +90,8 @@ class OddFormsIT {
     @ParameterizedTest
     @ValueSource(strings = {"/places/kits/kit?kit=", "/places/kits/new?like=", "/places/schools/{school}/room?room=",
             "/places/schools/{school}/tanks/new?room=", "/tanks/{tank}?saved=", "/tanks/{tank}?span=",
-            "/tanks/{tank}/log?saved=", "/rounds?for=", "/sign-in?next="})
+            "/tanks/{tank}/log?saved=", "/tanks/{tank}/sheet?month=", "/tanks/{tank}/month?month=",
+            "/tanks/{tank}/month?saved=", "/rounds?for=", "/sign-in?next="})
     void oddQuestions_neverBreakAPage(String address) {
         forms();
         String asked = address.replace("{school}", chapter.things().get("school"))
