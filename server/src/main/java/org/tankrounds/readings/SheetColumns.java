@@ -56,11 +56,11 @@ final class SheetColumns {
         return cards;
     }
 
-    /** The card that takes most room, where all of them take too much. */
+    /** The card that takes most room, and more than a box, where all of them take too much. */
     private static Optional<Analyte> longest(Map<Analyte, Column> cards) {
         double all = cards.values().stream().mapToDouble(SheetColumns::widthMm).sum();
         return cards.keySet().stream()
-                .filter(analyte -> all > FOR_CARDS_MM && !cards.get(analyte).isBox())
+                .filter(analyte -> all > FOR_CARDS_MM && widthMm(cards.get(analyte)) > BOX_MM)
                 .max(Comparator.comparing(analyte -> widthMm(cards.get(analyte))));
     }
 

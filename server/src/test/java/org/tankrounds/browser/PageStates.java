@@ -220,9 +220,9 @@ final class PageStates {
                 see(TEACHER, month + "?month=2026-02"),
                 sentEmpty(TEACHER, month),
                 see(TEACHER, month).after("impossible and unlikely values", fill("Thu 1: Temperature", "fifty"),
-                        fill("Fri 2: Fish found dead", "2.5"), fill("Sat 3: Temperature", "75"), send())
+                        fill("Fri 2: Fish found dead", "2.5"), fill("Sat 3: Temperature", "80"), send())
                         .answered(422),
-                see(TEACHER, month).after("an unlikely value", fill("Thu 1: Temperature", "75"), send())
+                see(TEACHER, month).after("an unlikely value", fill("Thu 1: Temperature", "80"), send())
                         .answered(422),
                 see(SPANISH, month).after("a value that cannot be read", fill("jue 1: Temperatura", "fría"), send())
                         .answered(422),
