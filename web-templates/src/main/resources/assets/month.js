@@ -84,20 +84,29 @@
   });
 
   form.addEventListener("submit", (event) => {
-    if (leaving) {
+    event.preventDefault();
+    if ("busy" in form.dataset) {
       return;
     }
-    event.preventDefault();
+    form.dataset.busy = "";
     line.textContent = say("sending");
-    fetch("/api/ping", { cache: "no-store", signal: AbortSignal.timeout(ANSWERED_WITHIN_MS) }).then((answer) => {
-      if (!answer.ok) {
-        throw new Error(String(answer.status));
-      }
-      leaving = true;
-      form.submit();
-    }).catch(() => { line.textContent = say("offline"); });
+    // A Wi-Fi's own page answers too, but not so.
+    fetch("/api/ping", { cache: "no-store", signal: AbortSignal.timeout(ANSWERED_WITHIN_MS) })
+      .then((answer) => answer.json()).then((said) => {
+        if (!("account" in said)) {
+          throw new Error("elsewhere");
+        }
+        leaving = true;
+        form.submit();
+      }).catch(() => {
+        delete form.dataset.busy;
+        line.textContent = say("offline");
+      });
   });
 
   // Back from the page behind, it can be sent again.
-  self.addEventListener("pageshow", () => { leaving = false; });
+  self.addEventListener("pageshow", () => {
+    leaving = false;
+    delete form.dataset.busy;
+  });
 })();

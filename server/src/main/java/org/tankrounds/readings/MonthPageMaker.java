@@ -52,12 +52,17 @@ final class MonthPageMaker {
         List<FormField> wrong = Stream.concat(Stream.of(whole), known.month().days().stream()
                 .flatMap(day -> wrong(day, hearing))).filter(FormField::wrong).toList();
         String heading = speech.say("paper.month.title", formats.month(known.month().month()));
-        return new MonthPage(speech.titled(!wrong.isEmpty(), heading), heading, tank.school() + ", " + tank.classroom(),
+        return new MonthPage(title(heading, wrong, hearing), heading, tank.school() + ", " + tank.classroom(),
                 known.month().month().toString(), here, here + "/month", form.text(LogForm.SUBMISSION), saved,
                 known.month().others(here + "/month", formats),
                 here + "/sheet?" + SheetMonth.MONTH + "=" + known.month().month(), time, scales(form), hearing.asks(),
                 hearing.kept(), columns(), known.month().days().stream().map(day -> row(day, form, hearing)).toList(),
                 wrong);
+    }
+
+    private String title(String heading, List<FormField> wrong, MonthHearing hearing) {
+        boolean asks = wrong.isEmpty() && !hearing.asks().isEmpty();
+        return asks ? speech.say("paper.month.titleAsking", heading) : speech.titled(!wrong.isEmpty(), heading);
     }
 
     private static List<Step> scales(MonthForm form) {

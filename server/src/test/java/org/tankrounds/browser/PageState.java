@@ -17,7 +17,7 @@ import java.util.List;
  */
 record PageState(Guest guest, String route, String after, int status, List<Step> steps) {
     private static final String BOXES = "main form textarea, "
-            + "main form input:is([type=text], [type=email], [type=password], [type=date]):not([readonly])";
+            + "main form input:is([type=text], [type=email], [type=password], [type=date]):not([readonly], :disabled)";
 
     private static final String WAITING = """
             async () => {
