@@ -61,7 +61,7 @@ final class BreakForm {
     }
 
     FormField othersBox(SchoolBreak planned) {
-        return form.textBox(others(planned), say("others"));
+        return form.textBox(others(planned), say("others")).withHint(say("lookerHint"));
     }
 
     /** Empty where something cannot be taken; then the form says so. */
@@ -84,14 +84,14 @@ final class BreakForm {
     }
 
     private void checkDays(LocalDate first, LocalDate last, LocalDate today, List<SchoolBreak> before) {
-        if (last.isBefore(first)) {
+        if (first.isAfter(today.plusYears(1))) {
+            form.refuse(FIRST, say("firstDay.far"));
+        } else if (last.isBefore(first)) {
             form.refuse(LAST, say("lastDay.before", first));
         } else if (!last.isBefore(first.plusDays(SchoolBreak.MOST_DAYS))) {
             form.refuse(LAST, say("lastDay.late", SchoolBreak.MOST_DAYS, first.plusDays(SchoolBreak.MOST_DAYS - 1L)));
         } else if (last.isBefore(today)) {
             form.refuse(LAST, say("lastDay.past"));
-        } else if (first.isAfter(today.plusYears(1))) {
-            form.refuse(FIRST, say("firstDay.far"));
         }
         before.stream().filter(other -> other.overlaps(first, last)).findFirst().ifPresent(other ->
                 form.refuse(FIRST, say("firstDay.taken", other.name(), other.firstDay(), other.lastDay())));

@@ -105,12 +105,12 @@ public final class BreakHandlers {
         answer(ctx, "planned", new Typed(shown.breakId(), withOthers, clashes.found()));
     }
 
+    /** One that somebody else took out before is out. */
     public void drop(Context ctx) {
         Caller caller = Caller.of(ctx);
-        Known known = known(ctx);
-        SchoolBreak shown = find(ctx, known);
-        change(caller, known.tank(), tx -> breaks.drop(
-                tx, caller.chapterId(), known.tank().tankId(), shown.breakId(), clock.instant()));
+        Tank tank = known(ctx).tank();
+        int breakId = number(ctx.pathParam("break"));
+        change(caller, tank, tx -> breaks.drop(tx, caller.chapterId(), tank.tankId(), breakId, clock.instant()));
         back(ctx, "dropped");
     }
 
@@ -147,6 +147,13 @@ public final class BreakHandlers {
         return known.watches().stream().map(BreakWatch::schoolBreak)
                 .filter(one -> Integer.toString(one.breakId()).equals(ctx.pathParam("break"))).findFirst()
                 .orElseThrow(() -> new NotFoundException("break"));
+    }
+
+    private static int number(String text) {
+        if (!text.matches("[0-9]{1,9}")) {
+            throw new NotFoundException("break");
+        }
+        return Integer.parseInt(text);
     }
 
     private Known known(Context ctx) {

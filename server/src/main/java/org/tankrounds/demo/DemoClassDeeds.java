@@ -35,7 +35,7 @@ final class DemoClassDeeds {
             "otterhythe-library", "Read ammonia and nitrite every school day until both are at the lowest colour.",
             "sedgewhistle-science", "Rinse the sponge in tank water on Friday, never under the tap.");
 
-    private static final String AWAY = "otterhythe-library";
+    private static final String AWAY = "larchquill-21";
 
     private final PersonRepository people;
     private final LookRepository looks = new LookRepository();

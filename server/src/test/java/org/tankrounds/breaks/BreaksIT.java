@@ -77,7 +77,7 @@ final class BreaksIT {
     void lookedAllWell_isAReadingWithNoneDead() {
         lookedAllWell();
 
-        assertThat(teacher.get("/tanks/" + cast.tankA().code()).body()).contains("deaths 0").contains("last reading today 9:00");
+        assertThat(teacher.get("/tanks/" + cast.tankA().code()).body()).contains("fish found dead 0").contains("last reading today 9:00");
     }
 
     /** Read by another library of RFC 5545. */
