@@ -5,8 +5,8 @@ import org.tankrounds.tankmodel.TankParameters;
 import org.tankrounds.water.HeatBalance;
 
 /**
- * Ice in sealed bottles for a tank without its chiller: what is carried in at once, and what half a day takes. Masses in
- * kg of ice at 0 °C, by {@link HeatBalance}; the room is {@link ChillerFailure#ROOM_C}, the walls are bare glass.
+ * Ice in sealed bottles for a tank without its chiller: what is carried in at once, and what half a day takes. Masses
+ * in kg of ice at 0 °C, by {@link HeatBalance}; the room is {@link ChillerFailure#ROOM_C}, the walls are bare glass.
  */
 final class IceLoad {
 

@@ -29,8 +29,8 @@ public record StandingAmounts(double volumeL, double heldC) {
     private static final double BUCKET_L = 10;
 
     /**
-     * Hours without a chiller until a temperature is reached, in a room of {@link #ROOM_C}; 0 where the water is as warm
-     * already, infinite where it never becomes so.
+     * Hours without a chiller until a temperature is reached, in a room of {@link #ROOM_C}; 0 where the water is as
+     * warm already, infinite where it never becomes so.
      *
      * @param bareGlassH with bare walls, while the pump goes on: the soonest
      * @param foamedH with an inch of foam on sides and bottom, with the pump at rest: among the latest

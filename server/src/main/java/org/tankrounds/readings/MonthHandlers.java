@@ -65,7 +65,8 @@ public final class MonthHandlers {
         }
         MonthHearing hearing = new MonthHearing(form, days, formats(ctx, known));
         Optional<List<Outcome>> stored = storeReading.storeAll(
-                Caller.of(ctx), known.tank().code(), Reading.CHANNEL_PAGE, (tank, kit) -> days.stream().map(day -> submitted(form, day, tank, kit)).toList(), hearing);
+                Caller.of(ctx), known.tank().code(), Reading.CHANNEL_PAGE,
+                (tank, kit) -> days.stream().map(day -> submitted(form, day, tank, kit)).toList(), hearing);
         if (stored.isEmpty()) {
             askAgain(ctx, known, form, hearing, MonthPageMaker.NOTHING_WRONG);
             return;

@@ -15,7 +15,6 @@ import org.tankrounds.pages.MonthPage.Row;
 import org.tankrounds.places.Kit;
 import org.tankrounds.places.Tank;
 import org.tankrounds.water.Analyte;
-import org.tankrounds.water.UnitForm;
 import org.tankrounds.web.Formats;
 import org.tankrounds.web.Scale;
 import org.tankrounds.web.Speech;
@@ -46,18 +45,18 @@ final class MonthPageMaker {
      */
     MonthPage page(MonthForm form, MonthHearing hearing, String saved, FormField whole) {
         Tank tank = known.tank();
+        SheetMonth month = known.month();
         String here = "/tanks/" + tank.code();
         FormField time = FormField.text(MonthForm.TIME, speech.say("paper.month.time"), form.text(MonthForm.TIME))
-                .withType("time", "off").withError(whole.name().equals(MonthForm.TIME) ? whole.error() : "");
-        List<FormField> wrong = Stream.concat(Stream.of(whole), known.month().days().stream()
+                .withError(whole.name().equals(MonthForm.TIME) ? whole.error() : "");
+        List<FormField> wrong = Stream.concat(Stream.of(whole), month.days().stream()
                 .flatMap(day -> wrong(day, hearing))).filter(FormField::wrong).toList();
-        String heading = speech.say("paper.month.title", formats.month(known.month().month()));
+        String heading = speech.say("paper.month.title", formats.month(month.month()));
         return new MonthPage(title(heading, wrong, hearing), heading, tank.school() + ", " + tank.classroom(),
-                known.month().month().toString(), here, here + "/month", form.text(LogForm.SUBMISSION), saved,
-                known.month().others(here + "/month", formats),
-                here + "/sheet?" + SheetMonth.MONTH + "=" + known.month().month(), time, scales(form), hearing.asks(),
-                hearing.kept(), columns(), known.month().days().stream().map(day -> row(day, form, hearing)).toList(),
-                wrong);
+                month.month().toString(), here, here + "/month", form.text(LogForm.SUBMISSION), saved,
+                month.others(here + "/month", formats), here + "/sheet?" + SheetMonth.MONTH + "=" + month.month(), time,
+                scales(form), hearing.asks(), hearing.kept(), columns(),
+                month.days().stream().map(day -> row(day, form, hearing)).toList(), wrong);
     }
 
     private String title(String heading, List<FormField> wrong, MonthHearing hearing) {
@@ -85,8 +84,7 @@ final class MonthPageMaker {
     }
 
     private String unit(Analyte analyte) {
-        UnitForm form = boxes.form(analyte);
-        return speech.say(Wording.unit(form));
+        return speech.say(Wording.unit(boxes.form(analyte)));
     }
 
     private Row row(LocalDate day, MonthForm form, MonthHearing hearing) {
@@ -98,7 +96,8 @@ final class MonthPageMaker {
                 cell(day, LogForm.BY, speech.say("paper.sheet.class"), "class", typed, errors),
                 cell(day, LogForm.NOTE, speech.say("paper.sheet.note"), "note", typed, errors));
         return new Row(MonthForm.name(day, ""), formats.weekdayAndDay(day), there(day), SheetMonth.isWeekend(day),
-                day.isAfter(known.month().today()), Stream.concat(numbers, words).toList(), List.copyOf(errors.values()));
+                day.isAfter(known.month().today()), Stream.concat(numbers, words).toList(),
+                List.copyOf(errors.values()));
     }
 
     private Cell cell(LocalDate day, String field, String name, String width, LogForm typed,

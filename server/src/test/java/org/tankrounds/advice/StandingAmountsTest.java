@@ -88,6 +88,7 @@ class StandingAmountsTest {
 
     @Test
     void noWater_isRefused() {
-        assertThatIllegalArgumentException().isThrownBy(() -> new StandingAmounts(0, 10)).withMessageContaining("volume");
+        assertThatIllegalArgumentException().isThrownBy(() -> new StandingAmounts(0, 10))
+                .withMessageContaining("volume");
     }
 }

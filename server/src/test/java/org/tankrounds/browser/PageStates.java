@@ -50,8 +50,7 @@ final class PageStates {
 
     static List<PageState> all() {
         return Stream.of(signingIn(), cards(), rounds(), readings(), paper(), files(), classes(),
-                        people(), places(), season(),
-                        beginnings())
+                        people(), places(), season(), beginnings())
                 .flatMap(List::stream).toList();
     }
 
