@@ -88,6 +88,7 @@ public final class Forecaster {
         Instant from = facts.seasonFrom(asOf);
         List<Observation> known = PastedLog.once(noted.stream()
                 .filter(o -> !o.at().isBefore(from) && !o.at().isAfter(asOf)).distinct().toList());
+        known = Observation.deedsOnce(known);
         return Observation.asFarAsCredible(OxygenReadings.setRight(known, facts.elevationM().orElse(0)));
     }
 
