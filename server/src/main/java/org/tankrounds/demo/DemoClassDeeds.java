@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.tankrounds.behaviour.LookRepository;
@@ -35,7 +36,7 @@ final class DemoClassDeeds {
             "otterhythe-library", "Read ammonia and nitrite every school day until both are at the lowest colour.",
             "sedgewhistle-science", "Rinse the sponge in tank water on Friday, never under the tap.");
 
-    private static final String AWAY = "larchquill-21";
+    private static final Set<String> AWAY = Set.of("larchquill-21", "sedgewhistle-science");
 
     private final PersonRepository people;
     private final LookRepository looks = new LookRepository();
@@ -62,7 +63,7 @@ final class DemoClassDeeds {
             if (ASKED.containsKey(key)) {
                 tasks.ask(tx, coordinator, tank.tankId(), ASKED.get(key), now.minus(Duration.ofHours(20)));
             }
-            if (AWAY.equals(key)) {
+            if (AWAY.contains(key)) {
                 breaks.add(tx, coordinator, tank.tankId(),
                         longWeekend(now.atZone(coordinator.zone()).toLocalDate().plusDays(3)), now);
             }
