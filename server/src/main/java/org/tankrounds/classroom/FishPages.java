@@ -1,5 +1,6 @@
 package org.tankrounds.classroom;
 
+import io.javalin.http.Context;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -30,8 +31,8 @@ final class FishPages {
 
     /** What was typed and chosen, and what is to be said about it. */
     record Typed(String saved, String lookError, List<Seen> seen, FormInput measures, boolean justLooked) {
-        static Typed nothing(String saved, boolean justLooked) {
-            return new Typed(saved, "", List.of(), FormInput.showing(Map.of()), justLooked);
+        static Typed nothing(Context ctx, String saved, boolean justLooked) {
+            return new Typed(saved, "", List.of(), FormInput.showing(ctx, Map.of()), justLooked);
         }
     }
 
@@ -48,9 +49,9 @@ final class FishPages {
 
     FishPage page(Typed typed) {
         List<FormField> measures = List.of(
-                typed.measures().numberBox(FISH, say("count"), ""),
-                typed.measures().numberBox(LENGTH, say("length"), "mm"),
-                typed.measures().numberBox(WEIGHT, say("weight"), say("weight.unit")));
+                typed.measures().numberBox(FISH, "classroom.fish.count", ""),
+                typed.measures().numberBox(LENGTH, "classroom.fish.length", "mm"),
+                typed.measures().numberBox(WEIGHT, "classroom.fish.weight", say("weight.unit")));
         boolean wrong = !typed.lookError().isEmpty() || !typed.measures().ok();
         return new FishPage(formats.speech().titled(wrong, formats.speech().say("classroom.fish")),
                 formats.speech().say("classroom.place", known.tank().school(), known.tank().classroom()), known.tank().code(), typed.saved(),

@@ -116,7 +116,7 @@ final class Guests implements AutoCloseable {
 
     private static Chapter addEmptyChapter(DSLContext tx) {
         Chapter chapter = new ChapterRepository().add(tx, "Empty chapter", ZoneId.of("America/New_York"));
-        new KitRepository().addGeneric(tx, chapter.chapterId());
+        new KitRepository().addGeneric(tx, chapter.chapterId(), "Generic card");
         Optional<String> hash = Optional.of(new PasswordHashes().hash(Cast.PASSWORD));
         PersonRepository people = new PersonRepository();
         people.add(tx, chapter.chapterId(), new Details(NEWCOMER, "Cora Weirthimble", Role.COORDINATOR),
