@@ -54,7 +54,7 @@ public final class FishHandlers {
 
     public void show(Context ctx) {
         String saved = Optional.ofNullable(ctx.queryParam(SAVED)).orElse("");
-        String receipt = RECEIPTS.contains(saved) ? say(ctx, "saved." + saved) : "";
+        String receipt = RECEIPTS.contains(saved) ? Speech.of(ctx).say("classroom.fish.saved." + saved) : "";
         desk.show(ctx, FishPages.Typed.nothing(ctx, receipt, LOOKED.equals(saved)));
     }
 
@@ -64,7 +64,7 @@ public final class FishHandlers {
         List<Seen> seen = seen(ctx);
         if (seen.isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            desk.show(ctx, new FishPages.Typed("", say(ctx, "nothing"), seen,
+            desk.show(ctx, new FishPages.Typed("", Speech.of(ctx).say("classroom.fish.nothing"), seen,
                     FormInput.showing(ctx, Map.of()), false));
             return;
         }
@@ -164,10 +164,6 @@ public final class FishHandlers {
         } catch (IllegalArgumentException e) {
             return UUID.randomUUID();
         }
-    }
-
-    private static String say(Context ctx, String end, Object... with) {
-        return Speech.of(ctx).say("classroom.fish." + end, with);
     }
 
     private static void back(Context ctx, String saved) {
