@@ -99,7 +99,7 @@ final class PlacesPageMaker {
     }
 
     private String filter(Tank tank) {
-        String kind = speech.say("places.filter." + tank.filterKind());
+        String kind = speech.say(TankForm.filterName(tank.filterKind()));
         return tank.filterStartedOn().map(since -> speech.say("places.filterSince", kind, day(since)))
                 .orElseGet(() -> speech.say("places.filterNoStart", kind));
     }

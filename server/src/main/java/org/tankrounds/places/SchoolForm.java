@@ -66,7 +66,8 @@ final class SchoolForm {
                 .withHint(form.say("places.school.otherZone.hint"));
         return List.of(
                 new Group(form.say("places.school.group"), "", List.of(List.of(name), List.of(place))),
-                new Group(form.say("places.school.clockAndHeight"), "", List.of(List.of(zone), List.of(other), List.of(elevation))));
+                new Group(form.say("places.school.clockAndHeight"), "",
+                        List.of(List.of(zone), List.of(other), List.of(elevation))));
     }
 
     private static Optional<ZoneId> zone(FormInput form) {
@@ -99,7 +100,7 @@ final class SchoolForm {
         List<Option> options = new ArrayList<>();
         COMMON_ZONES.forEach((id, name) ->
                 options.add(new Option(id, form.say("places.zone.named", Saying.of(name), id))));
-        options.add(new Option(OTHER, form.say("places.zone.other")));
+        options.add(new Option(OTHER, form.say("places.zone.another")));
         return options;
     }
 

@@ -129,7 +129,8 @@ final class TankForm {
 
     private static Group filterAndTests(FormInput form, List<Option> kits) {
         return new Group(form.say("places.tank.filterAndTests"), "", List.of(
-                List.of(form.choice(FILTER, "places.tank.filter", options(form, "places.filter.", FILTERS))),
+                List.of(form.choice(FILTER, "places.tank.filter", FILTERS.stream()
+                        .map(kind -> new Option(kind, form.say(filterName(kind)))).toList())),
                 List.of(form.optional(form.dayBox(FILTER_STARTED, "places.tank.filterStarted"))
                         .withHint(form.say("places.tank.filterStarted.hint"))),
                 List.of(form.choice(KIT, "places.tank.kit", kits).withHint(form.say("places.tank.kit.hint"))),
@@ -146,7 +147,8 @@ final class TankForm {
                 List.of(form.optional(form.numberBox(CHLORIDE, "places.tank.chloride", "mg/L"))
                         .withHint(form.say("places.tank.chloride.hint"))),
                 List.of(form.choice(DISINFECTANT, "places.tank.disinfectant",
-                                options(form, "places.disinfectant.", with(DISINFECTANTS, UNKNOWN)))
+                                with(DISINFECTANTS, UNKNOWN).stream()
+                                        .map(one -> new Option(one, form.say("places.disinfectant." + one))).toList())
                         .withHint(form.say("places.tank.disinfectant.hint")))));
     }
 
@@ -208,8 +210,9 @@ final class TankForm {
         return List.of(new Option(FAHRENHEIT, "°F"), new Option("Cel", "°C"));
     }
 
-    private static List<Option> options(FormInput form, String keys, List<String> kinds) {
-        return kinds.stream().map(kind -> new Option(kind, form.say(keys + kind))).toList();
+    /** Key of what a kind of filter is called. */
+    static String filterName(String kind) {
+        return "places.filter." + (kind.equals("other") ? "another" : kind);
     }
 
     private static List<String> with(List<String> words, String last) {

@@ -94,7 +94,8 @@ class ClassCardIT {
         try (var document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isEqualTo(1);
             String text = new PDFTextStripper().getText(document);
-            assertThat(text).contains("Alderwhistle School").contains("Room 12").contains(code(print));
+            assertThat(text).contains("Alderwhistle School").contains("Room 12").contains(code(print))
+                    .contains("Press “Keep this reading”");
             assertThat(Squares.read(new PDFRenderer(document).renderImageWithDPI(0, 200)))
                     .isEqualTo(APP.baseUrl() + "/card/" + code(print).replace("-", ""));
         }

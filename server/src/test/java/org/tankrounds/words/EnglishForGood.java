@@ -12,7 +12,8 @@ final class EnglishForGood {
      * carry for them.
      */
     private static final Set<String> FILES = Set.of(
-            "forecast/Circumstances.java", "forecast/Fans.java", "forecast/Reasons.java", "people/Doorman.java", "people/OperatorTokens.java",
+            "forecast/Circumstances.java", "forecast/Fans.java", "forecast/Reasons.java", "people/Doorman.java",
+            "people/OperatorTokens.java",
             "readings/BatchApi.java", "readings/BatchLine.java", "readings/BatchTransaction.java",
             "readings/IdempotencyKey.java", "readings/JsonText.java", "readings/ReadingApi.java",
             "readings/ReadingParser.java", "readings/ReadingQuery.java", "readings/RequestBody.java",
