@@ -17,6 +17,12 @@ final class Scanner {
     private static final List<String> EVERYTHING =
             List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
     private static final List<String> COLOURS = List.of("color-contrast", "link-in-text-block");
+    private static final List<String> WORDS = List.of("aria-command-name", "aria-input-field-name",
+            "aria-toggle-field-name", "aria-tooltip-name", "aria-dialog-name", "button-name", "document-title",
+            "empty-heading", "empty-table-header", "form-field-multiple-labels", "html-has-lang", "html-lang-valid",
+            "html-xml-lang-mismatch", "image-alt", "input-button-name", "label", "label-content-name-mismatch",
+            "label-title-only", "landmark-unique", "link-name", "page-has-heading-one", "role-img-alt", "select-name",
+            "skip-link", "summary-name", "svg-img-alt", "table-duplicate-name", "valid-lang");
     /** More than any page has; a walk that goes on for longer goes in circles. */
     private static final int MOST_PRESSES = 1000;
     private static final String RUN = """
@@ -38,6 +44,11 @@ final class Scanner {
 
     List<String> violations() {
         return sentences(page.evaluate(RUN, Map.of("type", "tag", "values", EVERYTHING)));
+    }
+
+    /** The rules that other words can break: whether things have names, and in which language. */
+    List<String> violationsOfWords() {
+        return sentences(page.evaluate(RUN, Map.of("type", "rule", "values", WORDS)));
     }
 
     /** The only rules that another colour scheme can break. */
