@@ -142,8 +142,9 @@ public final class FishHandlers {
         }
         FishSample sample = new FishSample(0, desk.now(), fish, length.getAsDouble(), weight);
         if (!LengthWeight.LIKELY_CONDITION.holds(sample.condition())) {
-            form.refuse(FishPages.WEIGHT, "classroom.fish.unlikely", form.text(FishPages.LENGTH), fish, TypedNumber.text(
-                    fish * LengthWeight.weightG(length.getAsDouble(), LengthWeight.USUAL_CONDITION), 1));
+            double usualG = fish * LengthWeight.weightG(length.getAsDouble(), LengthWeight.USUAL_CONDITION);
+            form.refuse(FishPages.WEIGHT, "classroom.fish.unlikely",
+                    form.text(FishPages.LENGTH), fish, TypedNumber.text(usualG, 1));
             return Optional.empty();
         }
         return Optional.of(sample);

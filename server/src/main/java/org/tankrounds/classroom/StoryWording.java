@@ -35,7 +35,8 @@ final class StoryWording {
         if (!lot.stageAt(formats.now()).isBeforeFirstFeeding()) {
             sentences.add(say("classroom.warmth.feeding", formats.date(lot.firstFeedingAt())));
         }
-        return new Warmth(say("classroom.warmth.collected", Math.round(lot.thermalUnitsC())), percent(lot.thermalUnitsC() / way),
+        return new Warmth(say("classroom.warmth.collected", Math.round(lot.thermalUnitsC())),
+                percent(lot.thermalUnitsC() / way),
                 hatch > 0 && hatch < way ? percent(hatch / way) : "", sentences);
     }
 

@@ -11,8 +11,8 @@ public final class Translation {
     private Translation() {}
 
     /**
-     * Every message that may stand where an English page says this; itself where no message says it, such as a name or a
-     * number.
+     * Every message that may stand where an English page says this; itself where no message says it, such as a
+     * name or a number.
      */
     public static List<String> of(String english, Language language) {
         return of(english, english::equals, language);
