@@ -8,6 +8,8 @@
   const SENT_WITHIN_MS = 9000;
   // What stands beside their labels is no unit.
   const WITHOUT_UNIT = ["ph", "ph_typed", "note", "measured_at"];
+  // Whoever looked in and found all well has counted none dead.
+  const ALL_WELL = "all_well";
   const HABITS = ["by", "temperature_unit", "kit", "other_kit"];
   if (!box || !box.account || !form) {
     return;
@@ -146,6 +148,9 @@
 
   form.addEventListener("submit", (event) => {
     const button = event.submitter || document.activeElement;
+    if (button.name === ALL_WELL && form.elements.deaths.value.trim() === "") {
+      form.elements.deaths.value = "0";
+    }
     if (button.name === "act" || isEmpty() || !form.hasAttribute("data-outbox")) {
       return;
     }

@@ -18,6 +18,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.tankrounds.advice.Advisor;
 import org.tankrounds.behaviour.LookRepository;
+import org.tankrounds.breaks.BreakRepository;
+import org.tankrounds.breaks.BreakWatches;
 import org.tankrounds.config.Config;
 import org.tankrounds.db.Pools;
 import org.tankrounds.db.Readiness;
@@ -68,6 +70,7 @@ import org.tankrounds.readings.CorrectionHandlers;
 import org.tankrounds.readings.FileHandlers;
 import org.tankrounds.readings.LastLooks;
 import org.tankrounds.readings.LogHandlers;
+import org.tankrounds.readings.LookDays;
 import org.tankrounds.readings.LoggerFiles;
 import org.tankrounds.readings.ObservationRepository;
 import org.tankrounds.readings.ReadingApi;
@@ -135,6 +138,8 @@ public final class App implements AutoCloseable {
         LotRepository lots = new LotRepository();
         LookRepository looks = new LookRepository();
         TaskRepository tasks = new TaskRepository();
+        BreakRepository breaks = new BreakRepository();
+        BreakWatches breakWatches = new BreakWatches(breaks, new LookDays());
         DirtyTanks dirtyTanks = new DirtyTanks();
 
         ChapterRepository chapters = new ChapterRepository();
@@ -175,7 +180,8 @@ public final class App implements AutoCloseable {
         PastMornings pastMornings = new PastMornings(tanks, new SeasonRepository(), tankInputs, forecastMaker);
         Routes.Rounds roundsRoutes = new Routes.Rounds(
                 new RoundsHandlers(
-                        transactions, clock, tanks, forecasts, looks, roundsVersions, pastMornings, pages, assets),
+                        transactions, clock, tanks, forecasts, looks, breakWatches, roundsVersions, pastMornings, pages,
+                        assets),
                 new RoundsApi(transactions, clock, ranking, json, assets),
                 new TankHandlers(
                         transactions, clock, tanks, tankInputs, forecasts, readings, looks, tasks, pages, json),
@@ -198,8 +204,9 @@ public final class App implements AutoCloseable {
         PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, atOnce, pages, clock);
         SeasonPages seasonRoutes = SeasonPages.of(transactions, dirtyTanks, atOnce, pages, clock);
 
-        ClassroomPages classroomRoutes = ClassroomPages.of(transactions, new TanksToday(tanks, tankInputs, forecasts),
-                kits, looks, tasks, dirtyTanks, atOnce, pages, clock);
+        ClassroomPages classroomRoutes = ClassroomPages.of(transactions, tanks,
+                new TanksToday(tanks, tankInputs, forecasts), kits, looks, tasks, breaks, breakWatches, dirtyTanks,
+                atOnce, pages, clock);
 
         jobs = new Jobs(List.of(
                 new Job("keep forecasts", Duration.ofSeconds(30), new EachChapter(transactions, keeper::keep)),

@@ -2,6 +2,9 @@ package org.tankrounds;
 
 import java.time.Clock;
 import org.tankrounds.behaviour.LookRepository;
+import org.tankrounds.breaks.BreakHandlers;
+import org.tankrounds.breaks.BreakRepository;
+import org.tankrounds.breaks.BreakWatches;
 import org.tankrounds.classroom.ClassDesk;
 import org.tankrounds.classroom.ClassHandlers;
 import org.tankrounds.classroom.FishHandlers;
@@ -9,20 +12,23 @@ import org.tankrounds.db.Transactions;
 import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.places.KitRepository;
+import org.tankrounds.places.TankRepository;
 import org.tankrounds.rounds.TanksToday;
 import org.tankrounds.season.FishSampleRepository;
 import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.web.Pages;
 
-/** The pages of a class: its tank in plain words, and its fish. */
-record ClassroomPages(ClassHandlers classes, FishHandlers fish) {
+/** The pages of a class: its tank in plain words, its fish, and who looks in during school breaks. */
+record ClassroomPages(ClassHandlers classes, FishHandlers fish, BreakHandlers breaks) {
 
-    static ClassroomPages of(Transactions transactions, TanksToday today, KitRepository kits, LookRepository looks,
-            TaskRepository tasks, DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages, Clock clock) {
+    static ClassroomPages of(Transactions transactions, TankRepository tanks, TanksToday today, KitRepository kits,
+            LookRepository looks, TaskRepository tasks, BreakRepository breaks, BreakWatches watches,
+            DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages, Clock clock) {
         FishSampleRepository samples = new FishSampleRepository();
-        ClassDesk desk = new ClassDesk(transactions, today, kits, looks, samples, tasks, pages, clock);
+        ClassDesk desk = new ClassDesk(transactions, today, kits, looks, samples, tasks, watches, pages, clock);
         return new ClassroomPages(
                 new ClassHandlers(transactions, tasks, desk),
-                new FishHandlers(transactions, looks, samples, dirtyTanks, afterChange, desk));
+                new FishHandlers(transactions, looks, samples, dirtyTanks, afterChange, desk),
+                new BreakHandlers(transactions, tanks, breaks, watches, dirtyTanks, afterChange, pages, clock));
     }
 }

@@ -212,6 +212,11 @@ final class Routes {
         routes.post("/tanks/{tank}/tasks/{task}/undone", classroom.classes()::undo, AT_THE_TANK);
         routes.post("/tanks/{tank}/tasks/{task}/dropped", classroom.classes()::drop, ROUNDS);
         routes.post("/tanks/{tank}/advice/{act}/done", classroom.classes()::tick, AT_THE_TANK);
+        routes.get("/tanks/{tank}/breaks", classroom.breaks()::show, AT_THE_TANK);
+        routes.get("/tanks/{tank}/breaks.ics", classroom.breaks()::calendar, AT_THE_TANK);
+        routes.post("/tanks/{tank}/breaks", classroom.breaks()::create, SIGNED_IN);
+        routes.post("/tanks/{tank}/breaks/{break}", classroom.breaks()::plan, SIGNED_IN);
+        routes.post("/tanks/{tank}/breaks/{break}/dropped", classroom.breaks()::drop, SIGNED_IN);
         routes.get("/tanks/{tank}/fish", classroom.fish()::show, AT_THE_TANK);
         routes.post("/tanks/{tank}/fish/looks", classroom.fish()::look, AT_THE_TANK);
         routes.post("/tanks/{tank}/fish/looks/{look}/withdrawn", classroom.fish()::withdrawLook, AT_THE_TANK);

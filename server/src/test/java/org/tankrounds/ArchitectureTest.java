@@ -32,7 +32,7 @@ class ArchitectureTest {
             List.of("water", "fish", "tankmodel", "belief", "forecast", "advice", "lab");
     private static final List<String> EDGES = List.of("web", "db", "jobs", "mail", "config");
     private static final List<String> FEATURES =
-            List.of("people", "places", "readings", "behaviour", "tasks", "rounds", "classroom", "visits", "season",
+            List.of("people", "places", "readings", "behaviour", "tasks", "breaks", "rounds", "classroom", "visits", "season",
                     "release", "summary", "messages");
     /** Math that gives the same bits on every machine; StrictMath has the rest. */
     private static final Set<String> EXACT_MATH =
@@ -52,6 +52,7 @@ class ArchitectureTest {
             Map.entry("Submissions", "readings"), Map.entry("LoggerFiles", "readings"),
             Map.entry("TankForecasts", "rounds"), Map.entry("RoundsVersions", "rounds"),
             Map.entry("FishLooks", "behaviour"), Map.entry("Tasks", "tasks"),
+            Map.entry("SchoolBreaks", "breaks"), Map.entry("BreakDays", "breaks"),
             Map.entry("Seasons", "season"), Map.entry("Lots", "season"), Map.entry("FishSamples", "season"),
             Map.entry("DirtyTanks", "jobs"));
     /**

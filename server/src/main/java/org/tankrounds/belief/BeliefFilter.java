@@ -17,7 +17,7 @@ public final class BeliefFilter {
     /** Eggs taken where nobody has said how many came. */
     public static final int EGGS_WHERE_UNKNOWN = 100;
     /** Chloride taken where nobody has said, mg/L. */
-    public static final double CHLORIDE_WHERE_UNKNOWN_MG_PER_L = 5;
+    public static final double CHLORIDE_WHERE_UNKNOWN_MG_PER_L = ChlorideReadings.WHERE_UNKNOWN_MG_PER_L;
     /** Chlorine is driven out by the air stones to 1/e in this time, h (common practice, no source). */
     public static final double CHLORINE_HOURS = 20;
     /** No classroom raises more (common practice, no source). */
@@ -61,7 +61,9 @@ public final class BeliefFilter {
                 series(Analyte.PH, TrendModel.PH, ph),
                 oxygenShare(),
                 chlorine.held().map(this::chlorineLeft).orElse(0.0), chlorine.held(), chlorine.setAside(),
-                chloride(), history.newest(Analyte.ALKALINITY), history.routine(asOf),
+                ChlorideReadings.held(facts, history.sure(Analyte.CHLORIDE), history.sure(Analyte.WATER_CHANGE),
+                        history.secondLooks()),
+                history.newest(Analyte.ALKALINITY), history.routine(asOf),
                 history.deaths(asOf, eggs()), history.newest(), firstFeed());
     }
 
@@ -230,22 +232,5 @@ public final class BeliefFilter {
         }
         return reading.value()
                 * StrictMath.exp(-TemperatureFilter.hours(reading.at(), asOf) / CHLORINE_HOURS);
-    }
-
-    /** A lone one beyond what tanks show would make nitrite harmless for the season: it waits for a second look. */
-    private double chloride() {
-        double held = facts.chlorideMgPerL().orElse(CHLORIDE_WHERE_UNKNOWN_MG_PER_L);
-        Observation setAside = null;
-        for (Observation reading : history.sure(Analyte.CHLORIDE)) {
-            if (Analyte.CHLORIDE.likely().holds(reading.value())) {
-                held = reading.value();
-                setAside = null;
-            } else if (setAside == null) {
-                setAside = reading;
-            } else if (history.secondLooks().areTwo(setAside, reading)) {
-                held = reading.value();
-            }
-        }
-        return held;
     }
 }

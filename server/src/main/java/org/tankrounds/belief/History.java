@@ -85,8 +85,10 @@ final class History {
         return new WaterRoutine(Math.min(1, shares.length / 20.0), Math.min(0.9, sum / shares.length));
     }
 
+    /** Those of the last days; where nobody was heard since, of the last days before that. */
     RecentDeaths deaths(Instant asOf, int eggs) {
-        Instant since = asOf.minus(Duration.ofHours((long) RecentDeaths.WINDOW_HOURS));
+        Instant heard = newest.filter(at -> at.isAfter(asOf.minus(RecentDeaths.TOLD))).orElse(asOf);
+        Instant since = heard.minus(Duration.ofHours((long) RecentDeaths.WINDOW_HOURS));
         int count = 0;
         boolean counted = false;
         Instant before = null;

@@ -2,8 +2,11 @@ package org.tankrounds.belief;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.Digits;
 import org.tankrounds.water.Range;
@@ -48,6 +51,22 @@ public record Observation(
     /** A plain measurement that nobody doubts. */
     public static Observation of(Instant at, Analyte analyte, double value, double halfStep) {
         return new Observation(at, analyte, value, halfStep, false, false);
+    }
+
+    /** Deaths and deeds that are there again within minutes, to the digit, were sent again. */
+    public static List<Observation> deedsOnce(List<Observation> observations) {
+        List<Observation> deeds = observations.stream().filter(o -> o.analyte().isHusbandry())
+                .sorted(Comparator.comparing(Observation::at)).toList();
+        Set<Observation> again = new HashSet<>();
+        for (int i = 0; i < deeds.size(); i++) {
+            Observation deed = deeds.get(i);
+            for (int j = i - 1; j >= 0 && deeds.get(j).isSameLookAs(deed); j--) {
+                if (deeds.get(j).analyte() == deed.analyte() && deeds.get(j).value() == deed.value()) {
+                    again.add(deed);
+                }
+            }
+        }
+        return again.isEmpty() ? observations : observations.stream().filter(o -> !again.contains(o)).toList();
     }
 
     /** Temperatures are taken so by the belief, once mixed-up scales are set right. */

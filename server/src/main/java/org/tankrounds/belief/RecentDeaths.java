@@ -1,10 +1,11 @@
 package org.tankrounds.belief;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 
 /**
- * Deaths of the last three days.
+ * Deaths of the three days before anything was last heard of the tank.
  *
  * @param isCounted whether anybody counted in that time, be it none
  * @param count fish or eggs found dead
@@ -18,4 +19,6 @@ public record RecentDeaths(boolean isCounted, int count, int mostInADay, int ali
 
     /** Deaths further back say little about the water now, h. */
     public static final double WINDOW_HOURS = 72;
+    /** For so long they are told while nobody is heard of the tank: over a weekend, and a day (the project's choice). */
+    static final Duration TOLD = Duration.ofDays(5);
 }

@@ -8,7 +8,8 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * Follows one series through its readings. A reading far from what is expected is set aside; when the next
- * look agrees with it both are believed, else it is forgotten. A first reading has only tanks in general
+ * look agrees with it both are believed, and when that is far on the same side too, the nearer of them is: a run that
+ * gets worse by leaps bears itself out. Else it is forgotten. A first reading has only tanks in general
  * against it, and is believed however odd.
  */
 final class SeriesFilter {
@@ -57,6 +58,16 @@ final class SeriesFilter {
         if (again && secondLooks.areTwo(pending.reading, reading)) {
             state = jumped(pending).seeing(distance, variance);
             believed.add(pending.reading);
+            believed.add(reading);
+            pending = null;
+        } else if (!again && isBeyondPending(reading, distance)) {
+            state = jumped(pending);
+            believed.add(pending.reading);
+            pending = null;
+            see(reading, low, high);
+        } else if (!again && !fits && isShortOfPending(reading, distance)) {
+            Pending nearer = new Pending(reading, distance, variance);
+            state = jumped(nearer);
             believed.add(reading);
             pending = null;
         } else if (fits) {
@@ -116,6 +127,23 @@ final class SeriesFilter {
         double spread = variance + pending.variance
                 + model.noisePerDay() * days + model.slopeSd() * model.slopeSd() * days * days;
         return apart < fromExpected && apart < AGREEMENT_SDS * Math.sqrt(spread);
+    }
+
+    private boolean isBeyondPending(Observation reading, double distance) {
+        return sameSide(reading, distance)
+                && Math.abs(distance - state.level()) >= Math.abs(pending.distance - state.level());
+    }
+
+    private boolean isShortOfPending(Observation reading, double distance) {
+        return sameSide(reading, distance)
+                && Math.abs(distance - state.level()) < Math.abs(pending.distance - state.level());
+    }
+
+    /** Two that nobody expected, on the same side of what was. */
+    private boolean sameSide(Observation reading, double distance) {
+        return pending != null && pending.reading.isBearable() && reading.isBearable()
+                && (distance > state.level()) == (pending.distance > state.level())
+                && secondLooks.areTwo(pending.reading, reading);
     }
 
     private LocalTrend jumped(Pending reading) {

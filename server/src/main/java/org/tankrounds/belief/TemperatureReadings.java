@@ -17,6 +17,8 @@ final class TemperatureReadings {
     private static final double FAR_C = 8;
     private static final double SAME_C = 4;
     private static final double SLIP_C = 2;
+    /** So many in a row in degrees Fahrenheit are the class's thermometer, no mix-up (the project's choice). */
+    private static final int HABIT = 4;
     private static final double ONE_LOOK_C = 1.5;
     private static final double SAME_LEVEL_C = 1.5;
     /** From ice on a thermometer that is a degree off, to more than any classroom is warm. */
@@ -26,15 +28,18 @@ final class TemperatureReadings {
     private TemperatureReadings() {
     }
 
-    /** The readings in the same order, mixed-up ones replaced and marked doubtful. */
+    /** The readings in the same order, mixed-up ones replaced, and marked doubtful unless that is the class's habit. */
     static List<Observation> setRight(List<Observation> readings, double usualC, SecondLooks secondLooks) {
         List<Observation> right = new ArrayList<>(readings.size());
         double[] recent = {usualC, usualC, usualC, usualC, usualC};
         int seen = 0;
+        int fahrenheitInARow = 0;
         for (int i = 0; i < readings.size(); i++) {
             double expected = median(recent);
             Observation reading = readings.get(i);
-            Observation inOtherScale = setRight(reading, expected);
+            boolean habit = fahrenheitInARow >= HABIT && !isNear(reading.value(), expected);
+            Observation inOtherScale = habit ? fromFahrenheit(reading, false) : setRight(reading, expected);
+            fahrenheitInARow = isFromFahrenheit(reading, inOtherScale) ? fahrenheitInARow + 1 : 0;
             Observation taken = (inOtherScale == reading || isBorneOut(readings, i, secondLooks) ? reading
                     : inOtherScale).asFarAsCredible();
             right.add(taken);
@@ -96,13 +101,13 @@ final class TemperatureReadings {
 
     private static Observation setRight(Observation reading, double expectedC) {
         double read = reading.value();
-        if (CLASSROOM_WATER_C.holds(read) && Math.abs(read - expectedC) < FAR_C) {
+        if (isNear(read, expectedC)) {
             return reading;
         }
         double fromFahrenheit = (read - 32) / 1.8;
         double fromCelsius = read * 1.8 + 32;
         if (Math.abs(fromFahrenheit - expectedC) < SAME_C) {
-            return taken(reading, fromFahrenheit, reading.halfStep() / 1.8);
+            return fromFahrenheit(reading, true);
         }
         if (Math.abs(fromCelsius - expectedC) < SAME_C) {
             return taken(reading, fromCelsius, reading.halfStep() * 1.8);
@@ -119,12 +124,25 @@ final class TemperatureReadings {
     /** What no water shows in its own scale can only be meant in the other, whatever was expected. */
     private static Observation inOnlyScale(Observation reading, double fromFahrenheit, double fromCelsius) {
         if (reading.value() > CLASSROOM_WATER_C.max() && LIQUID_WITH_FISH_C.holds(fromFahrenheit)) {
-            return taken(reading, fromFahrenheit, reading.halfStep() / 1.8);
+            return fromFahrenheit(reading, true);
         }
         if (reading.value() < CLASSROOM_WATER_C.min() && LIQUID_WITH_FISH_C.holds(fromCelsius)) {
             return taken(reading, fromCelsius, reading.halfStep() * 1.8);
         }
         return reading;
+    }
+
+    private static boolean isNear(double readC, double expectedC) {
+        return CLASSROOM_WATER_C.holds(readC) && Math.abs(readC - expectedC) < FAR_C;
+    }
+
+    private static boolean isFromFahrenheit(Observation reading, Observation taken) {
+        return taken.value() != reading.value() && taken.value() == fromFahrenheit(reading, true).value();
+    }
+
+    private static Observation fromFahrenheit(Observation reading, boolean doubtful) {
+        return new Observation(reading.at(), reading.analyte(), (reading.value() - 32) / 1.8, reading.halfStep() / 1.8,
+                false, doubtful);
     }
 
     private static Observation taken(Observation reading, double valueC, double halfStepC) {

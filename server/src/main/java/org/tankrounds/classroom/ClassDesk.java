@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.Set;
 import org.jooq.DSLContext;
 import org.tankrounds.behaviour.LookRepository;
+import org.tankrounds.breaks.BreakWatches;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.places.KitRepository;
@@ -34,17 +35,19 @@ public final class ClassDesk {
     private final LookRepository looks;
     private final FishSampleRepository samples;
     private final TaskRepository tasks;
+    private final BreakWatches breaks;
     private final Pages pages;
     private final Clock clock;
 
     public ClassDesk(Transactions transactions, TanksToday tanks, KitRepository kits, LookRepository looks,
-            FishSampleRepository samples, TaskRepository tasks, Pages pages, Clock clock) {
+            FishSampleRepository samples, TaskRepository tasks, BreakWatches breaks, Pages pages, Clock clock) {
         this.transactions = transactions;
         this.tanks = tanks;
         this.kits = kits;
         this.looks = looks;
         this.samples = samples;
         this.tasks = tasks;
+        this.breaks = breaks;
         this.pages = pages;
         this.clock = clock;
     }
@@ -71,7 +74,8 @@ public final class ClassDesk {
         return new ClassPages.Known(today, kits.get(tx, caller.chapterId(), today.tank().kitId()),
                 looks.list(tx, caller.chapterId(), tankId, LOOKS),
                 samples.list(tx, caller.chapterId(), tankId, now.minus(A_SEASON)),
-                tasks.list(tx, caller.chapterId(), tankId, now.minus(Task.LATELY)));
+                tasks.list(tx, caller.chapterId(), tankId, now.minus(Task.LATELY)),
+                breaks.list(tx, caller.chapterId(), today.tank(), now));
     }
 
     void show(Context ctx, String saved, FormField ask) {

@@ -9,6 +9,8 @@ import java.util.Optional;
 import org.tankrounds.advice.Act;
 import org.tankrounds.behaviour.Look;
 import org.tankrounds.behaviour.LookWording;
+import org.tankrounds.breaks.BreakWatch;
+import org.tankrounds.breaks.BreakWording;
 import org.tankrounds.fish.Development;
 import org.tankrounds.pages.ClassPage;
 import org.tankrounds.pages.ClassPage.Done;
@@ -32,8 +34,9 @@ final class ClassPages {
     private static final Duration SILENT = Duration.ofDays(5);
     private static final double WHOLE = 100;
 
-    /** What one page is made of; looks, samples and tasks are the newest first. */
-    record Known(TankToday today, Kit kit, List<Look> looks, List<FishSample> samples, List<Task> tasks) {
+    /** What one page is made of; looks, samples and tasks are the newest first, breaks those that are not over. */
+    record Known(TankToday today, Kit kit, List<Look> looks, List<FishSample> samples, List<Task> tasks,
+            List<BreakWatch> breaks) {
         Tank tank() {
             return today.tank();
         }
@@ -63,7 +66,7 @@ final class ClassPages {
                 newest.stream().map(levels::measured).toList(), todo(), done(),
                 lot.map(this::feed).orElse(null), lot.map(eggs -> stories.warmth(known.today(), eggs)).orElse(null),
                 stories.nitrogen(newest, levels), known.today().filter().map(stories::now).orElse(""),
-                known.today().pictures(formats), fish(), mayAsk, ask);
+                known.today().pictures(formats), fish(), away(), mayAsk, ask);
     }
 
     private String heading(List<Level> newest) {
@@ -134,6 +137,10 @@ final class ClassPages {
     private String fish() {
         return known.looks().stream().findFirst().map(look -> say("classroom.fish.seen", formats.moment(look.seenAt()),
                 LookWording.list(look.seen(), formats.speech().words()))).orElse("");
+    }
+
+    private String away() {
+        return known.breaks().stream().findFirst().map(new BreakWording(formats)::line).orElse("");
     }
 
     private String say(String key, Object... with) {

@@ -2,6 +2,7 @@ package org.tankrounds.demo;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -10,6 +11,8 @@ import java.util.UUID;
 import org.jooq.DSLContext;
 import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.behaviour.Seen;
+import org.tankrounds.breaks.BreakRepository;
+import org.tankrounds.breaks.SchoolBreak;
 import org.tankrounds.demo.DemoPlaces.Written;
 import org.tankrounds.demo.DemoPlaces.WrittenChapter;
 import org.tankrounds.people.PersonRepository;
@@ -19,7 +22,7 @@ import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Role;
 
-/** What the invented classes saw of their fish and measured of them, and what they were asked to do. */
+/** What the invented classes saw of their fish and measured of them, what they were asked to do, and when they are away. */
 final class DemoClassDeeds {
     private static final Map<String, List<Seen>> SEEN = Map.of(
             "ambleroot-5", List.of(Seen.SURFACE, Seen.FAST, Seen.REFUSING),
@@ -32,10 +35,13 @@ final class DemoClassDeeds {
             "otterhythe-library", "Read ammonia and nitrite every school day until both are at the lowest colour.",
             "sedgewhistle-science", "Rinse the sponge in tank water on Friday, never under the tap.");
 
+    private static final String AWAY = "larchquill-21";
+
     private final PersonRepository people;
     private final LookRepository looks = new LookRepository();
     private final FishSampleRepository samples = new FishSampleRepository();
     private final TaskRepository tasks = new TaskRepository();
+    private final BreakRepository breaks = new BreakRepository();
 
     DemoClassDeeds(PersonRepository people) {
         this.people = people;
@@ -56,6 +62,10 @@ final class DemoClassDeeds {
             if (ASKED.containsKey(key)) {
                 tasks.ask(tx, coordinator, tank.tankId(), ASKED.get(key), now.minus(Duration.ofHours(20)));
             }
+            if (AWAY.equals(key)) {
+                breaks.add(tx, coordinator, tank.tankId(),
+                        longWeekend(now.atZone(coordinator.zone()).toLocalDate().plusDays(3)), now);
+            }
         }
         return chapter.tanks().stream().map(tank -> tank.life().tank().key()).filter(key -> SEEN.containsKey(key)
                 || MEASURED.containsKey(key) || ASKED.containsKey(key)).count();
@@ -67,6 +77,12 @@ final class DemoClassDeeds {
                 .findFirst().orElseThrow().personId();
         return new Caller(Role.COORDINATOR, chapterId, OptionalInt.of(personId), OptionalInt.empty(), "", "demo",
                 chapter.chapter().name(), chapter.chapter().zone(), "");
+    }
+
+    /** One of its days is still to be taken. */
+    private static SchoolBreak longWeekend(LocalDate first) {
+        return new SchoolBreak(0, "Long weekend", first, first.plusDays(3), Map.of(
+                first, "class teacher", first.plusDays(1), "custodian", first.plusDays(3), "custodian"));
     }
 
     private static FishSample sample(int fish, double meanLengthMm, double totalWeightG) {

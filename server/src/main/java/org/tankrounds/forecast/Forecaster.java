@@ -58,7 +58,7 @@ public final class Forecaster {
         outcome.weighTo(chanceHadNoneDied, chance);
         Stage stage = course.stage()[0];
         Judgement judgement = Judgement.of(
-                belief, outcome, 1 - chanceHadNoneDied / chance, limits, stage);
+                belief, outcome, 1 - chanceHadNoneDied / chance, MovedBy.of(experience, signs), limits, stage);
         Forecast forecast = new Forecast(facts.tank(), asOf, rounded(outcome.chance(), 1e4),
                 rounded(exposurePerFish * belief.fishAlive(), 1e3),
                 judgement.driver(), outcome.hoursToLimit(), judgement.ageIfAny(), stage,
@@ -88,6 +88,7 @@ public final class Forecaster {
         Instant from = facts.seasonFrom(asOf);
         List<Observation> known = PastedLog.once(noted.stream()
                 .filter(o -> !o.at().isBefore(from) && !o.at().isAfter(asOf)).distinct().toList());
+        known = Observation.deedsOnce(known);
         return Observation.asFarAsCredible(OxygenReadings.setRight(known, facts.elevationM().orElse(0)));
     }
 

@@ -14,9 +14,10 @@ import org.tankrounds.fish.Stage;
  * @param deathsShare how much of the chance the deaths of the last days account for
  * @param ageHours of the newest observation; infinite without one
  * @param lastRead by limit
+ * @param moved what experience adds, by limit
  */
 record Judgement(Driver driver, Map<Driver, Double> shares, double deathsShare, double ageHours,
-        Map<Driver, LastRead> lastRead) {
+        Map<Driver, LastRead> lastRead, MovedBy moved) {
 
     /** From this age on silence is worth naming, h. */
     static final double SILENT_HOURS = 96;
@@ -26,8 +27,11 @@ record Judgement(Driver driver, Map<Driver, Double> shares, double deathsShare, 
     /** A path that passes a limit weighs like this many hours at twice the limit. */
     private static final double HOURS_PER_PASSING = 2;
 
-    /** @param raisedByDeaths share of the chance that the deaths found lately account for; below 0 where none */
-    static Judgement of(TankBelief belief, Outcome outcome, double raisedByDeaths, Limits limits,
+    /**
+     * @param raisedByDeaths share of the chance that the deaths found lately account for; below 0 where none
+     * @param moved what experience adds, by limit
+     */
+    static Judgement of(TankBelief belief, Outcome outcome, double raisedByDeaths, MovedBy moved, Limits limits,
             Stage stage) {
         Map<Driver, Double> shares = new EnumMap<>(Driver.class);
         Map<Driver, LastRead> lastRead = new EnumMap<>(Driver.class);
@@ -40,8 +44,10 @@ record Judgement(Driver driver, Map<Driver, Double> shares, double deathsShare, 
         }
         Driver top = total > 0 ? top(shares, outcome) : nearest(outcome);
         for (Driver limit : Outcome.limits()) {
-            shares.put(limit, total > 0 ? shares.get(limit) / total : limit == top ? 1.0 : 0.0);
+            double seen = total > 0 ? shares.get(limit) / total : limit == top ? 1.0 : 0.0;
+            shares.put(limit, moved.share(limit, seen));
         }
+        top = moved.isMost() ? largest(shares) : top;
         double age = belief.newest().isEmpty() ? Double.POSITIVE_INFINITY
                 : (belief.asOf().getEpochSecond() - belief.newest().get().getEpochSecond()) / 3600.0;
         double deathsShare = belief.deaths().count() == 0 ? 0 : Math.max(0, raisedByDeaths);
@@ -52,7 +58,7 @@ record Judgement(Driver driver, Map<Driver, Double> shares, double deathsShare, 
         } else if (lastFine && belief.deaths().count() >= 2 && deathsShare >= DEATHS_TELL) {
             driver = Driver.DEATHS;
         }
-        return new Judgement(driver, shares, deathsShare, age, lastRead);
+        return new Judgement(driver, shares, deathsShare, age, lastRead, moved);
     }
 
     private static Driver top(Map<Driver, Double> weights, Outcome outcome) {
@@ -64,6 +70,10 @@ record Judgement(Driver driver, Map<Driver, Double> shares, double deathsShare, 
             }
         }
         return best;
+    }
+
+    private static Driver largest(Map<Driver, Double> shares) {
+        return shares.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
     }
 
     /** Where no path passes any limit: the one that comes nearest. */
@@ -96,6 +106,10 @@ record Judgement(Driver driver, Map<Driver, Double> shares, double deathsShare, 
     /** Whether what was read is itself beyond its limit. */
     static boolean isBeyond(Driver limit, LastRead read, TankBelief belief, Limits limits, Stage stage) {
         return read.value().isPresent() && u(limit, read, belief, limits, stage) > 1;
+    }
+
+    double movedBy(Driver limit) {
+        return moved.of(limit);
     }
 
     double share(Driver limit) {

@@ -69,8 +69,8 @@ final class Reasons {
 
     /** What is passed as likely as not is named, however much worse another limit is. */
     private boolean isWorthNaming(Driver limit) {
-        return isOpen(limit) || outcome.chanceOf(limit) >= LIKELY_ENOUGH
-                && judgement.shareBesideChlorine(limit) >= WORTH_NAMING;
+        boolean likelyEnough = outcome.chanceOf(limit) >= LIKELY_ENOUGH || judgement.movedBy(limit) >= LIKELY_ENOUGH;
+        return isOpen(limit) || likelyEnough && judgement.shareBesideChlorine(limit) >= WORTH_NAMING;
     }
 
     private double shareToName(Driver limit) {

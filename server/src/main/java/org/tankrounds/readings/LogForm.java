@@ -45,6 +45,8 @@ final class LogForm {
     static final String UNIT = "_unit";
     /** Box beside a card, for what was read by a meter. */
     static final String TYPED = "_typed";
+    /** The button of somebody who looked in and found all well: none dead, and nothing else to tell. */
+    static final String ALL_WELL = "all_well";
     /** Answer to "is that right?": {@code yes} or {@code swap}, with the number asked about and a unit. */
     static final String SURE = "sure_";
     private static final String SWAP = "swap";
@@ -140,6 +142,11 @@ final class LogForm {
     private UnitForm chosen(Analyte analyte, UnitForm usual) {
         UnitForm chosen = UnitForm.of(text(analyte.code() + UNIT));
         return analyte.accepts(chosen) ? chosen : usual;
+    }
+
+    /** A look at which all was well counts none dead, unless somebody counted. */
+    LogForm looked() {
+        return text(ALL_WELL).isEmpty() || !text(Analyte.DEATHS).isBlank() ? this : with(Analyte.DEATHS.code(), "0");
     }
 
     /** The form as it is meant where the answer to "is that right?" was that the thermometer has the other scale. */

@@ -98,7 +98,7 @@ public final class LogHandlers {
             return;
         }
         Desk desk = desk(ctx);
-        LogForm form = LogForm.of(ctx).settled();
+        LogForm form = LogForm.of(ctx).looked().settled();
         if (!IdempotencyKey.isKey(form.text(LogForm.SUBMISSION))) {
             form = form.with(LogForm.SUBMISSION, UUID.randomUUID().toString());
         }

@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
  * Finds in a note or a label what looks as if it told of a person. It is a guess: good enough to ask whether that was
  * meant, and never to refuse anything. Rather too little than too much, or nobody reads the question any more.
  */
-final class PersonalText {
+public final class PersonalText {
     enum Sort { EMAIL, PHONE, NAME }
 
     record Find(Sort sort, String text) {}
@@ -41,6 +41,11 @@ final class PersonalText {
     private static final Set<String> NO_NAMES = read();
 
     private PersonalText() {}
+
+    /** Whether it holds an e-mail address or a phone number. */
+    public static boolean tellsHowToReach(String text) {
+        return in(text).stream().anyMatch(find -> find.sort() != Sort.NAME);
+    }
 
     /** In the order in which they are looked for, each once. */
     static List<Find> in(String text) {

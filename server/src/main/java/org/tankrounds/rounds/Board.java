@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tankrounds.behaviour.Look;
+import org.tankrounds.breaks.BreakWatch;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.places.Tank;
 
@@ -18,13 +19,15 @@ record Board(Map<Tier, List<Entry>> tiers) {
      *
      * @param forecast empty of one that was just added
      * @param look what its class saw of the fish lately, where that is worth telling
+     * @param away a school break that runs or begins soon, where somebody has to know of it
      */
-    record Entry(Tank tank, Optional<TankForecast> forecast, Optional<Look> look) {
+    record Entry(Tank tank, Optional<TankForecast> forecast, Optional<Look> look, Optional<BreakWatch> away) {
 
-        /** Fish that are not well while nothing was read to say so: somebody has to ask. */
+        /** Fish that are not well while nothing was read to say so, or nobody who came as planned: somebody has to ask. */
         Tier tier() {
             Tier tier = forecast.map(row -> Tier.of(row.forecast())).orElse(Tier.ASK_FOR_A_READING);
-            return tier == Tier.NOTHING_NEEDED && look.isPresent() ? Tier.ASK_FOR_A_READING : tier;
+            boolean missed = away.flatMap(BreakWatch::missed).isPresent();
+            return tier == Tier.NOTHING_NEEDED && (look.isPresent() || missed) ? Tier.ASK_FOR_A_READING : tier;
         }
     }
 
@@ -34,18 +37,25 @@ record Board(Map<Tier, List<Entry>> tiers) {
             .reversed()
             .thenComparing(entry -> entry.tank().code());
 
-    /** @param looks the newest of each tank that was looked at lately */
-    static Board of(List<Tank> tanks, Map<Integer, TankForecast> forecasts, Map<Integer, Look> looks) {
+    /**
+     * @param looks the newest of each tank that was looked at lately
+     * @param breaks of each tank the one that runs or begins soon
+     */
+    static Board of(List<Tank> tanks, Map<Integer, TankForecast> forecasts, Map<Integer, Look> looks,
+            Map<Integer, BreakWatch> breaks) {
         Map<Tier, List<Entry>> tiers = new EnumMap<>(Tier.class);
-        tanks.stream().map(tank -> entry(tank, Optional.ofNullable(forecasts.get(tank.tankId())), looks))
+        tanks.stream().map(tank -> entry(tank, Optional.ofNullable(forecasts.get(tank.tankId())), looks, breaks))
                 .sorted(AS_RANKED)
                 .forEach(entry -> tiers.computeIfAbsent(entry.tier(), tier -> new ArrayList<>()).add(entry));
         return new Board(tiers);
     }
 
-    private static Entry entry(Tank tank, Optional<TankForecast> forecast, Map<Integer, Look> looks) {
+    private static Entry entry(
+            Tank tank, Optional<TankForecast> forecast, Map<Integer, Look> looks, Map<Integer, BreakWatch> breaks) {
         Stage stage = forecast.map(row -> row.forecast().stage()).orElse(Stage.FEEDING);
-        return new Entry(tank, forecast, Optional.ofNullable(looks.get(tank.tankId())).filter(look -> look.isTold(stage)));
+        return new Entry(tank, forecast,
+                Optional.ofNullable(looks.get(tank.tankId())).filter(look -> look.isTold(stage)),
+                Optional.ofNullable(breaks.get(tank.tankId())).filter(BreakWatch::isTold));
     }
 
     List<Entry> of(Tier tier) {

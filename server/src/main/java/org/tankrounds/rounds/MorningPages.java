@@ -54,7 +54,7 @@ final class MorningPages {
     /** Of readings alone: what a class saw of its fish is of that day. */
     private static Board board(List<PastTank> tanks) {
         return Board.of(tanks.stream().map(PastTank::tank).toList(), tanks.stream()
-                .collect(Collectors.toMap(tank -> tank.tank().tankId(), PastTank::forecast)), Map.of());
+                .collect(Collectors.toMap(tank -> tank.tank().tankId(), PastTank::forecast)), Map.of(), Map.of());
     }
 
     private String score(List<PastTank> tanks) {

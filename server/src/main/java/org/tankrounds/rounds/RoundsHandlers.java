@@ -5,6 +5,7 @@ import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -12,7 +13,9 @@ import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.tankrounds.behaviour.Look;
 import org.tankrounds.behaviour.LookRepository;
+import org.tankrounds.breaks.BreakWatches;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.places.Tank;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.web.Assets;
 import org.tankrounds.web.Caller;
@@ -30,6 +33,7 @@ public final class RoundsHandlers {
     private final TankRepository tanks;
     private final ForecastRepository forecasts;
     private final LookRepository looks;
+    private final BreakWatches breaks;
     private final RoundsVersions versions;
     private final PastMornings mornings;
     private final Pages pages;
@@ -37,12 +41,14 @@ public final class RoundsHandlers {
 
     public RoundsHandlers(
             Transactions transactions, Clock clock, TankRepository tanks, ForecastRepository forecasts,
-            LookRepository looks, RoundsVersions versions, PastMornings mornings, Pages pages, Assets assets) {
+            LookRepository looks, BreakWatches breaks, RoundsVersions versions, PastMornings mornings, Pages pages,
+            Assets assets) {
         this.transactions = transactions;
         this.clock = clock;
         this.tanks = tanks;
         this.forecasts = forecasts;
         this.looks = looks;
+        this.breaks = breaks;
         this.versions = versions;
         this.mornings = mornings;
         this.pages = pages;
@@ -97,7 +103,9 @@ public final class RoundsHandlers {
     private Board board(DSLContext tx, Caller caller) {
         Map<Integer, TankForecast> byTank = forecasts.list(tx, caller.chapterId()).stream()
                 .collect(Collectors.toMap(TankForecast::tankId, Function.identity()));
-        return Board.of(tanks.list(tx, caller), byTank,
-                looks.newest(tx, caller.chapterId(), clock.instant().minus(Look.LATELY)));
+        Instant now = clock.instant();
+        List<Tank> all = tanks.list(tx, caller);
+        return Board.of(all, byTank, looks.newest(tx, caller.chapterId(), now.minus(Look.LATELY)),
+                breaks.next(tx, caller.chapterId(), all, now));
     }
 }

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tankrounds.breaks.BreakWording;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
@@ -79,7 +80,7 @@ final class RoundsPages {
         String room = entry.tank().classroom() + " · " + Formats.significant(entry.tank().volumeL(), 3) + " L";
         if (entry.forecast().isEmpty()) {
             return new RoundsPage.Row(entry.tank().code(), place, entry.tank().school(), room,
-                    speech.say("board.new"), speech.say("board.firstForecast"), seen(entry), "", null, "", 0, false,
+                    speech.say("board.new"), speech.say("board.firstForecast"), seen(entry), away(entry), "", null, "", 0, false,
                     "", "", "");
         }
         TankForecast row = entry.forecast().get();
@@ -90,7 +91,8 @@ final class RoundsPages {
                 phrases.get(0).lead(),
                 Phrase.joined(phrases.get(0).rest(),
                         phrases.size() > 1 && entry.look().isEmpty() ? phrases.get(1).lead() : ""),
-                seen(entry), entry.look().isPresent() ? "" : more(row, tier, phrases),
+                seen(entry), away(entry),
+                entry.look().isPresent() || entry.away().isPresent() ? "" : more(row, tier, phrases),
                 quiet ? null : picture(row, scales),
                 formats.chance(row.forecast().chance()), Formats.tenths(row.forecast().chance()), !quiet,
                 row.ways().map(ways -> spread.brief(row.forecast(), ways, leading(row.forecast()))).orElse(""),
@@ -101,6 +103,10 @@ final class RoundsPages {
     private String seen(Board.Entry entry) {
         Stage stage = entry.forecast().map(row -> row.forecast().stage()).orElse(Stage.FEEDING);
         return entry.look().map(look -> SeenWording.sentence(look, stage, formats)).orElse("");
+    }
+
+    private String away(Board.Entry entry) {
+        return entry.away().map(new BreakWording(formats)::line).orElse("");
     }
 
     /** Somebody who asks for a reading had best ask for the one that tells most. */

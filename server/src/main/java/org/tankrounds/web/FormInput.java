@@ -39,7 +39,11 @@ public final class FormInput {
 
     /** A form about to be shown. */
     public static FormInput showing(Context ctx, Map<String, String> text) {
-        return new FormInput(Speech.of(ctx), new LinkedHashMap<>(text), fingerprint(text));
+        return showing(Speech.of(ctx), text);
+    }
+
+    public static FormInput showing(Speech speech, Map<String, String> text) {
+        return new FormInput(speech, new LinkedHashMap<>(text), fingerprint(text));
     }
 
     /** A form sent back. */

@@ -63,7 +63,10 @@ class AlkalinityUsedUpTest {
     /** What else may be wrong with it is no answer to what is used up. */
     @Test
     void doubtfulChiller_doesNotHideIt() {
-        List<Act> acts = new Advisor().advise(soft(6.6, 1.5, 0.03), readings(6.6, 1.5, 0.03)).acts();
+        List<Observation> warming = with(
+                FINE.withPh(6.6).withTotalAmmoniaMgPerL(0.4).withNitriteMgPerL(0.03).lastRead(1.1),
+                read(1.1, Analyte.ALKALINITY, 5, 5), read(0.1, Analyte.TEMPERATURE, 15, 0.25));
+        List<Act> acts = new Advisor().advise(Water.lookAhead(tank(), warming), warming).acts();
         assertThat(acts).extracting(Act::kind).contains(Act.Kind.CHECK_CHILLER, Act.Kind.SALT)
                 .containsAnyOf(Act.Kind.WATER_CHANGE, Act.Kind.LEAVE_ALKALINITY);
     }

@@ -86,7 +86,9 @@ class AccessibilityIT {
         if (state.steps().isEmpty()) {
             faults.addAll(scanner.walk());
         }
-        faults.addAll(by("laptop", lookOver(scanner, page, Visitor.LAPTOP_WIDTH, Visitor.LAPTOP_HEIGHT)));
+        page.setViewportSize(Visitor.LAPTOP_WIDTH, Visitor.LAPTOP_HEIGHT);
+        faults.addAll(by("laptop", scanner.violations()));
+        faults.addAll(by("laptop", sizes(scanner)));
         faults.addAll(lookOverByNight(scanner, page));
         faults.addAll(by("phone", onThePhone(state, scanner, page)));
         page.setViewportSize(NARROWEST, PHONE_HEIGHT);
@@ -94,20 +96,15 @@ class AccessibilityIT {
         return faults;
     }
 
-    private static List<String> lookOver(Scanner scanner, Page page, int width, int height) {
-        page.setViewportSize(width, height);
-        List<String> faults = new ArrayList<>(scanner.violations());
-        faults.addAll(scanner.check("smallTargets"));
-        faults.addAll(scanner.check("overflow"));
+    /** What a step brings to a page differs by width in size and place only; the rules have looked at it already. */
+    private static List<String> onThePhone(PageState state, Scanner scanner, Page page) {
+        page.setViewportSize(PHONE_WIDTH, PHONE_HEIGHT);
+        List<String> faults = new ArrayList<>(state.steps().isEmpty() ? scanner.violationsBesideColour() : List.of());
+        faults.addAll(sizes(scanner));
         return faults;
     }
 
-    /** What a step brings to a page differs by width in size and place only; the rules have looked at it already. */
-    private static List<String> onThePhone(PageState state, Scanner scanner, Page page) {
-        if (state.steps().isEmpty()) {
-            return lookOver(scanner, page, PHONE_WIDTH, PHONE_HEIGHT);
-        }
-        page.setViewportSize(PHONE_WIDTH, PHONE_HEIGHT);
+    private static List<String> sizes(Scanner scanner) {
         List<String> faults = new ArrayList<>(scanner.check("smallTargets"));
         faults.addAll(scanner.check("overflow"));
         return faults;

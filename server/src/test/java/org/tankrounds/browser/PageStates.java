@@ -175,6 +175,7 @@ final class PageStates {
     private static List<PageState> classes() {
         String ours = "/tanks/{cardTank}/class";
         String fish = "/tanks/{cardTank}/fish";
+        String breaks = "/tanks/{cardTank}/breaks";
         return List.of(
                 see(CLASS, ours),
                 see(TEACHER, "/tanks/{tank}/class"),
@@ -184,6 +185,15 @@ final class PageStates {
                 see(COORDINATOR, ours).after("asking the class", fill("Ask the class", "Read the pH twice"),
                         press("Ask the class")),
                 see(CLASS, ours).after("ticking what was asked", press("Done")),
+                see(TEACHER, breaks),
+                see(CLASS, breaks),
+                see(MENTOR, "/tanks/{calmTank}/breaks"),
+                see(BEGINNER, "/tanks/{newTank}/breaks"),
+                see(BEGINNER, "/tanks/{newTank}/breaks").after("adding nothing", press("Add this break")).answered(422),
+                see(BEGINNER, "/tanks/{newTank}/breaks").after("adding a break", fill("What the school calls it", "Long weekend"),
+                        fill("First day without lessons", "2026-01-16"), fill("Last day without lessons", "2026-01-19"),
+                        press("Add this break"), fill("On all days left empty", "555-867-5309"), press("Keep the plan"))
+                        .answered(422),
                 see(CLASS, fish),
                 see(BEGINNER, "/tanks/{newTank}/fish"),
                 see(CLASS, fish).after("seeing something grave", choose("They breathe", "gasping at the surface"), send()),

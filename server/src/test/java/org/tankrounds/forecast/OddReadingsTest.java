@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tankrounds.belief.BeliefFilter;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
@@ -231,6 +232,85 @@ class OddReadingsTest {
         List<Observation> bad = FINE.withNitriteMgPerL(0.4).lastRead(0.1);
         assertThat(forecast(facts, with(bad, read(10, Analyte.CHLORIDE, 900, 0.5))))
                 .usingRecursiveComparison().isEqualTo(forecast(facts, bad));
+    }
+
+    /** A strip's lowest colour says "less than this", and that fits the tap. */
+    @ParameterizedTest(name = "source {0}")
+    @ValueSource(doubles = {5, 12})
+    void lowestColourOfAChlorideStrip_isNotZero(double sourceMgPerL) {
+        TankFacts.Builder facts = feedingFish().chlorideMgPerL(sourceMgPerL);
+        List<Observation> calm = FINE.withNitriteMgPerL(0.1).lastRead(0.1);
+        Forecast strip = forecast(facts, with(calm, new Observation(
+                read(0.2, Analyte.CHLORIDE, 0, 15).at(), Analyte.CHLORIDE, 0, 15, true, false)));
+        assertThat(strip.chance()).isEqualTo(forecast(facts, calm).chance());
+    }
+
+    /** It leaves only with the water. */
+    @Test
+    void chlorideThatFellForNoReason_waitsForASecondLook() {
+        TankFacts.Builder facts = feedingFish().chlorideMgPerL(40);
+        List<Observation> calm = FINE.withNitriteMgPerL(0.1).lastRead(0.1);
+        double untold = forecast(facts, calm).chance();
+        List<Observation> once = with(calm, read(1.2, Analyte.CHLORIDE, 4, 0));
+        assertThat(forecast(facts, once).chance()).isCloseTo(untold, within(0.01));
+        assertThat(forecast(facts, with(once, read(0.2, Analyte.CHLORIDE, 5, 0))).chance())
+                .isGreaterThan(untold + 0.05);
+    }
+
+    /** Half of it goes with half of the water: of 100 mg/L five such changes leave 3 above the source's 12. */
+    @Test
+    void saltThatWasChangedAway_protectsNoMore() {
+        TankFacts.Builder facts = feedingFish().chlorideMgPerL(12);
+        List<Observation> run = FINE.withNitriteMgPerL(0.4).lastRead(0.1);
+        List<Observation> salted = with(run, read(20.2, Analyte.CHLORIDE, 100, 0));
+        List<Observation> changedSince = salted;
+        List<Observation> changed = run;
+        for (int i = 1; i <= 5; i++) {
+            changedSince = with(changedSince, read(20 - 3 * i, Analyte.WATER_CHANGE, 50, 0));
+            changed = with(changed, read(20 - 3 * i, Analyte.WATER_CHANGE, 50, 0));
+        }
+        assertThat(forecast(facts, salted).chance()).isLessThan(0.5);
+        assertThat(forecast(facts, changedSince).chance())
+                .isCloseTo(forecast(facts.chlorideMgPerL(15), changed).chance(), within(0.06));
+    }
+
+    /** The column says °C, the class means °F all along: then a warming is one. */
+    @Test
+    void fahrenheitInTheColumnOfCelsiusAllSeason_warmsAllTheSame() {
+        assertThat(forecast(feedingFish(), warming(false)).chance())
+                .isCloseTo(forecast(feedingFish(), warming(true)).chance(), within(0.1))
+                .isGreaterThan(0.6);
+    }
+
+    private static List<Observation> warming(boolean inCelsius) {
+        List<Observation> run = FINE.lastRead(0.1).stream().filter(o -> o.analyte() != Analyte.TEMPERATURE).toList();
+        for (int day = 1; day <= 30; day++) {
+            run = with(run, fahrenheit(2.1 + day, 52, inCelsius));
+        }
+        return with(with(run, fahrenheit(1.1, 59, inCelsius)), fahrenheit(0.1, 68, inCelsius));
+    }
+
+    private static Observation fahrenheit(double daysAgo, double value, boolean inCelsius) {
+        return inCelsius ? read(daysAgo, Analyte.TEMPERATURE, (value - 32) / 1.8, 0.28)
+                : new Observation(read(daysAgo, Analyte.TEMPERATURE, value, 0).at(), Analyte.TEMPERATURE, value, 0.5,
+                        false, true);
+    }
+
+    /** Nobody finds as many dead again within minutes: the form was sent again. */
+    @Test
+    void deathsSentAgainWithinMinutes_areTheSameFish() {
+        List<Observation> once = with(FINE.lastRead(0.1), read(0.1, Analyte.DEATHS, 5, 0));
+        List<Observation> again = with(once, read(0.1 - 1 / 1440.0, Analyte.DEATHS, 5, 0));
+        assertThat(forecast(feedingFish(), again).fishAlive()).isEqualTo(forecast(feedingFish(), once).fishAlive());
+    }
+
+    /** From Friday to Monday: who found them dead is the last that was heard. */
+    @Test
+    void manyDead_areToldUntilSomebodyIsHeardAgain() {
+        List<Observation> found = with(FINE.lastRead(4.1), read(4.1, Analyte.DEATHS, 30, 0));
+        assertThat(forecast(feedingFish(), found).reasons()).extracting(Reason::kind).contains(Reason.Kind.DEATHS);
+        assertThat(forecast(feedingFish(), with(found, read(0.1, Analyte.DEATHS, 0, 0))).reasons())
+                .extracting(Reason::kind).doesNotContain(Reason.Kind.DEATHS);
     }
 
     /** Who salted a tank says so by reading its chloride: once is enough within what tanks show. */

@@ -12,6 +12,7 @@ import static org.tankrounds.testing.Water.read;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -220,5 +221,16 @@ class ReasonsTest {
                 .filter(reason -> reason.driver().filter(driver::equals).isPresent()).toList();
         assertThat(found).as("%s", forecast.reasons()).hasSize(1);
         return found.get(0);
+    }
+
+    /** Water at 11 °C all along: what makes it a worry is much ammonia that a low pH keeps harmless. */
+    @ParameterizedTest(name = "pH {1}, ammonia {0} mg/L as N")
+    @CsvSource({"1, 6.6", "2, 6.6", "1, 6.4", "1, 7.3"})
+    void whatMovedTheChance_isNamed_whereNoCourseOfTheLookAheadShowsIt(double ammoniaMgPerL, double ph) {
+        Forecast forecast = forecast(feedingFish(), FINE.withTotalAmmoniaMgPerL(ammoniaMgPerL).withPh(ph).lastRead(0.1));
+        assertThat(forecast.chance()).isGreaterThan(0.2);
+        assertThat(forecast.driver()).isIn(Driver.PH, Driver.UN_IONISED_AMMONIA);
+        assertThat(forecast.reasons().get(0).driver()).hasValue(forecast.driver());
+        assertThat(forecast.reasons()).noneMatch(reason -> reason.driver().equals(Optional.of(Driver.TEMPERATURE)));
     }
 }

@@ -89,6 +89,41 @@ class WorseReadingTest {
         }
     }
 
+    static Stream<Arguments> worseTwice() {
+        return Stream.of(
+                Arguments.of(Analyte.NITRITE, 0.3, new double[] {0.3, 0.4, 0.5, 0.8, 1, 2, 5}),
+                Arguments.of(Analyte.NITRITE, 0.5, new double[] {0.5, 0.6, 0.8, 1, 1.5, 3}),
+                Arguments.of(Analyte.NITRITE, 1, new double[] {1, 1.5, 2, 5}),
+                Arguments.of(Analyte.DISSOLVED_OXYGEN, 5, new double[] {5, 4.5, 4, 3, 2}),
+                Arguments.of(Analyte.DISSOLVED_OXYGEN, 4, new double[] {4, 3.5, 3, 2}),
+                Arguments.of(Analyte.PH, 5.8, new double[] {5.8, 5.6, 5.4, 5.2, 5}),
+                Arguments.of(Analyte.PH, 9.2, new double[] {9.2, 9.4, 9.6, 9.8, 10}),
+                Arguments.of(Analyte.TOTAL_AMMONIA, 1, new double[] {1, 2, 3, 4, 8}),
+                Arguments.of(Analyte.TOTAL_AMMONIA, 2, new double[] {2, 3, 4, 6, 8}));
+    }
+
+    /** Two that cry alarm bear each other out, however much worse the second is. */
+    @ParameterizedTest(name = "{0}, after {1}")
+    @MethodSource("worseTwice")
+    void secondAlarmAfterACalmRun_theWorseIsTheMoreRisk(Analyte analyte, double first, double[] levels) {
+        List<Observation> calm = with(FINE.withPh(analyte == Analyte.TOTAL_AMMONIA ? 7.8 : 7.2).lastRead(2),
+                read(1.1, analyte, first, 0));
+        assertRises(feedingFish(), level -> with(calm, read(0.1, analyte, level, 0)), levels);
+    }
+
+    @Test
+    void readingsThatGetWorseDayByDay_areBelieved_andSaid() {
+        double[] nitrite = {0.3, 0.5, 0.8, 1.2};
+        List<Observation> run = FINE.lastRead(4);
+        for (int i = 0; i < nitrite.length; i++) {
+            run = with(run, read(3.1 - i, Analyte.NITRITE, nitrite[i], 0));
+        }
+        Forecast forecast = forecast(feedingFish(), run);
+        assertThat(forecast.chance()).isGreaterThan(0.7);
+        assertThat(forecast.reasons().get(0).kind()).isEqualTo(Reason.Kind.BEYOND_LIMIT);
+        assertThat(forecast.reasons().get(0).value()).hasValue(1.2);
+    }
+
     /** So near its limit that a small step is believed and passes it. */
     @Test
     void loneReadingAfterARunNearTheLimit_theWorseIsTheMoreRisk() {

@@ -5,6 +5,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType.LaunchOptions;
 import com.microsoft.playwright.BrowserType.LaunchPersistentContextOptions;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,9 @@ public final class Chromium {
     private static final List<String> ARGUMENTS = List.of(
             "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--disable-background-networking",
             "--disable-component-update", "--no-first-run");
+
+    /** A page on a busy machine is waited for as long as somebody would who knows that it works. */
+    static final double PATIENCE_MS = 30_000;
 
     private static boolean told;
     private static Browser shared;
@@ -59,6 +63,7 @@ public final class Chromium {
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         Runtime.getRuntime().addShutdownHook(new Thread(playwright::close, "stop browser"));
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
         return playwright.chromium().launch(
                 new LaunchOptions().setExecutablePath(Path.of(PROGRAM)).setArgs(ARGUMENTS));
     }

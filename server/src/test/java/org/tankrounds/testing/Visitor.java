@@ -25,8 +25,6 @@ public final class Visitor implements AutoCloseable {
     public static final int LAPTOP_WIDTH = 1366;
     public static final int LAPTOP_HEIGHT = 768;
 
-    private static final double PATIENCE_MS = 5000;
-
     private final String baseUrl;
     private final BrowserContext context;
     private final Page page;
@@ -40,7 +38,7 @@ public final class Visitor implements AutoCloseable {
                 .setServiceWorkers(ServiceWorkerPolicy.BLOCK));
         // A device whose clock is months away from the service's is doubted.
         context.clock().install(new Clock.InstallOptions().setTime(Date.from(TestClock.START)));
-        context.setDefaultTimeout(PATIENCE_MS);
+        context.setDefaultTimeout(Chromium.PATIENCE_MS);
         page = context.newPage();
         page.onConsoleMessage(this::hear);
         page.onPageError(error -> complaints.add("script failed: " + error));

@@ -93,6 +93,11 @@ final class Expectations {
             POST /tanks/{tank}/tasks/{task}/undone                 | class's page
             POST /tanks/{tank}/tasks/{task}/dropped                | tank for the rounds
             POST /tanks/{tank}/advice/{act}/done                   | class's page
+            GET  /tanks/{tank}/breaks                              | class's page
+            GET  /tanks/{tank}/breaks.ics                          | class's page
+            POST /tanks/{tank}/breaks                              | tank's page
+            POST /tanks/{tank}/breaks/{break}                      | tank's page
+            POST /tanks/{tank}/breaks/{break}/dropped              | tank's page
             GET  /tanks/{tank}/fish                                | class's page
             POST /tanks/{tank}/fish/looks                          | class's page
             POST /tanks/{tank}/fish/looks/{look}/withdrawn         | class's page

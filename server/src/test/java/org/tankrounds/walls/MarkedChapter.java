@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -25,6 +26,8 @@ import org.jooq.Table;
 import org.jooq.impl.DSL;
 import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.behaviour.Seen;
+import org.tankrounds.breaks.BreakRepository;
+import org.tankrounds.breaks.SchoolBreak;
 import org.tankrounds.people.PasswordHashes;
 import org.tankrounds.people.Person;
 import org.tankrounds.people.PersonRepository;
@@ -123,7 +126,9 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
                 new FishSample(0, TestClock.START, 10, 30, OptionalDouble.empty()));
         int look = new LookRepository().list(tx, cast.chapterId(), tankId, 1).get(0).lookId();
         int sample = new FishSampleRepository().list(tx, cast.chapterId(), tankId, Instant.EPOCH).get(0).sampleId();
-        return Map.of("task", Integer.toString(task), "look", Integer.toString(look), "sample", Integer.toString(sample));
+        int schoolBreak = new BreakRepository().add(tx, coordinator, tankId, new SchoolBreak(
+                0, word, LocalDate.of(2026, 1, 16), LocalDate.of(2026, 1, 17), Map.of()), TestClock.START);
+        return Map.of("break", Integer.toString(schoolBreak), "task", Integer.toString(task), "look", Integer.toString(look), "sample", Integer.toString(sample));
     }
 
     private static void mark(

@@ -11,13 +11,14 @@ import java.util.List;
  * @param warmth null before there are eggs
  * @param nitrogen the way from feed to nitrate, each step with what was measured
  * @param fish what the class saw of its fish last; may be empty
+ * @param away who looks in during a school break, or does not; may be empty
  * @param mayAsk whether the reader may ask the class to do something
  * @param ask the box for that; null where the reader may not
  */
 public record ClassPage(
         String title, String heading, String place, String code, String saved, List<Measured> numbers, List<Todo> todo,
         List<Done> done, Feed feed, Warmth warmth, List<Step> nitrogen, String nitrogenNow, TankPage.Season season,
-        String fish, boolean mayAsk, FormField ask) implements Page {
+        String fish, String away, boolean mayAsk, FormField ask) implements Page {
 
     /** @param beyond whether it is past its limit */
     public record Measured(String name, String value, String unit, String meaning, String age, boolean beyond) {}
@@ -65,6 +66,10 @@ public record ClassPage(
 
     public String fishTo() {
         return tankTo() + "/fish";
+    }
+
+    public String breaksTo() {
+        return tankTo() + "/breaks";
     }
 
     public String tasksTo() {

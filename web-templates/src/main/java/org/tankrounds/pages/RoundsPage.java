@@ -23,6 +23,7 @@ public record RoundsPage(
      * @param lead the largest reason
      * @param rest what follows it in the same line
      * @param seen what the class saw of its fish; may be empty
+     * @param away who looks in during a school break, or does not; may be empty
      * @param more further reasons, smaller
      * @param picture null where nothing is worth drawing
      * @param odds "7 in 10"
@@ -32,7 +33,7 @@ public record RoundsPage(
      */
     public record Row(
             String code, int place, String school, String room, String lead, String rest, String seen,
-            String more, SmallPicture picture, String odds, int tenths, boolean dots, String spread,
+            String away, String more, SmallPicture picture, String odds, int tenths, boolean dots, String spread,
             String bring, String lastLook) {
 
         public String to() {

@@ -1,0 +1,191 @@
+package org.tankrounds.breaks;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.jooq.DSLContext;
+import org.tankrounds.breaks.BreakPages.Known;
+import org.tankrounds.breaks.BreakPages.Typed;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.jobs.AfterChange;
+import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.places.Tank;
+import org.tankrounds.places.TankRepository;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.Clashes;
+import org.tankrounds.web.FormInput;
+import org.tankrounds.web.Formats;
+import org.tankrounds.web.NotFoundException;
+import org.tankrounds.web.Pages;
+import org.tankrounds.web.Role;
+import org.tankrounds.web.Speech;
+
+/** The page of a tank's breaks, and what is changed there. */
+public final class BreakHandlers {
+    private static final String SAVED = "saved";
+    private static final Set<String> RECEIPTS = Set.of("added", "planned", "dropped");
+
+    private final Transactions transactions;
+    private final TankRepository tanks;
+    private final BreakRepository breaks;
+    private final BreakWatches watches;
+    private final DirtyTanks dirtyTanks;
+    private final AfterChange afterChange;
+    private final Pages pages;
+    private final Clock clock;
+
+    public BreakHandlers(Transactions transactions, TankRepository tanks, BreakRepository breaks, BreakWatches watches,
+            DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages, Clock clock) {
+        this.transactions = transactions;
+        this.tanks = tanks;
+        this.breaks = breaks;
+        this.watches = watches;
+        this.dirtyTanks = dirtyTanks;
+        this.afterChange = afterChange;
+        this.pages = pages;
+        this.clock = clock;
+    }
+
+    public void show(Context ctx) {
+        String saved = Optional.ofNullable(ctx.queryParam(SAVED)).filter(RECEIPTS::contains)
+                .map(what -> Speech.of(ctx).say("breaks.saved." + what)).orElse("");
+        show(ctx, known(ctx), saved, Optional.empty());
+    }
+
+    public void calendar(Context ctx) {
+        Known known = known(ctx);
+        ctx.contentType("text/calendar; charset=utf-8");
+        ctx.header("Content-Disposition", "attachment; filename=\"breaks-" + known.tank().code() + ".ics\"");
+        ctx.result(new BreakCalendar(known.tank(), formats(ctx, known)).write(known.watches()));
+    }
+
+    public void create(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        Known known = known(ctx);
+        FormInput form = FormInput.of(ctx, BreakForm.DAYS);
+        change(caller, known.tank(), tx -> {
+            LocalDate today = today(known.tank());
+            List<SchoolBreak> before = breaks.lock(tx, caller.chapterId(), known.tank().tankId(), today);
+            Optional<SchoolBreak> planned = new BreakForm(form).readDays(today, before);
+            planned.ifPresent(one -> breaks.add(tx, caller, known.tank().tankId(), one, clock.instant()));
+            return planned.isPresent();
+        });
+        answer(ctx, "added", new Typed(0, form, List.of()));
+    }
+
+    public void plan(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        Known known = known(ctx);
+        SchoolBreak shown = find(ctx, known);
+        List<String> names = new ArrayList<>(BreakForm.plan(shown).keySet());
+        FormInput form = FormInput.of(ctx, names);
+        FormInput withOthers = FormInput.of(ctx, join(names, BreakForm.others(shown)));
+        Clashes clashes = new Clashes(form, new BreakPages(known, formats(ctx, known)).labels(shown));
+        change(caller, known.tank(), tx -> {
+            SchoolBreak current = lock(tx, caller, known.tank(), shown);
+            if (clashes.with(BreakForm.plan(current))) {
+                withOthers.haveSeen(BreakForm.plan(current));
+                return false;
+            }
+            Map<LocalDate, String> lookers =
+                    new BreakForm(withOthers).readPlan(current, today(known.tank()));
+            if (withOthers.ok()) {
+                breaks.plan(tx, caller.chapterId(), current.breakId(), lookers);
+            }
+            return withOthers.ok();
+        });
+        answer(ctx, "planned", new Typed(shown.breakId(), withOthers, clashes.found()));
+    }
+
+    /** One that somebody else took out before is out. */
+    public void drop(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        Tank tank = known(ctx).tank();
+        int breakId = number(ctx.pathParam("break"));
+        change(caller, tank, tx -> breaks.drop(tx, caller.chapterId(), tank.tankId(), breakId, clock.instant()));
+        back(ctx, "dropped");
+    }
+
+    private void answer(Context ctx, String receipt, Typed typed) {
+        if (typed.form().ok() && typed.clashes().isEmpty()) {
+            back(ctx, receipt);
+            return;
+        }
+        ctx.status(typed.clashes().isEmpty() ? HttpStatus.UNPROCESSABLE_CONTENT : HttpStatus.CONFLICT);
+        show(ctx, known(ctx), "", Optional.of(typed));
+    }
+
+    /** The board tells of breaks, so that it has to be made anew. */
+    private void change(Caller caller, Tank tank, Predicate<DSLContext> work) {
+        boolean changed = transactions.inChapter(caller.chapterId(), tx -> {
+            boolean done = work.test(tx);
+            if (done) {
+                dirtyTanks.mark(tx, caller.chapterId(), tank.tankId(), clock.instant());
+            }
+            return done;
+        });
+        if (changed) {
+            afterChange.changed(caller.chapterId());
+        }
+    }
+
+    private SchoolBreak lock(DSLContext tx, Caller caller, Tank tank, SchoolBreak shown) {
+        return breaks.lock(tx, caller.chapterId(), tank.tankId(), today(tank)).stream()
+                .filter(one -> one.breakId() == shown.breakId()).findFirst()
+                .orElseThrow(() -> new NotFoundException("break"));
+    }
+
+    private static SchoolBreak find(Context ctx, Known known) {
+        return known.watches().stream().map(BreakWatch::schoolBreak)
+                .filter(one -> Integer.toString(one.breakId()).equals(ctx.pathParam("break"))).findFirst()
+                .orElseThrow(() -> new NotFoundException("break"));
+    }
+
+    private static int number(String text) {
+        if (!text.matches("[0-9]{1,9}")) {
+            throw new NotFoundException("break");
+        }
+        return Integer.parseInt(text);
+    }
+
+    private Known known(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        Instant now = clock.instant();
+        return transactions.inChapter(caller.chapterId(), tx -> {
+            Tank tank = tanks.get(tx, caller, ctx.pathParam("tank"));
+            return new Known(tank, watches.list(tx, caller.chapterId(), tank, now),
+                    breaks.suggest(tx, caller.chapterId(), tank.tankId(), today(tank)));
+        });
+    }
+
+    private LocalDate today(Tank tank) {
+        return clock.instant().atZone(tank.zone()).toLocalDate();
+    }
+
+    private Formats formats(Context ctx, Known known) {
+        return Speech.of(ctx).formats(known.tank().zone(), clock.instant());
+    }
+
+    private void show(Context ctx, Known known, String saved, Optional<Typed> typed) {
+        boolean mayPlan = List.of(Role.SIGNED_IN).contains(Caller.of(ctx).role());
+        pages.show(ctx, "classroom/breaks", new BreakPages(known, formats(ctx, known)).page(saved, typed, mayPlan));
+    }
+
+    private static List<String> join(List<String> names, String last) {
+        List<String> all = new ArrayList<>(names);
+        all.add(last);
+        return all;
+    }
+
+    private static void back(Context ctx, String saved) {
+        ctx.redirect("/tanks/" + ctx.pathParam("tank") + "/breaks?" + SAVED + "=" + saved, HttpStatus.SEE_OTHER);
+    }
+}

@@ -1,0 +1,199 @@
+package org.tankrounds.breaks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.StringReader;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import net.fortuna.ical4j.data.CalendarBuilder;
+import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.component.VAlarm;
+import net.fortuna.ical4j.model.component.VEvent;
+import org.junit.jupiter.api.Test;
+import org.tankrounds.testing.Browserless;
+import org.tankrounds.testing.Browserless.Answer;
+import org.tankrounds.testing.Cast;
+import org.tankrounds.testing.TestApp;
+
+/** Who looks in while school is out: planned by the class, told on the board. The clock stands at Tue 13 Jan 2026. */
+final class BreaksIT {
+    private static final TestApp APP = TestApp.shared();
+    private static final String NAME = "Long weekend";
+
+    private final Cast cast = Cast.add(APP.transactions(), "Breaks");
+    private final String breaks = "/tanks/" + cast.tankA().code() + "/breaks";
+    private final Browserless teacher = APP.signedIn(cast.teacherA());
+    private final Browserless coordinator = APP.signedIn(cast.coordinator());
+
+    @Test
+    void daysThatNobodyHasTaken_areOnTheBoard_untilSomebodyHas() {
+        add("2026-01-16", "2026-01-19");
+        assertThat(coordinator.get("/rounds").body())
+                .contains("Long weekend begins Fri 16 Jan. Nobody yet on Fri 16 Jan, Sat 17 Jan, Sun 18 Jan and 1 day more.");
+
+        plan("2026-01-16", "custodian", "2026-01-18", "mentor");
+        assertThat(coordinator.get("/rounds").body())
+                .contains("Long weekend begins Fri 16 Jan. Nobody yet on Sat 17 Jan, Mon 19 Jan.");
+        assertThat(teacher.get("/tanks/" + cast.tankA().code() + "/class").body())
+                .contains("Nobody yet on Sat 17 Jan, Mon 19 Jan.");
+
+        plan("2026-01-16", "custodian", "2026-01-18", "mentor", "others", "school office");
+        assertThat(teacher.get(breaks).body()).contains("Long weekend: every day has somebody")
+                .contains("value=\"school office\"");
+        assertThat(coordinator.get("/rounds").body()).doesNotContain("Long weekend");
+    }
+
+    @Test
+    void onTheDay_whoIsToLookIn_isTold_untilTheLookIsThere() {
+        add("2026-01-13", "2026-01-14");
+        plan("2026-01-13", "custodian", "2026-01-14", "mentor");
+        assertThat(coordinator.get("/rounds").body()).contains("Long weekend until Wed 14 Jan: custodian looks in today.");
+        assertThat(teacher.get(breaks).body()).contains("not yet");
+
+        lookedAllWell();
+
+        assertThat(coordinator.get("/rounds").body()).doesNotContain("looks in today");
+        assertThat(teacher.get(breaks).body()).contains(">looked<").doesNotContain("not yet");
+    }
+
+    @Test
+    void lookThatDidNotCome_isAskedForOnTheBoard() {
+        teacher.get("/tanks/" + cast.tankA().code() + "/log");
+        add("2026-01-12", "2026-01-16");
+        plan("2026-01-12", "custodian", "2026-01-14", "mentor");
+
+        assertThat(coordinator.get("/rounds").body()).contains("Long weekend: nobody looked in on Mon 12 Jan (custodian).");
+        assertThat(teacher.get(breaks).body()).contains("Long weekend: nobody looked in on Mon 12 Jan")
+                .contains("nobody looked<");
+
+        lookedAllWell();
+        assertThat(coordinator.get("/rounds").body()).doesNotContain("nobody looked in");
+    }
+
+    @Test
+    void lookedAllWell_isAReadingWithNoneDead() {
+        lookedAllWell();
+
+        assertThat(teacher.get("/tanks/" + cast.tankA().code()).body()).contains("fish found dead 0").contains("last reading today 9:00");
+    }
+
+    /** Read by another library of RFC 5545. */
+    @Test
+    void calendarFile_hasEachDayThatSomebodyTook_andRemindsAtEight() throws Exception {
+        add("2026-01-16", "2026-01-19");
+        plan("2026-01-16", "custodian, a; b", "2026-01-18", "mentor");
+
+        Answer file = teacher.get(breaks + ".ics");
+        Calendar calendar = new CalendarBuilder().build(new StringReader(file.body()));
+
+        List<VEvent> events = calendar.getComponents("VEVENT");
+        assertThat(events).extracting(event -> (Object) event.getDateTimeStart().getDate())
+                .containsExactlyInAnyOrder(LocalDate.of(2026, 1, 16), LocalDate.of(2026, 1, 18));
+        assertThat(events).extracting(event -> event.getSummary().getValue())
+                .containsExactlyInAnyOrder("Look in on the trout: custodian, a; b", "Look in on the trout: mentor");
+        assertThat(events).allSatisfy(event -> assertThat(event.getAlarms()).singleElement().satisfies(alarm -> assertThat(
+                ((VAlarm) alarm).getRequiredProperty("TRIGGER").getValue()).isEqualTo(Duration.ofHours(8).toString())));
+        assertThat(file.body()).contains("UID:look-" + cast.tankA().code() + "-2026-01-16@tankrounds\r\n");
+    }
+
+    @Test
+    void daysThatCannotBe_areRefused_andNothingTypedIsLost() {
+        add("2026-01-16", "2026-01-19");
+        assertRefused("", "2026-02-13", "2026-02-16", "Write what the school calls the break");
+        assertRefused("Spring", "2026-02-16", "2026-02-13", "The last day comes before the first");
+        assertRefused("Spring", "", "2026-02-13", "Choose the first day without lessons.");
+        assertRefused("Spring", "2026-02-30", "2026-03-13", "2026-02-30");
+        assertRefused("Spring", "2026-02-13", "2026-06-16", "A break can have up to 60 days");
+        assertRefused("Spring", "2025-02-13", "2025-02-16", "This break is over already.");
+        assertRefused("Spring", "2026-01-19", "2026-01-21", "These days overlap with Long weekend");
+        assertRefused("Spring", "2036-01-19", "2036-01-21", "Is the year right?");
+    }
+
+    @Test
+    void wayToReachSomebody_isRefused_andThePlanStandsAsItWas() {
+        add("2026-01-16", "2026-01-17");
+        Answer refused = plan("2026-01-16", "custodian 555-867-5309", "2026-01-17", "mentor");
+
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.body()).contains("tells how to reach somebody").contains("value=\"custodian 555-867-5309\"");
+        assertThat(teacher.get(breaks).body()).contains("nobody yet on 2 days");
+    }
+
+    @Test
+    void planThatSomebodyElseChanged_isNotOverwrittenUnseen() {
+        add("2026-01-16", "2026-01-17");
+        String shownBefore = shown();
+        plan("2026-01-16", "custodian");
+
+        Answer late = teacher.post(breaks + "/" + number(), "shown", shownBefore,
+                box("2026-01-16"), "mentor", box("2026-01-17"), "mentor");
+
+        assertThat(late.status()).isEqualTo(409);
+        assertThat(late.body()).contains("Fri 16 Jan: now custodian").contains("value=\"mentor\"");
+    }
+
+    @Test
+    void breakThatWasTakenOut_isGone_andItsNumberOpensNothing() {
+        add("2026-01-16", "2026-01-17");
+        String number = number();
+        teacher.post(breaks + "/" + number + "/dropped");
+
+        assertThat(teacher.get(breaks).body()).contains("No school break is planned yet");
+        assertThat(teacher.post(breaks + "/" + number).status()).isEqualTo(404);
+        assertThat(teacher.post(breaks + "/no-number").status()).isEqualTo(404);
+    }
+
+    private void add(String first, String last) {
+        teacher.get(breaks);
+        assertThat(teacher.post(breaks, "name", NAME, "first_day", first, "last_day", last).status()).isEqualTo(303);
+    }
+
+    private void assertRefused(String name, String first, String last, String sentence) {
+        teacher.get(breaks);
+        Answer answer = teacher.post(breaks, "name", name, "first_day", first, "last_day", last);
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.body()).contains(sentence).contains("value=\"" + last + "\"");
+    }
+
+    /** @param fields days and who looks in, in pairs */
+    private Answer plan(String... fields) {
+        String number = number();
+        String[] form = new String[fields.length + 2];
+        form[0] = "shown";
+        form[1] = shown();
+        for (int i = 0; i < fields.length; i += 2) {
+            form[i + 2] = fields[i].equals("others") ? "others-" + number : box(fields[i]);
+            form[i + 3] = fields[i + 1];
+        }
+        return teacher.post(breaks + "/" + number, form);
+    }
+
+    private String box(String day) {
+        return "looker-" + number() + "-" + day;
+    }
+
+    private String number() {
+        return find(Pattern.quote(breaks) + "/(\\d+)\"");
+    }
+
+    private String shown() {
+        return find("name=\"shown\" value=\"(\\w+)\"");
+    }
+
+    private String find(String pattern) {
+        Matcher found = Pattern.compile(pattern).matcher(teacher.get(breaks).body());
+        assertThat(found.find()).isTrue();
+        return found.group(1);
+    }
+
+    private void lookedAllWell() {
+        String log = "/tanks/" + cast.tankA().code() + "/log";
+        Matcher submission = Pattern.compile("name=\"submission_id\" value=\"([^\"]+)\"").matcher(teacher.get(log).body());
+        assertThat(submission.find()).isTrue();
+        assertThat(teacher.post(log, "submission_id", submission.group(1), "form_version", "2", "all_well", "yes").status())
+                .isEqualTo(303);
+    }
+}
