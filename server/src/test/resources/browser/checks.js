@@ -53,7 +53,7 @@
       if (!message) {
         return ["nothing on the page says what to put right"];
       }
-      const title = message.matches(".asks") ? /^Is that right\?/ : /^Error: /;
+      const title = message.matches(".asks") ? /^(Is that right\?|¿Es correcto\?)/ : /^Error: /;
       return [
         ...(title.test(document.title) ? [] : [`the title is "${document.title}"`]),
         ...(message.contains(document.activeElement) ? [] : ["the message has not got the focus"]),

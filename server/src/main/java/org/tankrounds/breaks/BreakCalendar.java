@@ -47,11 +47,11 @@ final class BreakCalendar {
         event.setUid("look-" + tank.code() + "-" + day + "@tankrounds");
         event.setDateTimeStamp(Date.from(formats.now()));
         event.setDateStart(new ICalDate(atMidnight(day), false));
-        event.setSummary(say("event", looker));
-        event.setLocation(say("place", tank.school(), tank.classroom()));
-        event.setDescription(say("event.what"));
+        event.setSummary(say("breaks.event", looker));
+        event.setLocation(say("breaks.place", tank.school(), tank.classroom()));
+        event.setDescription(say("breaks.event.what"));
         event.addAlarm(VAlarm.display(new Trigger(
-                Duration.builder().hours(REMINDER_HOUR).build(), Related.START), say("event", looker)));
+                Duration.builder().hours(REMINDER_HOUR).build(), Related.START), say("breaks.event", looker)));
         return event;
     }
 
@@ -61,7 +61,7 @@ final class BreakCalendar {
         return Date.from(midnight);
     }
 
-    private String say(String end, Object... with) {
-        return formats.speech().say("breaks." + end, with);
+    private String say(String key, Object... with) {
+        return formats.speech().say(key, with);
     }
 }

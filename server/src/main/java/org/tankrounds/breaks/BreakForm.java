@@ -9,7 +9,7 @@ import java.util.TreeMap;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.readings.PersonalText;
 import org.tankrounds.web.FormInput;
-import org.tankrounds.web.Speech;
+import org.tankrounds.words.Saying;
 
 /** The two forms of a break: its days, and who looks in on each of them. */
 final class BreakForm {
@@ -21,11 +21,9 @@ final class BreakForm {
     static final List<String> DAYS = List.of(NAME, FIRST, LAST);
 
     private final FormInput form;
-    private final Speech speech;
 
-    BreakForm(FormInput form, Speech speech) {
+    BreakForm(FormInput form) {
         this.form = form;
-        this.speech = speech;
     }
 
     static Map<String, String> days(Optional<SchoolBreak> suggested) {
@@ -51,24 +49,24 @@ final class BreakForm {
     }
 
     List<FormField> boxes() {
-        return List.of(form.textBox(NAME, say("name")).withHint(say("name.hint")),
-                form.dayBox(FIRST, say("firstDay")).withHint(say("firstDay.hint")),
-                form.dayBox(LAST, say("lastDay")).withHint(say("lastDay.hint")));
+        return List.of(form.textBox(NAME, "breaks.form.name").withHint(form.say("breaks.form.name.hint")),
+                form.dayBox(FIRST, "breaks.form.firstDay").withHint(form.say("breaks.form.firstDay.hint")),
+                form.dayBox(LAST, "breaks.form.lastDay").withHint(form.say("breaks.form.lastDay.hint")));
     }
 
     FormField looker(SchoolBreak planned, LocalDate day, String label) {
-        return form.textBox(box(planned, day), label);
+        return form.textBox(box(planned, day), Saying.asIs(label));
     }
 
     FormField othersBox(SchoolBreak planned) {
-        return form.textBox(others(planned), say("others")).withHint(say("lookerHint"));
+        return form.textBox(others(planned), "breaks.form.others").withHint(form.say("breaks.form.lookerHint"));
     }
 
     /** Empty where something cannot be taken; then the form says so. */
     Optional<SchoolBreak> readDays(LocalDate today, List<SchoolBreak> before) {
-        String name = form.required(NAME, SchoolBreak.LONGEST_TEXT, say("name.missing"));
-        Optional<LocalDate> first = day(FIRST, "firstDay");
-        Optional<LocalDate> last = day(LAST, "lastDay");
+        String name = form.required(NAME, SchoolBreak.LONGEST_TEXT, "breaks.form.name.missing");
+        Optional<LocalDate> first = day(FIRST, "breaks.form.firstDay", "breaks.form.firstDay.missing");
+        Optional<LocalDate> last = day(LAST, "breaks.form.lastDay", "breaks.form.lastDay.missing");
         if (first.isPresent() && last.isPresent()) {
             checkDays(first.get(), last.get(), today, before);
         }
@@ -76,25 +74,26 @@ final class BreakForm {
                 : Optional.empty();
     }
 
-    private Optional<LocalDate> day(String name, String what) {
+    private Optional<LocalDate> day(String name, String what, String missing) {
         if (form.text(name).isEmpty()) {
-            form.refuse(name, say(what + ".missing"));
+            form.refuse(name, missing);
         }
-        return form.day(name, say(what));
+        return form.day(name, what);
     }
 
     private void checkDays(LocalDate first, LocalDate last, LocalDate today, List<SchoolBreak> before) {
         if (first.isAfter(today.plusYears(1))) {
-            form.refuse(FIRST, say("firstDay.far"));
+            form.refuse(FIRST, "breaks.form.firstDay.far");
         } else if (last.isBefore(first)) {
-            form.refuse(LAST, say("lastDay.before", first));
+            form.refuse(LAST, "breaks.form.lastDay.before", first);
         } else if (!last.isBefore(first.plusDays(SchoolBreak.MOST_DAYS))) {
-            form.refuse(LAST, say("lastDay.late", SchoolBreak.MOST_DAYS, first.plusDays(SchoolBreak.MOST_DAYS - 1L)));
+            form.refuse(LAST, "breaks.form.lastDay.late",
+                    SchoolBreak.MOST_DAYS, first.plusDays(SchoolBreak.MOST_DAYS - 1L));
         } else if (last.isBefore(today)) {
-            form.refuse(LAST, say("lastDay.past"));
+            form.refuse(LAST, "breaks.form.lastDay.past");
         }
         before.stream().filter(other -> other.overlaps(first, last)).findFirst().ifPresent(other ->
-                form.refuse(FIRST, say("firstDay.taken", other.name(), other.firstDay(), other.lastDay())));
+                form.refuse(FIRST, "breaks.form.firstDay.taken", other.name(), other.firstDay(), other.lastDay()));
     }
 
     /** Who looks in by day; what cannot be taken leaves a sentence behind. */
@@ -114,12 +113,8 @@ final class BreakForm {
     private String checked(String name) {
         String text = form.optional(name, SchoolBreak.LONGEST_TEXT).orElse("");
         if (PersonalText.tellsHowToReach(text)) {
-            form.refuse(name, say("looker.reach", text));
+            form.refuse(name, "breaks.form.looker.reach", text);
         }
         return text;
-    }
-
-    private String say(String end, Object... with) {
-        return speech.say("breaks.form." + end, with);
     }
 }

@@ -74,7 +74,7 @@ public final class BreakHandlers {
         change(caller, known.tank(), tx -> {
             LocalDate today = today(known.tank());
             List<SchoolBreak> before = breaks.lock(tx, caller.chapterId(), known.tank().tankId(), today);
-            Optional<SchoolBreak> planned = new BreakForm(form, Speech.of(ctx)).readDays(today, before);
+            Optional<SchoolBreak> planned = new BreakForm(form).readDays(today, before);
             planned.ifPresent(one -> breaks.add(tx, caller, known.tank().tankId(), one, clock.instant()));
             return planned.isPresent();
         });
@@ -96,7 +96,7 @@ public final class BreakHandlers {
                 return false;
             }
             Map<LocalDate, String> lookers =
-                    new BreakForm(withOthers, Speech.of(ctx)).readPlan(current, today(known.tank()));
+                    new BreakForm(withOthers).readPlan(current, today(known.tank()));
             if (withOthers.ok()) {
                 breaks.plan(tx, caller.chapterId(), current.breakId(), lookers);
             }

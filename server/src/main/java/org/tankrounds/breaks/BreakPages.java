@@ -1,6 +1,7 @@
 package org.tankrounds.breaks;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import org.tankrounds.pages.FormPage;
 import org.tankrounds.places.Tank;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.Formats;
+import org.tankrounds.words.Saying;
 
 /** From a tank's breaks to their page. */
 final class BreakPages {
@@ -42,18 +44,18 @@ final class BreakPages {
     BreaksPage page(String saved, Optional<Typed> typed, boolean mayPlan) {
         List<BreaksPage.Plan> plans = known.watches().stream().map(watch -> plan(watch, typed)).toList();
         FormInput added = typed.filter(one -> one.breakId() == 0).map(Typed::form).orElseGet(() -> FormInput.showing(
-                BreakForm.days(known.suggested().filter(one -> known.watches().isEmpty()))));
+                formats.speech(), BreakForm.days(known.suggested().filter(one -> known.watches().isEmpty()))));
         String heading = wording.heading(known.watches());
         return new BreaksPage(formats.speech().titled(typed.isPresent(), heading), heading,
-                say("place", known.tank().school(), known.tank().classroom()), known.tank().code(), saved, plans,
-                mayPlan, USUAL.stream().map(key -> say("usual." + key)).toList(), new BreakForm(added, formats.speech()).boxes());
+                say("breaks.place", known.tank().school(), known.tank().classroom()), known.tank().code(), saved, plans,
+                mayPlan, USUAL.stream().map(key -> say("breaks.usual." + key)).toList(), new BreakForm(added).boxes());
     }
 
     private BreaksPage.Plan plan(BreakWatch watch, Optional<Typed> typed) {
         SchoolBreak planned = watch.schoolBreak();
         Optional<Typed> own = typed.filter(one -> one.breakId() == planned.breakId());
-        FormInput input = own.map(Typed::form).orElseGet(() -> FormInput.showing(BreakForm.plan(planned)));
-        BreakForm form = new BreakForm(input, formats.speech());
+        FormInput input = own.map(Typed::form).orElseGet(() -> FormInput.showing(formats.speech(), BreakForm.plan(planned)));
+        BreakForm form = new BreakForm(input);
         return new BreaksPage.Plan("/tanks/" + known.tank().code() + "/breaks/" + planned.breakId(),
                 "break-" + planned.breakId(), planned.name(), wording.span(planned), wording.line(watch),
                 input.shown(), planned.days().stream().map(day -> day(watch, form, day)).toList(),
@@ -62,28 +64,28 @@ final class BreakPages {
 
     private BreaksPage.Day day(BreakWatch watch, BreakForm form, LocalDate day) {
         String date = wording.day(day);
-        return new BreaksPage.Day(date, form.looker(watch.schoolBreak(), day, say("form.lookerOn", date)),
+        return new BreaksPage.Day(date, form.looker(watch.schoolBreak(), day, say("breaks.form.lookerOn", date)),
                 state(watch, day), day.isBefore(watch.today()), day.equals(watch.today()));
     }
 
     private String state(BreakWatch watch, LocalDate day) {
         if (watch.looked().contains(day)) {
-            return say("state.looked");
+            return say("breaks.state.looked");
         }
         if (day.isBefore(watch.today())) {
-            return say("state.nobody");
+            return say("breaks.state.nobody");
         }
-        return day.equals(watch.today()) ? say("state.notYet") : "";
+        return day.equals(watch.today()) ? say("breaks.state.notYet") : "";
     }
 
     /** Names of the fields of a plan, for what somebody else changed meanwhile. */
-    Map<String, String> labels(SchoolBreak planned) {
-        Map<String, String> labels = BreakForm.plan(planned);
-        planned.days().forEach(day -> labels.put(BreakForm.box(planned, day), wording.day(day)));
+    Map<String, Saying> labels(SchoolBreak planned) {
+        Map<String, Saying> labels = new HashMap<>();
+        planned.days().forEach(day -> labels.put(BreakForm.box(planned, day), Saying.asIs(wording.day(day))));
         return labels;
     }
 
-    private String say(String end, Object... with) {
-        return formats.speech().say("breaks." + end, with);
+    private String say(String key, Object... with) {
+        return formats.speech().say(key, with);
     }
 }

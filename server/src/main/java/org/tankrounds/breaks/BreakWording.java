@@ -21,26 +21,26 @@ public final class BreakWording {
             return "";
         }
         List<LocalDate> open = watch.open();
-        return open.isEmpty() ? first(watch) : say("line.both", first(watch), say("open", days(open)));
+        return open.isEmpty() ? first(watch) : say("breaks.line.both", first(watch), say("breaks.open", days(open)));
     }
 
     /** The answer on the page of a tank's breaks. */
     String heading(List<BreakWatch> watches) {
         if (watches.isEmpty()) {
-            return say("heading.none");
+            return say("breaks.heading.none");
         }
         BreakWatch watch = watches.get(0);
         String name = watch.schoolBreak().name();
         if (watch.missed().isPresent()) {
-            return say("heading.missed", name, day(watch.missed().get()));
+            return say("breaks.heading.missed", name, day(watch.missed().get()));
         }
         int open = watch.open().size();
-        return open == 0 ? say("heading.full", name) : say("heading.open", open, name);
+        return open == 0 ? say("breaks.heading.full", name) : say("breaks.heading.open", open, name);
     }
 
     /** "19 December to 3 January, 16 days" */
     String span(SchoolBreak planned) {
-        return say("span", day(planned.firstDay()), day(planned.lastDay()), say("days", planned.days().size()));
+        return say("breaks.span", day(planned.firstDay()), day(planned.lastDay()), say("breaks.days", planned.days().size()));
     }
 
     String day(LocalDate day) {
@@ -51,22 +51,22 @@ public final class BreakWording {
         SchoolBreak planned = watch.schoolBreak();
         if (watch.missed().isPresent()) {
             LocalDate missed = watch.missed().get();
-            return say("line.missed", planned.name(), day(missed), planned.looker(missed).orElse(""));
+            return say("breaks.line.missed", planned.name(), day(missed), planned.looker(missed).orElse(""));
         }
         if (!watch.isOn()) {
-            return say("line.begins", planned.name(), day(planned.firstDay()));
+            return say("breaks.line.begins", planned.name(), day(planned.firstDay()));
         }
-        return watch.awaitedToday().map(looker -> say("line.today", planned.name(), day(planned.lastDay()), looker))
-                .orElseGet(() -> say("line.on", planned.name(), day(planned.lastDay())));
+        return watch.awaitedToday().map(looker -> say("breaks.line.today", planned.name(), day(planned.lastDay()), looker))
+                .orElseGet(() -> say("breaks.line.on", planned.name(), day(planned.lastDay())));
     }
 
     private String days(List<LocalDate> days) {
         String named = days.stream().limit(NAMED_DAYS).map(this::day).collect(Collectors.joining(", "));
         int more = days.size() - NAMED_DAYS;
-        return more > 0 ? say("andMore", named, say("days", more)) : named;
+        return more > 0 ? say("breaks.andMore", named, say("breaks.days", more)) : named;
     }
 
-    private String say(String end, Object... with) {
-        return formats.speech().say("breaks." + end, with);
+    private String say(String key, Object... with) {
+        return formats.speech().say(key, with);
     }
 }

@@ -44,10 +44,10 @@ public final class ClassHandlers {
         Caller caller = Caller.of(ctx);
         int tankId = desk.tank(ctx).tankId();
         FormInput form = FormInput.of(ctx, List.of(ClassDesk.ASK));
-        String words = form.required(ClassDesk.ASK, Task.LONGEST, Speech.of(ctx).say("classroom.ask.empty"));
+        String words = form.required(ClassDesk.ASK, Task.LONGEST, "classroom.ask.empty");
         if (!form.ok()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            desk.show(ctx, "", form.textBox(ClassDesk.ASK, ClassDesk.ask(ctx).label()));
+            desk.show(ctx, "", form.textBox(ClassDesk.ASK, "classroom.ask"));
             return;
         }
         transactions.inChapter(caller.chapterId(), tx -> tasks.ask(tx, caller, tankId, words, desk.now()));

@@ -62,7 +62,7 @@ final class ClassPages {
         Optional<Development> lot = known.today().development();
         String heading = heading(newest);
         return new ClassPage(formats.speech().titled(ask.wrong(), heading), heading,
-                say("place", known.tank().school(), known.tank().classroom()), known.tank().code(), saved,
+                say("classroom.place", known.tank().school(), known.tank().classroom()), known.tank().code(), saved,
                 newest.stream().map(levels::measured).toList(), todo(), done(),
                 lot.map(this::feed).orElse(null), lot.map(eggs -> stories.warmth(known.today(), eggs)).orElse(null),
                 stories.nitrogen(newest, levels), known.today().filter().map(stories::now).orElse(""),
@@ -72,17 +72,17 @@ final class ClassPages {
     private String heading(List<Level> newest) {
         Optional<Level> beyond = newest.stream().filter(levels::isBeyondLately).findFirst();
         if (beyond.isPresent()) {
-            return say("title.beyond", levels.name(beyond.get().analyte()));
+            return say("classroom.title.beyond", levels.name(beyond.get().analyte()));
         }
         if (known.today().needsCareToday()) {
-            return say("title.care");
+            return say("classroom.title.care");
         }
         Optional<Instant> last = known.today().lastLookAt();
         if (last.isEmpty()) {
-            return say("title.never");
+            return say("classroom.title.never");
         }
-        return last.get().isBefore(formats.now().minus(SILENT)) ? say("title.silent", formats.since(last.get()))
-                : say("title.good");
+        return last.get().isBefore(formats.now().minus(SILENT))
+                ? say("classroom.title.silent", formats.since(last.get())) : say("classroom.title.good");
     }
 
     private Feed feed(Development lot) {
@@ -99,7 +99,7 @@ final class ClassPages {
 
     private Todo asked(Task task) {
         String to = here() + "/tasks/" + task.taskId();
-        return new Todo(task.words(), "", "", say("todo.asked",
+        return new Todo(task.words(), "", "", say("classroom.todo.asked",
                 task.askedBy().orElse(""), formats.moment(task.askedAt())), to + "/done", "", "", mayAsk ? to + "/dropped" : "");
     }
 
@@ -114,11 +114,11 @@ final class ClassPages {
         TankPage.Advice words = advised.words();
         return switch (advised.kind()) {
             case ASK_FOR_READING -> new Todo(measure(advised), words.how(), words.caution(), "", "", here() + "/log",
-                    say("todo.putIn"), "");
+                    say("classroom.todo.putIn"), "");
             case WATER_CHANGE -> new Todo(words.act(), words.how(), words.caution(), "", "", here() + "/log"
                     + (advised.amount().isPresent() && advised.amount().getAsDouble() <= WHOLE
                             ? "?water_change=" + Math.round(advised.amount().getAsDouble()) : ""),
-                    say("todo.changed"), "");
+                    say("classroom.todo.changed"), "");
             default -> new Todo(words.act(), words.how(), words.caution(), "",
                     here() + "/advice/" + code(advised.kind()) + "/done", "", "", "");
         };
@@ -126,7 +126,7 @@ final class ClassPages {
 
     /** The tank page has it for whoever asks the class; here the class is told. */
     private String measure(Advised advised) {
-        return say("todo.measure", advised.asks().map(Wording::inSentence).orElseThrow());
+        return say("classroom.todo.measure", advised.asks().map(Wording::inSentence).orElseThrow());
     }
 
     private List<Done> done() {
@@ -135,7 +135,7 @@ final class ClassPages {
     }
 
     private String fish() {
-        return known.looks().stream().findFirst().map(look -> say("fish.seen", formats.moment(look.seenAt()),
+        return known.looks().stream().findFirst().map(look -> say("classroom.fish.seen", formats.moment(look.seenAt()),
                 LookWording.list(look.seen(), formats.speech().words()))).orElse("");
     }
 
@@ -143,8 +143,8 @@ final class ClassPages {
         return known.breaks().stream().findFirst().map(new BreakWording(formats)::line).orElse("");
     }
 
-    private String say(String end, Object... with) {
-        return formats.speech().say("classroom." + end, with);
+    private String say(String key, Object... with) {
+        return formats.speech().say(key, with);
     }
 
     private String here() {

@@ -28,29 +28,32 @@ final class FeedWording {
 
     Feed feed(TankToday tank, FishSize size) {
         if (tank.stage().isBeforeFirstFeeding()) {
-            return new Feed(say("noneYet"), say(tank.stage() == Stage.EGG ? "eggs" : "fry"), "");
+            String food = tank.stage() == Stage.EGG ? "classroom.feed.eggs" : "classroom.feed.fry";
+            return new Feed(say("classroom.feed.noneYet"), say(food), "");
         }
         if (tank.isAdvised(Act.Kind.SKIP_FEED)) {
-            return new Feed(say("noneToday"), say("skip"), "");
+            return new Feed(say("classroom.feed.noneToday"), say("classroom.feed.skip"), "");
         }
         Optional<Ration> ration = Ration.of(
                 tank.fishAlive(), size.weightG(), size.lengthMm(), tank.temperatureC());
         return ration.map(known -> ration(known, tank, size))
-                .orElseGet(() -> new Feed(say("ask"), say(beyondTheTable(tank.temperatureC())), basis(tank, size)));
+                .orElseGet(() -> new Feed(say("classroom.feed.ask"),
+                        say(beyondTheTable(tank.temperatureC())), basis(tank, size)));
     }
 
     private static String beyondTheTable(double temperatureC) {
         if (temperatureC > WARM_C) {
-            return "warm";
+            return "classroom.feed.warm";
         }
-        return temperatureC < COLD_C ? "cold" : "large";
+        return temperatureC < COLD_C ? "classroom.feed.cold" : "classroom.feed.large";
     }
 
     private Feed ration(Ration ration, TankToday tank, FishSize size) {
         String name = formats.speech().say("classroom.size." + FeedSize.ofLength(size.lengthMm()).name()
                 .toLowerCase(Locale.ROOT));
-        return new Feed(say("amount", Formats.significant(ration.gramsPerDay(), 2), name), say("how"),
-                basis(tank, size) + " " + say("share", Formats.significant(ration.percentOfWeight(), 2),
+        return new Feed(say("classroom.feed.amount", Formats.significant(ration.gramsPerDay(), 2), name),
+                say("classroom.feed.how"),
+                basis(tank, size) + " " + say("classroom.feed.share", Formats.significant(ration.percentOfWeight(), 2),
                         Formats.significant(ration.growthGramsPerDay(), 2)));
     }
 
@@ -59,8 +62,8 @@ final class FeedWording {
         String length = Formats.number(size.lengthMm(), 0);
         String water = temperature(tank);
         return size.measuredAt()
-                .map(at -> say("measured", tank.fishAlive(), weight, length, formats.moment(at), water))
-                .orElseGet(() -> say("guessed", tank.fishAlive(), weight, length, water));
+                .map(at -> say("classroom.feed.measured", tank.fishAlive(), weight, length, formats.moment(at), water))
+                .orElseGet(() -> say("classroom.feed.guessed", tank.fishAlive(), weight, length, water));
     }
 
     /** On the class's own thermometer. */
@@ -70,7 +73,7 @@ final class FeedWording {
         return Formats.number(degrees, 1) + Formats.NO_BREAK + formats.speech().say(Wording.unit(scale));
     }
 
-    private String say(String end, Object... with) {
-        return formats.speech().say("classroom.feed." + end, with);
+    private String say(String key, Object... with) {
+        return formats.speech().say(key, with);
     }
 }

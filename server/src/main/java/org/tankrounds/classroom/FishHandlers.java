@@ -54,8 +54,8 @@ public final class FishHandlers {
 
     public void show(Context ctx) {
         String saved = Optional.ofNullable(ctx.queryParam(SAVED)).orElse("");
-        String receipt = RECEIPTS.contains(saved) ? say(ctx, "saved." + saved) : "";
-        desk.show(ctx, FishPages.Typed.nothing(receipt, LOOKED.equals(saved)));
+        String receipt = RECEIPTS.contains(saved) ? Speech.of(ctx).say("classroom.fish.saved." + saved) : "";
+        desk.show(ctx, FishPages.Typed.nothing(ctx, receipt, LOOKED.equals(saved)));
     }
 
     public void look(Context ctx) {
@@ -64,8 +64,8 @@ public final class FishHandlers {
         List<Seen> seen = seen(ctx);
         if (seen.isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            desk.show(ctx, new FishPages.Typed("", say(ctx, "nothing"), seen,
-                    FormInput.showing(Map.of()), false));
+            desk.show(ctx, new FishPages.Typed("", Speech.of(ctx).say("classroom.fish.nothing"), seen,
+                    FormInput.showing(ctx, Map.of()), false));
             return;
         }
         change(caller, tank, tx -> looks.add(tx, caller, tank.tankId(), submissionId(ctx), seen, desk.now()));
@@ -98,7 +98,7 @@ public final class FishHandlers {
         Caller caller = Caller.of(ctx);
         Tank tank = desk.tank(ctx);
         FormInput form = FormInput.of(ctx, FishPages.MEASURES);
-        Optional<FishSample> sample = sample(ctx, form);
+        Optional<FishSample> sample = sample(form);
         if (sample.isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
             desk.show(ctx, new FishPages.Typed("", "", List.of(), form, false));
@@ -127,32 +127,33 @@ public final class FishHandlers {
     }
 
     /** Empty where something cannot be taken; then the form says so. */
-    private Optional<FishSample> sample(Context ctx, FormInput form) {
-        int fish = fish(ctx, form);
-        OptionalDouble length = form.decimal(FishPages.LENGTH, say(ctx, "length.what"));
-        OptionalDouble weight = form.decimal(FishPages.WEIGHT, say(ctx, "weight.what"));
+    private Optional<FishSample> sample(FormInput form) {
+        int fish = fish(form);
+        OptionalDouble length = form.decimal(FishPages.LENGTH, "classroom.fish.length.what");
+        OptionalDouble weight = form.decimal(FishPages.WEIGHT, "classroom.fish.weight.what");
         if (length.isEmpty() || !LengthWeight.LENGTH_MM.holds(length.getAsDouble())) {
-            form.refuse(FishPages.LENGTH, say(ctx, "wrongLength"));
+            form.refuse(FishPages.LENGTH, "classroom.fish.wrongLength");
         }
         if (weight.isPresent() && !(weight.getAsDouble() > 0)) {
-            form.refuse(FishPages.WEIGHT, say(ctx, "wrongWeight"));
+            form.refuse(FishPages.WEIGHT, "classroom.fish.wrongWeight");
         }
         if (!form.ok()) {
             return Optional.empty();
         }
         FishSample sample = new FishSample(0, desk.now(), fish, length.getAsDouble(), weight);
         if (!LengthWeight.LIKELY_CONDITION.holds(sample.condition())) {
-            form.refuse(FishPages.WEIGHT, say(ctx, "unlikely", form.text(FishPages.LENGTH), fish, TypedNumber.text(
-                    fish * LengthWeight.weightG(length.getAsDouble(), LengthWeight.USUAL_CONDITION), 1)));
+            double usualG = fish * LengthWeight.weightG(length.getAsDouble(), LengthWeight.USUAL_CONDITION);
+            form.refuse(FishPages.WEIGHT, "classroom.fish.unlikely",
+                    form.text(FishPages.LENGTH), fish, TypedNumber.text(usualG, 1));
             return Optional.empty();
         }
         return Optional.of(sample);
     }
 
-    private static int fish(Context ctx, FormInput form) {
+    private static int fish(FormInput form) {
         int fish = TypedNumber.whole(form.text(FishPages.FISH)).orElse(0);
         if (fish < 1 || fish > MOST_FISH) {
-            form.refuse(FishPages.FISH, say(ctx, "wrongCount"));
+            form.refuse(FishPages.FISH, "classroom.fish.wrongCount");
         }
         return fish;
     }
@@ -164,10 +165,6 @@ public final class FishHandlers {
         } catch (IllegalArgumentException e) {
             return UUID.randomUUID();
         }
-    }
-
-    private static String say(Context ctx, String end, Object... with) {
-        return Speech.of(ctx).say("classroom.fish." + end, with);
     }
 
     private static void back(Context ctx, String saved) {

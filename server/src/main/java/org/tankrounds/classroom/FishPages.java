@@ -1,5 +1,6 @@
 package org.tankrounds.classroom;
 
+import io.javalin.http.Context;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -30,8 +31,8 @@ final class FishPages {
 
     /** What was typed and chosen, and what is to be said about it. */
     record Typed(String saved, String lookError, List<Seen> seen, FormInput measures, boolean justLooked) {
-        static Typed nothing(String saved, boolean justLooked) {
-            return new Typed(saved, "", List.of(), FormInput.showing(Map.of()), justLooked);
+        static Typed nothing(Context ctx, String saved, boolean justLooked) {
+            return new Typed(saved, "", List.of(), FormInput.showing(ctx, Map.of()), justLooked);
         }
     }
 
@@ -48,9 +49,9 @@ final class FishPages {
 
     FishPage page(Typed typed) {
         List<FormField> measures = List.of(
-                typed.measures().numberBox(FISH, say("count"), ""),
-                typed.measures().numberBox(LENGTH, say("length"), "mm"),
-                typed.measures().numberBox(WEIGHT, say("weight"), say("weight.unit")));
+                typed.measures().numberBox(FISH, "classroom.fish.count", ""),
+                typed.measures().numberBox(LENGTH, "classroom.fish.length", "mm"),
+                typed.measures().numberBox(WEIGHT, "classroom.fish.weight", say("classroom.fish.weight.unit")));
         boolean wrong = !typed.lookError().isEmpty() || !typed.measures().ok();
         return new FishPage(formats.speech().titled(wrong, formats.speech().say("classroom.fish")),
                 formats.speech().say("classroom.place", known.tank().school(), known.tank().classroom()), known.tank().code(), typed.saved(),
@@ -78,7 +79,7 @@ final class FishPages {
             String id = ways.isEmpty() ? behaviour.code() : behaviour.code() + "-" + seen.code();
             ways.add(new Way(id, seen.code(), formats.speech().say(LookWording.choice(seen)), chosen.contains(seen)));
         }
-        ways.add(new Way(behaviour.code() + "-none", "", say("notLooked"),
+        ways.add(new Way(behaviour.code() + "-none", "", say("classroom.fish.notLooked"),
                 chosen.stream().noneMatch(seen -> seen.behaviour() == behaviour)));
         return ways;
     }
@@ -100,11 +101,11 @@ final class FishPages {
 
     private String words(FishSample sample) {
         String length = Formats.number(sample.meanLengthMm(), 0);
-        return sample.totalWeightG().isEmpty() ? say("measured", sample.fish(), length)
-                : say("weighed", sample.fish(), length, Formats.significant(sample.meanWeightG(), 2));
+        return sample.totalWeightG().isEmpty() ? say("classroom.fish.measured", sample.fish(), length)
+                : say("classroom.fish.weighed", sample.fish(), length, Formats.significant(sample.meanWeightG(), 2));
     }
 
-    private String say(String end, Object... with) {
-        return formats.speech().say("classroom.fish." + end, with);
+    private String say(String key, Object... with) {
+        return formats.speech().say(key, with);
     }
 }

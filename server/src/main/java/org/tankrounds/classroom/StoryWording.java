@@ -27,15 +27,16 @@ final class StoryWording {
         double way = Math.max(Development.FIRST_FEEDING_C_DAYS, tank.degreeDaysAt(lot.firstFeedingAt()));
         double hatch = tank.degreeDaysAt(lot.hatchAt());
         List<String> sentences = new ArrayList<>();
-        sentences.add(say("warmth.eachDay"));
+        sentences.add(say("classroom.warmth.eachDay"));
         tank.expected(Reason.Kind.HATCH_EXPECTED)
-                .ifPresent(reason -> sentences.add(say("warmth.willHatch", window(reason))));
+                .ifPresent(reason -> sentences.add(say("classroom.warmth.willHatch", window(reason))));
         tank.expected(Reason.Kind.FIRST_FEEDING_EXPECTED)
-                .ifPresent(reason -> sentences.add(say("warmth.willFeed", window(reason))));
+                .ifPresent(reason -> sentences.add(say("classroom.warmth.willFeed", window(reason))));
         if (!lot.stageAt(formats.now()).isBeforeFirstFeeding()) {
-            sentences.add(say("warmth.feeding", formats.date(lot.firstFeedingAt())));
+            sentences.add(say("classroom.warmth.feeding", formats.date(lot.firstFeedingAt())));
         }
-        return new Warmth(say("warmth.collected", Math.round(lot.thermalUnitsC())), percent(lot.thermalUnitsC() / way),
+        return new Warmth(say("classroom.warmth.collected", Math.round(lot.thermalUnitsC())),
+                percent(lot.thermalUnitsC() / way),
                 hatch > 0 && hatch < way ? percent(hatch / way) : "", sentences);
     }
 
@@ -49,10 +50,10 @@ final class StoryWording {
 
     List<Step> nitrogen(List<Level> newest, LevelWording levels) {
         return List.of(
-                new Step(say("nitrogen.fish"), say("nitrogen.fish.story"), ""),
-                step("nitrogen.ammonia.story", Analyte.TOTAL_AMMONIA, newest, levels),
-                step("nitrogen.nitrite.story", Analyte.NITRITE, newest, levels),
-                step("nitrogen.nitrate.story", Analyte.NITRATE, newest, levels));
+                new Step(say("classroom.nitrogen.fish"), say("classroom.nitrogen.fish.story"), ""),
+                step("classroom.nitrogen.ammonia.story", Analyte.TOTAL_AMMONIA, newest, levels),
+                step("classroom.nitrogen.nitrite.story", Analyte.NITRITE, newest, levels),
+                step("classroom.nitrogen.nitrate.story", Analyte.NITRATE, newest, levels));
     }
 
     private Step step(String story, Analyte analyte, List<Level> newest, LevelWording levels) {
@@ -60,10 +61,10 @@ final class StoryWording {
     }
 
     String now(Ripeness filter) {
-        return say("filter." + filter.name().toLowerCase(Locale.ROOT));
+        return say("classroom.filter." + filter.name().toLowerCase(Locale.ROOT));
     }
 
-    private String say(String end, Object... with) {
-        return formats.speech().say("classroom." + end, with);
+    private String say(String key, Object... with) {
+        return formats.speech().say(key, with);
     }
 }

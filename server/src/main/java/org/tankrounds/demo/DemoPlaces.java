@@ -70,7 +70,7 @@ final class DemoPlaces {
     WrittenChapter write(DSLContext tx, DemoChapter demo, List<DemoSimulator> lives, ZoneId zone, Instant now) {
         Chapter chapter = chapters.add(tx, demo.code(), demo.name(), zone);
         rememberStoryDay(tx, chapter.chapterId(), now);
-        Kit kit = kits.addGeneric(tx, chapter.chapterId());
+        Kit kit = kits.addGeneric(tx, chapter.chapterId(), "Generic card");
         List<Written> written = new ArrayList<>();
         for (DemoSchool school : demo.schools()) {
             List<DemoSimulator> here = lives.stream().filter(life -> school.tanks().contains(life.tank())).toList();

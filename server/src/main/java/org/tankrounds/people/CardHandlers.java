@@ -13,6 +13,8 @@ import org.tankrounds.web.Caller;
 import org.tankrounds.web.Formats;
 import org.tankrounds.web.Pages;
 import org.tankrounds.web.RefusedException;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Saying;
 
 /** A tank's class card, for those in charge of the tank: whether there is one, its print, its end. */
 public final class CardHandlers {
@@ -73,15 +75,14 @@ public final class CardHandlers {
     public void paper(Context ctx) {
         Desk desk = desk(ctx);
         CardCode code = CardCode.of(Optional.ofNullable(ctx.formParam(CODE)).orElse(""))
-                .orElseThrow(() -> RefusedException.of(422,
-                        "The code of the card is missing. Make a new card and save its print from there."));
+                .orElseThrow(() -> RefusedException.of(422, Saying.of("cards.noCode")));
         if (!cards.isInUse(Caller.of(ctx).chapterId(), desk.tank(), code)) {
             ctx.status(OUT_OF_DATE);
             show(ctx, desk, true);
             return;
         }
         ctx.header("Content-Disposition", "attachment; filename=\"class-card-" + desk.tank().code() + ".pdf\"");
-        ctx.contentType("application/pdf").result(prints.paper(prints.page(ctx, desk.tank(), code)));
+        ctx.contentType("application/pdf").result(prints.paper(ctx, prints.page(ctx, desk.tank(), code)));
     }
 
     private Desk desk(Context ctx) {
@@ -98,15 +99,20 @@ public final class CardHandlers {
     }
 
     private void show(Context ctx, Desk desk, boolean overtaken) {
-        Formats formats = new Formats(desk.tank().zone(), clock.instant());
+        Speech speech = Speech.of(ctx);
+        Formats formats = speech.formats(desk.tank().zone(), clock.instant());
         Optional<ClassCard> inUse = desk.newest().filter(ClassCard::inUse);
-        pages.show(ctx, "people/class-card", new ClassCardPage(
-                inUse.isPresent() ? "A class card is in use" : "No class card is in use",
+        String heading = speech.say(inUse.isPresent() ? "cards.inUse" : "cards.none");
+        pages.show(ctx, "people/class-card", new ClassCardPage(speech.titled(overtaken, heading), heading,
                 desk.tank().school() + ", " + desk.tank().classroom(), "/tanks/" + desk.tank().code(),
                 inUse.map(card -> Integer.toString(card.cardId())).orElse(""),
-                inUse.map(card -> formats.full(card.createdAt()) + card.madeBy().map(name -> ", by " + name).orElse(""))
-                        .orElse(""),
-                inUse.flatMap(ClassCard::lastUsedAt).map(formats::moment).orElse("never"),
+                inUse.map(card -> made(card, formats)).orElse(""),
+                inUse.flatMap(ClassCard::lastUsedAt).map(formats::moment).orElseGet(() -> speech.say("cards.never")),
                 desk.newest().flatMap(ClassCard::revokedAt).map(formats::full).orElse(""), overtaken));
+    }
+
+    private static String made(ClassCard card, Formats formats) {
+        String when = formats.full(card.createdAt());
+        return card.madeBy().map(name -> formats.speech().say("cards.madeBy", when, name)).orElse(when);
     }
 }

@@ -39,8 +39,10 @@ public final class InvitationHandlers {
     }
 
     private void show(Context ctx, Invited invited, NewPassword password) {
+        Speech speech = Speech.of(ctx);
         pages.show(ctx, "people/invitation", new InvitationPage(
+                speech.titled(!password.ok(), speech.say("people.invitation.title")),
                 invited.person().name(), invited.person().email(), invited.chapter().name(), ctx.path(),
-                password.box(Speech.of(ctx)), password.boxAgain(Speech.of(ctx))));
+                password.box(speech), password.boxAgain(speech)));
     }
 }

@@ -13,6 +13,7 @@ import org.slf4j.LoggerFactory;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.web.RefusedException;
 import org.tankrounds.web.Secrets;
+import org.tankrounds.words.Saying;
 
 /**
  * One-time links with which a person chooses a password. Mail scanners open links: looking at one uses nothing up, only
@@ -133,6 +134,6 @@ public final class Invitations {
     }
 
     private static RefusedException gone() {
-        return RefusedException.of(404, "This link opens nothing any more. Ask your coordinator for a new one.");
+        return RefusedException.of(404, Saying.of("people.invitation.gone"));
     }
 }

@@ -9,11 +9,10 @@ import org.slf4j.LoggerFactory;
 import org.tankrounds.people.PersonRepository.Details;
 import org.tankrounds.web.RefusedException;
 import org.tankrounds.web.Role;
+import org.tankrounds.words.Saying;
 
 /** What a coordinator does to a person, each in the transaction given. There is always a coordinator left. */
 public final class PersonActs {
-    static final String LAST_COORDINATOR =
-            "This is the chapter's only coordinator. Make somebody else a coordinator first.";
     private static final Logger LOG = LoggerFactory.getLogger(PersonActs.class);
 
     private final PersonRepository people;
@@ -48,7 +47,7 @@ public final class PersonActs {
 
     String invite(DSLContext tx, int chapterId, Person person) {
         if (!person.enabled()) {
-            throw RefusedException.of(422, "Let this person in again before you make a link for them.");
+            throw RefusedException.of(422, Saying.of("people.letInFirst"));
         }
         LOG.info("person {} of chapter {} got a new link", person.personId(), chapterId);
         return invitations.issue(tx, chapterId, person.personId());
@@ -71,7 +70,7 @@ public final class PersonActs {
     private void keepACoordinator(DSLContext tx, int chapterId, Person person) {
         boolean coordinator = person.role() == Role.COORDINATOR && person.enabled();
         if (coordinator && people.countCoordinators(tx, chapterId) <= 1) {
-            throw RefusedException.of(422, LAST_COORDINATOR);
+            throw RefusedException.of(422, Saying.of("people.lastCoordinator"));
         }
     }
 

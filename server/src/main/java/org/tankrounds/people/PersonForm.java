@@ -18,13 +18,9 @@ final class PersonForm {
     /** Repeated, one for each tank that is ticked. */
     static final String TANK = "tank";
     static final List<String> FIELDS = List.of(NAME, EMAIL, ROLE);
-    static final String TAKEN = "Somebody in this chapter signs in with this address already. "
-            + "Look for them in the list; a person whose account is switched off can be let in again.";
+    static final String TAKEN = "people.taken";
 
-    private static final List<Option> ROLES = List.of(
-            new Option("teacher", "Teacher: their own tanks"),
-            new Option("mentor", "Mentor: every tank, the rounds"),
-            new Option("coordinator", "Coordinator: changes things, too"));
+    private static final List<Role> ROLES = List.of(Role.TEACHER, Role.MENTOR, Role.COORDINATOR);
 
     private PersonForm() {}
 
@@ -39,37 +35,36 @@ final class PersonForm {
     static Optional<Details> parse(FormInput form) {
         String name = name(form);
         String email = email(form);
-        boolean known = ROLES.stream().anyMatch(option -> option.value().equals(form.text(ROLE)));
-        if (!known) {
-            form.refuse(ROLE, "Choose teacher, mentor or coordinator.");
+        if (ROLES.stream().map(PersonRepository::word).noneMatch(form.text(ROLE)::equals)) {
+            form.refuse(ROLE, "people.noRole");
         }
         return form.ok()
                 ? Optional.of(new Details(email, name, PersonRepository.role(form.text(ROLE)))) : Optional.empty();
     }
 
     static String name(FormInput form) {
-        return form.required(NAME, 80, "Give a name.");
+        return form.required(NAME, 80, "people.noName");
     }
 
     static String email(FormInput form) {
-        String email = Email.normal(form.required(EMAIL, Email.MAX_LENGTH, "Give an e-mail address."));
+        String email = Email.normal(form.required(EMAIL, Email.MAX_LENGTH, "people.noEmail"));
         if (!form.wrong(EMAIL) && !Email.plausible(email)) {
-            form.refuse(EMAIL,
-                    "\"" + form.text(EMAIL) + "\" is no e-mail address; one looks like name@school.example.");
+            form.refuse(EMAIL, "people.wrongEmail", form.text(EMAIL));
         }
         return email;
     }
 
     static FormField nameBox(FormInput form, String label) {
-        return form.textBox(NAME, label).withType("text", "name").withHint("How the chapter's pages call them.");
+        return form.textBox(NAME, label).withType("text", "name").withHint(form.say("people.name.hint"));
     }
 
     static FormField emailBox(FormInput form, String label) {
-        return form.textBox(EMAIL, label).withType("email", "email").withHint("For signing in.");
+        return form.textBox(EMAIL, label).withType("email", "email").withHint(form.say("people.email.hint"));
     }
 
     static FormField roleBox(FormInput form) {
-        return form.choice(ROLE, "Role", ROLES);
+        return form.choice(ROLE, "people.role", ROLES.stream().map(PersonRepository::word)
+                .map(role -> new Option(role, form.say("people.role.sees." + role))).toList());
     }
 
     private static Map<String, String> text(String name, String email, Role role) {

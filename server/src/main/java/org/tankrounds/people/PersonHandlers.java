@@ -17,6 +17,7 @@ import org.tankrounds.web.Caller;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.Pages;
 import org.tankrounds.web.RefusedException;
+import org.tankrounds.web.Speech;
 
 /** The chapter's people, for its coordinators. */
 public final class PersonHandlers {
@@ -39,14 +40,15 @@ public final class PersonHandlers {
 
     public void list(Context ctx) {
         Caller caller = Caller.of(ctx);
-        pages.show(ctx, "people/people", transactions.inChapter(caller.chapterId(), tx -> PersonPages.list(
+        PersonPages shown = new PersonPages(Speech.of(ctx));
+        pages.show(ctx, "people/people", transactions.inChapter(caller.chapterId(), tx -> shown.list(
                 people.list(tx, caller.chapterId()),
                 tanks.list(tx, caller),
                 people.tanksOfTeachers(tx, caller.chapterId()))));
     }
 
     public void showNew(Context ctx) {
-        show(ctx, Optional.empty(), FormInput.showing(PersonForm.blank()), Set.of());
+        show(ctx, Optional.empty(), FormInput.showing(ctx, PersonForm.blank()), Set.of());
     }
 
     public void create(Context ctx) {
@@ -73,7 +75,7 @@ public final class PersonHandlers {
             return Set.copyOf(tanks.list(tx, caller).stream()
                     .filter(tank -> ids.contains(tank.tankId())).map(Tank::code).toList());
         });
-        show(ctx, Optional.of(person), FormInput.showing(PersonForm.textOf(person)), codes);
+        show(ctx, Optional.of(person), FormInput.showing(ctx, PersonForm.textOf(person)), codes);
     }
 
     public void update(Context ctx) {
@@ -123,7 +125,7 @@ public final class PersonHandlers {
         try {
             return form.saves(write, PersonForm.EMAIL, PersonForm.TAKEN);
         } catch (RefusedException e) {
-            form.refuse(PersonForm.ROLE, e.title());
+            form.refuse(PersonForm.ROLE, e.saying());
             return false;
         }
     }
@@ -143,15 +145,15 @@ public final class PersonHandlers {
     private void show(Context ctx, Optional<Person> person, FormInput form, Set<String> tickedCodes) {
         Caller caller = Caller.of(ctx);
         List<Tank> all = transactions.inChapter(caller.chapterId(), tx -> tanks.list(tx, caller));
-        pages.show(ctx, "people/person", PersonPages.edit(person, form, all, tickedCodes));
+        pages.show(ctx, "people/person", new PersonPages(Speech.of(ctx)).edit(person, form, all, tickedCodes));
     }
 
     private void handOver(Context ctx, String name, String secret) {
         String link = site.of(ctx, "/invitations/" + secret);
+        Speech speech = Speech.of(ctx);
         pages.show(ctx, "people/hand-over", new HandOverPage(
-                "A link for " + name,
-                "Hand this link to " + name + ", and to nobody else: whoever opens it first chooses the password. "
-                        + "It works once, within " + Invitations.VALID.toDays() + " days, and is shown only now.",
-                "Link", link, "/people", "Back to the people"));
+                speech.say("people.link.title", name),
+                speech.say("people.link.explanation", name, Invitations.VALID.toDays()),
+                speech.say("people.link"), link, "/people", speech.say("people.link.back")));
     }
 }

@@ -1,6 +1,5 @@
 package org.tankrounds.people;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,26 +11,33 @@ import org.tankrounds.pages.PersonPage;
 import org.tankrounds.places.Tank;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.Role;
+import org.tankrounds.web.Speech;
 
 /** From people to what their pages print. */
 final class PersonPages {
-    private PersonPages() {}
+    private final Speech speech;
 
-    static PeoplePage list(List<Person> people, List<Tank> tanks, Map<Integer, List<Integer>> tanksOfTeachers) {
+    PersonPages(Speech speech) {
+        this.speech = speech;
+    }
+
+    PeoplePage list(List<Person> people, List<Tank> tanks, Map<Integer, List<Integer>> tanksOfTeachers) {
         Map<Integer, String> labels = tanks.stream().collect(Collectors.toMap(Tank::tankId, PersonPages::label));
-        return new PeoplePage(people.stream()
+        return new PeoplePage(speech.say("frame.people"), people.stream()
                 .map(person -> row(person, tanksOfTeachers.getOrDefault(person.personId(), List.of()), labels))
                 .toList());
     }
 
-    static PersonPage edit(Optional<Person> person, FormInput form, List<Tank> tanks, Set<String> tickedCodes) {
+    PersonPage edit(Optional<Person> person, FormInput form, List<Tank> tanks, Set<String> tickedCodes) {
         String action = "/people" + person.map(known -> "/" + known.code()).orElse("");
+        String heading = person.map(Person::name).orElseGet(() -> speech.say("people.add"));
         return new PersonPage(
-                person.map(Person::name).orElse("Add a person"),
+                form.titled(heading),
+                heading,
                 action,
-                person.isPresent() ? "Save" : "Add and make a link",
-                PersonForm.nameBox(form, "Name"),
-                PersonForm.emailBox(form, "E-mail address"),
+                speech.say(person.isPresent() ? "frame.form.save" : "people.addAndLink"),
+                PersonForm.nameBox(form, "people.name"),
+                PersonForm.emailBox(form, "people.email"),
                 PersonForm.roleBox(form),
                 tanks.stream().map(tank -> new PersonPage.TankChoice(
                         tank.code(), label(tank), tickedCodes.contains(tank.code()))).toList(),
@@ -42,34 +48,31 @@ final class PersonPages {
         return tank.school() + ", " + tank.classroom();
     }
 
-    private static PeoplePage.Row row(Person person, List<Integer> tankIds, Map<Integer, String> labels) {
+    private PeoplePage.Row row(Person person, List<Integer> tankIds, Map<Integer, String> labels) {
         String sees = person.role() == Role.TEACHER
                 ? tankIds.stream().filter(labels::containsKey).map(labels::get).collect(Collectors.joining("; "))
-                : "every tank";
+                : speech.say("people.everyTank");
         return new PeoplePage.Row(person.name(), "/people/" + person.code(), person.email(),
-                PersonRepository.word(person.role()), sees.isEmpty() ? "no tank yet" : sees, state(person));
+                speech.say("people.role." + PersonRepository.word(person.role())),
+                sees.isEmpty() ? speech.say("people.noTankYet") : sees, speech.say(state(person)));
     }
 
     private static String state(Person person) {
         if (!person.enabled()) {
-            return "switched off";
+            return "people.state.off";
         }
-        return person.passwordChosen() ? "can sign in" : "has not used the link yet";
+        return person.passwordChosen() ? "people.state.canSignIn" : "people.state.linkUnused";
     }
 
-    private static List<Act> acts(Person person, String action) {
-        List<Act> acts = new ArrayList<>();
+    private List<Act> acts(Person person, String action) {
         if (!person.enabled()) {
-            acts.add(new Act("Switched off", "This person cannot sign in. What they wrote is kept.",
-                    action + "/enabled", "Let them in again"));
-            return acts;
+            return List.of(new Act(speech.say("people.off"), speech.say("people.off.explanation"),
+                    action + "/enabled", speech.say("people.letIn")));
         }
-        acts.add(new Act(person.passwordChosen() ? "Forgotten password" : "No password yet",
-                "Makes a link with which they choose a new password. Links made before stop working.",
-                action + "/invitation", "Make a link"));
-        acts.add(new Act("Leaving the chapter",
-                "Signs them out everywhere at once. What they wrote is kept, and you can let them in again.",
-                action + "/disabled", "Switch off"));
-        return acts;
+        return List.of(
+                new Act(speech.say(person.passwordChosen() ? "people.forgotten" : "people.noPassword"),
+                        speech.say("people.link.makes"), action + "/invitation", speech.say("people.link.make")),
+                new Act(speech.say("people.leaving"), speech.say("people.leaving.explanation"),
+                        action + "/disabled", speech.say("people.switchOff")));
     }
 }

@@ -16,14 +16,19 @@ import org.tankrounds.places.KitRepository;
 import org.tankrounds.web.RefusedException;
 import org.tankrounds.web.Role;
 import org.tankrounds.web.Secrets;
+import org.tankrounds.words.Saying;
 
 /** The very first chapter and its coordinator, made by whoever can read what the service printed when it started. */
 public final class SetUp {
     static final Duration VALID = Duration.ofHours(24);
     private static final Logger LOG = LoggerFactory.getLogger(SetUp.class);
 
-    /** What the page asks for. */
-    record First(String chapter, ZoneId zone, String name, String email, String password) {}
+    /**
+     * What the page asks for.
+     *
+     * @param kit what the kit to start from is called
+     */
+    record First(String chapter, ZoneId zone, String kit, String name, String email, String password) {}
 
     private final Transactions transactions;
     private final ChapterRepository chapters;
@@ -94,7 +99,7 @@ public final class SetUp {
 
     private String make(DSLContext tx, First first, String passwordHash) {
         Chapter chapter = chapters.add(tx, first.chapter(), first.zone());
-        kits.addGeneric(tx, chapter.chapterId());
+        kits.addGeneric(tx, chapter.chapterId(), first.kit());
         Details details = new Details(first.email(), first.name(), Role.COORDINATOR);
         Person coordinator = people.add(tx, chapter.chapterId(), details, Optional.of(passwordHash));
         LOG.info("chapter {} was set up", chapter.chapterId());
@@ -102,8 +107,6 @@ public final class SetUp {
     }
 
     private static RefusedException gone() {
-        return RefusedException.of(404,
-                "This link opens nothing any more. Start the service again; while there is no chapter, it "
-                        + "prints a new one.");
+        return RefusedException.of(404, Saying.of("people.setUp.gone"));
     }
 }

@@ -31,13 +31,13 @@ public final class SetUpHandlers {
     public void show(Context ctx) {
         setUp.look(ctx.pathParam("link"));
         cookies.openForm(ctx);
-        show(ctx, FormInput.showing(Map.of(ZONE, zoneOfThisMachine())), NewPassword.blank());
+        show(ctx, FormInput.showing(ctx, Map.of(ZONE, zoneOfThisMachine())), NewPassword.blank());
     }
 
     public void make(Context ctx) {
         setUp.look(ctx.pathParam("link"));
         FormInput form = FormInput.of(ctx, FIELDS);
-        String chapter = form.required(CHAPTER, 120, "Give the chapter's name.");
+        String chapter = form.required(CHAPTER, 120, "people.setUp.noChapter");
         String zone = zone(form);
         String name = PersonForm.name(form);
         String email = PersonForm.email(form);
@@ -47,15 +47,15 @@ public final class SetUpHandlers {
             show(ctx, form, password);
             return;
         }
-        First first = new First(chapter, ZoneId.of(zone), name, email, password.text());
+        First first = new First(chapter, ZoneId.of(zone), form.say("places.kit.generic"), name, email, password.text());
         cookies.signIn(ctx, setUp.make(ctx.pathParam("link"), first));
         ctx.redirect("/places", HttpStatus.SEE_OTHER);
     }
 
     private static String zone(FormInput form) {
-        String zone = form.required(ZONE, 60, "Write the chapter's time zone, such as America/New_York.");
+        String zone = form.required(ZONE, 60, "people.setUp.noZone");
         if (!form.wrong(ZONE) && !ZoneId.getAvailableZoneIds().contains(zone)) {
-            form.refuse(ZONE, "There is no time zone \"" + zone + "\"; write its IANA name, such as America/New_York.");
+            form.refuse(ZONE, "people.setUp.unknownZone", zone);
         }
         return zone;
     }
@@ -66,11 +66,15 @@ public final class SetUpHandlers {
     }
 
     private void show(Context ctx, FormInput form, NewPassword password) {
-        FormField chapter = form.textBox(CHAPTER, "Chapter").withHint("As the volunteers call it.");
-        FormField zone = form.textBox(ZONE, "Time zone").withHint("The clock of the chapter's pages; its IANA name.");
-        pages.show(ctx, "people/set-up", new SetUpPage(ctx.path(),
+        Speech speech = Speech.of(ctx);
+        FormField chapter = form.textBox(CHAPTER, "people.setUp.chapter")
+                .withHint(speech.say("people.setUp.chapter.hint"));
+        FormField zone = form.textBox(ZONE, "people.setUp.zone").withHint(speech.say("people.setUp.zone.hint"));
+        pages.show(ctx, "people/set-up", new SetUpPage(
+                speech.titled(!form.ok() || !password.ok(), speech.say("people.setUp.title")), ctx.path(),
                 List.of(chapter, zone),
-                List.of(PersonForm.nameBox(form, "Your name"), PersonForm.emailBox(form, "Your e-mail address"),
-                        password.box(Speech.of(ctx)), password.boxAgain(Speech.of(ctx)))));
+                List.of(PersonForm.nameBox(form, "people.setUp.name"),
+                        PersonForm.emailBox(form, "people.setUp.email"),
+                        password.box(speech), password.boxAgain(speech))));
     }
 }

@@ -19,6 +19,7 @@ import org.tankrounds.web.Caller;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.NotFoundException;
 import org.tankrounds.web.Pages;
+import org.tankrounds.web.Speech;
 
 /** Tokens for probes and scripts, for coordinators. */
 public final class TokenHandlers {
@@ -43,15 +44,15 @@ public final class TokenHandlers {
     }
 
     public void list(Context ctx) {
-        show(ctx, FormInput.showing(Map.of(LABEL, "", OPENS, "")));
+        show(ctx, FormInput.showing(ctx, Map.of(LABEL, "", OPENS, "")));
     }
 
     public void issue(Context ctx) {
         Caller caller = Caller.of(ctx);
         FormInput form = FormInput.of(ctx, List.of(LABEL, OPENS));
-        String label = form.required(LABEL, 80, "Say what the token is for, such as: probe in room 12.");
+        String label = form.required(LABEL, 80, "people.token.noLabel");
         if (form.text(OPENS).isEmpty()) {
-            form.refuse(OPENS, "Choose a tank, or the whole chapter.");
+            form.refuse(OPENS, "people.token.noTank");
         }
         if (!form.ok()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
@@ -62,10 +63,9 @@ public final class TokenHandlers {
                 tx, caller.chapterId(), opens(tx, caller, form.text(OPENS)), label, clock.instant()));
         LOG.info("token {} of chapter {} was issued by person {}",
                 issued.tokenId(), caller.chapterId(), caller.personId().orElseThrow());
-        pages.show(ctx, "people/hand-over", new HandOverPage("A new token: " + label,
-                "Copy it now into the probe or script: it is shown only this once. Whoever holds it can "
-                        + "post and read as it can.",
-                "Token", issued.secret(), "/tokens", "Back to the tokens"));
+        pages.show(ctx, "people/hand-over", new HandOverPage(form.say("people.token.handOver", label),
+                form.say("people.token.handOver.explanation"),
+                form.say("people.token"), issued.secret(), "/tokens", form.say("people.token.back")));
     }
 
     public void revoke(Context ctx) {
@@ -99,17 +99,18 @@ public final class TokenHandlers {
         Caller caller = Caller.of(ctx);
         pages.show(ctx, "people/tokens", transactions.inChapter(caller.chapterId(), tx -> {
             List<Tank> all = tanks.list(tx, caller);
-            return TokenPages.list(tokens.list(tx, caller.chapterId()), all, caller.zone(),
-                    form.textBox(LABEL, "What it is for").withHint("Such as: probe in room 12."),
-                    form.choice(OPENS, "What it opens", options(all)));
+            return new TokenPages(Speech.of(ctx).formats(caller.zone(), clock.instant()))
+                    .list(tokens.list(tx, caller.chapterId()), all, form.titled(form.say("people.tokens")),
+                            form.textBox(LABEL, "people.token.label").withHint(form.say("people.token.label.hint")),
+                            form.choice(OPENS, "people.token.opens", options(form, all)));
         }));
     }
 
-    private static List<Option> options(List<Tank> all) {
+    private static List<Option> options(FormInput form, List<Tank> all) {
         List<Option> options = new ArrayList<>();
-        options.add(new Option("", "Choose…"));
+        options.add(new Option("", form.say("people.token.choose")));
         all.forEach(tank -> options.add(new Option(tank.code(), PersonPages.label(tank) + " (" + tank.code() + ")")));
-        options.add(new Option(WHOLE_CHAPTER, "Every tank of the chapter, and the rounds"));
+        options.add(new Option(WHOLE_CHAPTER, form.say("people.token.everyTank")));
         return options;
     }
 }

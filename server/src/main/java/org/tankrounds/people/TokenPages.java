@@ -1,40 +1,39 @@
 package org.tankrounds.people;
 
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.pages.TokensPage;
 import org.tankrounds.places.Tank;
+import org.tankrounds.web.Formats;
 
 /** From tokens to what their page prints. */
 final class TokenPages {
-    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMM uuuu, H:mm", Locale.ENGLISH);
+    private final Formats formats;
 
-    private TokenPages() {}
+    TokenPages(Formats formats) {
+        this.formats = formats;
+    }
 
-    static TokensPage list(List<Token> tokens, List<Tank> tanks, ZoneId zone, FormField label, FormField opens) {
+    TokensPage list(List<Token> tokens, List<Tank> tanks, String title, FormField label, FormField opens) {
         Map<String, String> names = tanks.stream().collect(Collectors.toMap(Tank::code, PersonPages::label));
-        List<TokensPage.Row> rows = tokens.stream().map(token -> row(token, names, zone)).toList();
-        return new TokensPage(
+        List<TokensPage.Row> rows = tokens.stream().map(token -> row(token, names)).toList();
+        return new TokensPage(title,
                 rows.stream().filter(row -> row.revoked().isEmpty()).toList(),
                 rows.stream().filter(row -> !row.revoked().isEmpty()).toList(), label, opens);
     }
 
-    private static TokensPage.Row row(Token token, Map<String, String> names, ZoneId zone) {
-        String opens = token.tank().map(code -> names.getOrDefault(code, "tank " + code)).orElse("the whole chapter");
+    private TokensPage.Row row(Token token, Map<String, String> names) {
+        String opens = token.tank().map(code -> names.getOrDefault(code, say("people.token.tank", code)))
+                .orElseGet(() -> say("people.token.wholeChapter"));
         return new TokensPage.Row(token.tokenId(), token.label(), opens,
-                when(Optional.of(token.createdAt()), zone, ""),
-                when(token.lastUsedAt(), zone, "never"),
-                when(token.revokedAt(), zone, ""));
+                formats.dateYearAndClock(token.createdAt()),
+                token.lastUsedAt().map(formats::dateYearAndClock).orElseGet(() -> say("people.token.never")),
+                token.revokedAt().map(formats::dateYearAndClock).orElse(""));
     }
 
-    private static String when(Optional<Instant> time, ZoneId zone, String otherwise) {
-        return time.map(instant -> WHEN.format(instant.atZone(zone))).orElse(otherwise);
+    private String say(String key, Object... with) {
+        return formats.speech().say(key, with);
     }
 }

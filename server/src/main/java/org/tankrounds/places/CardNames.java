@@ -2,29 +2,24 @@ package org.tankrounds.places;
 
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.UnitForm;
+import org.tankrounds.words.Saying;
 
 /** What a card and its unit are called on a page. */
 final class CardNames {
     private CardNames() {}
 
-    static String of(Analyte analyte) {
-        return switch (analyte) {
-            case PH -> "pH";
-            case TOTAL_AMMONIA -> "Ammonia, total";
-            case DISSOLVED_OXYGEN -> "Dissolved oxygen";
-            default -> {
-                String word = analyte.code().replace('_', ' ');
-                yield Character.toUpperCase(word.charAt(0)) + word.substring(1);
-            }
-        };
+    static Saying of(Analyte analyte) {
+        return Saying.of(analyte == Analyte.TOTAL_AMMONIA
+                ? "places.kit.totalAmmonia" : "readings.name." + analyte.code());
     }
 
-    static String words(UnitForm form) {
+    static Saying counts(UnitForm form) {
         return switch (form.unit()) {
-            case "[dH]" -> "German degrees (°dH)";
-            case "[pH]" -> "pH";
-            case "%" -> "% of saturation";
-            default -> form.spelling();
+            case "[dH]" -> Saying.of("places.kit.germanDegrees");
+            case "[pH]" -> Saying.asIs("pH");
+            case "%" -> Saying.of("places.kit.saturation");
+            default -> form.as().isEmpty()
+                    ? Saying.asIs(form.unit()) : Saying.of("readings.unitAs", form.unit(), form.as());
         };
     }
 }

@@ -19,12 +19,13 @@ import org.tankrounds.web.Clashes;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.NotFoundException;
 import org.tankrounds.web.Pages;
+import org.tankrounds.words.Saying;
 
 /** Adding and renaming the rooms of a school. */
 public final class ClassroomHandlers {
     private static final String NAME = "name";
-    private static final Map<String, String> LABELS = Map.of(NAME, "Room");
-    private static final String TAKEN = "This school has a room with that name already.";
+    private static final Map<String, Saying> LABELS = Map.of(NAME, Saying.of("places.room"));
+    private static final String TAKEN = "places.room.taken";
 
     private final Transactions transactions;
     private final PlaceReads reads;
@@ -44,7 +45,7 @@ public final class ClassroomHandlers {
     }
 
     public void showNew(Context ctx) {
-        show(ctx, load(ctx), Optional.empty(), FormInput.showing(Map.of(NAME, "")), List.of());
+        show(ctx, load(ctx), Optional.empty(), FormInput.showing(ctx, Map.of(NAME, "")), List.of());
     }
 
     public void create(Context ctx) {
@@ -65,7 +66,7 @@ public final class ClassroomHandlers {
     public void showEdit(Context ctx) {
         School school = load(ctx);
         String room = room(ctx, school);
-        show(ctx, school, Optional.of(room), FormInput.showing(Map.of(NAME, room)), List.of());
+        show(ctx, school, Optional.of(room), FormInput.showing(ctx, Map.of(NAME, room)), List.of());
     }
 
     public void update(Context ctx) {
@@ -102,7 +103,7 @@ public final class ClassroomHandlers {
     }
 
     private static String parse(FormInput form) {
-        return form.required(NAME, 80, "Say what stands on the door, such as Room 12.");
+        return form.required(NAME, 80, "places.room.noName");
     }
 
     private School load(Context ctx) {
@@ -118,13 +119,12 @@ public final class ClassroomHandlers {
 
     private void show(
             Context ctx, School school, Optional<String> room, FormInput form, List<FormPage.Clash> clashes) {
-        FormField name = form.textBox(NAME, "Room")
-                .withHint("What stands on the door, such as Room 12 or Library. Never a person's name.");
-        pages.show(ctx, "form-page", new FormPage(
-                room.map(known -> known + ", " + school.name()).orElse("Add a room at " + school.name()),
-                List.of(Trails.PLACES), "",
+        FormField name = form.textBox(NAME, "places.room").withHint(form.say("places.room.hint"));
+        String heading = room.map(known -> known + ", " + school.name())
+                .orElseGet(() -> form.say("places.room.addAt", school.name()));
+        pages.show(ctx, "form-page", new FormPage(form.titled(heading), heading, List.of(Trails.places(form)), "",
                 room.map(known -> Addresses.room(school, known)).orElse(Addresses.school(school) + "/rooms"),
-                room.isPresent() ? "Save" : "Add this room", form.shown(),
-                List.of(new Group("The room", "", List.of(List.of(name)))), clashes, List.of()));
+                form.say(room.isPresent() ? "frame.form.save" : "places.room.addThis"), form.shown(),
+                List.of(new Group(form.say("places.room.group"), "", List.of(List.of(name)))), clashes, List.of()));
     }
 }

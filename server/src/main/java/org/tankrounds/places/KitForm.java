@@ -14,13 +14,14 @@ import org.tankrounds.water.Analyte;
 import org.tankrounds.water.UnitForm;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.TypedNumber;
+import org.tankrounds.words.Saying;
 
 /** A kit's form: for each card what its numbers count, and the numbers themselves, typed in a row. */
 final class KitForm {
     static final String NAME = "name";
     static final List<Analyte> CARDS = List.of(Analyte.PH, Analyte.TOTAL_AMMONIA, Analyte.NITRITE, Analyte.NITRATE,
             Analyte.DISSOLVED_OXYGEN, Analyte.ALKALINITY, Analyte.HARDNESS, Analyte.CHLORIDE, Analyte.CHLORINE);
-    static final Map<String, String> LABELS = labels();
+    static final Map<String, Saying> LABELS = labels();
 
     private static final int FEWEST_STEPS = 2;
     private static final int MOST_STEPS = 30;
@@ -41,7 +42,7 @@ final class KitForm {
     }
 
     static Optional<Kit> parse(FormInput form, int kitId) {
-        String name = form.required(NAME, 80, "Give the kit a name of your own, such as Box B.");
+        String name = form.required(NAME, 80, "places.kit.noName");
         List<KitScale> scales = new ArrayList<>();
         for (Analyte analyte : CARDS) {
             if (!form.text(steps(analyte)).isEmpty()) {
@@ -49,18 +50,17 @@ final class KitForm {
             }
         }
         if (form.ok() && scales.isEmpty()) {
-            form.refuse(steps(Analyte.PH), "Type in the steps of at least one card.");
+            form.refuse(steps(Analyte.PH), "places.kit.noSteps");
         }
         return form.ok() ? Optional.of(new Kit(kitId, name, scales)) : Optional.empty();
     }
 
     static List<Group> groups(FormInput form) {
         List<Group> groups = new ArrayList<>();
-        groups.add(new Group("The kit", "The classes press these steps when they put a reading in. Copy the numbers "
-                + "from your cards, lowest first; the first step counts as \"below half the second\".",
-                List.of(List.of(form.textBox(NAME, "Name").withHint("The chapter's own name for it.")))));
+        groups.add(new Group(form.say("places.kit.group"), form.say("places.kit.how"),
+                List.of(List.of(form.textBox(NAME, "places.kit.name").withHint(form.say("places.kit.name.hint"))))));
         for (Analyte analyte : CARDS) {
-            groups.add(new Group(CardNames.of(analyte), "", List.of(row(form, analyte))));
+            groups.add(new Group(form.say(CardNames.of(analyte)), "", List.of(row(form, analyte))));
         }
         return groups;
     }
@@ -70,28 +70,27 @@ final class KitForm {
     }
 
     private static List<FormField> row(FormInput form, Analyte analyte) {
-        String card = CardNames.of(analyte);
-        FormField steps = form.textBox(steps(analyte), card + ": steps on the card");
+        FormField steps = form.textBox(steps(analyte), LABELS.get(steps(analyte)));
         if (!hasChoice(analyte)) {
             return List.of(steps);
         }
         List<Option> options = analyte.accepted().stream()
-                .map(accepted -> new Option(accepted.spelling(), CardNames.words(accepted)))
+                .map(accepted -> new Option(accepted.spelling(), form.say(CardNames.counts(accepted))))
                 .toList();
-        return List.of(steps, form.choice(form(analyte), card + ": what they count", options));
+        return List.of(steps, form.choice(form(analyte), LABELS.get(form(analyte)), options));
     }
 
     private static Optional<KitScale> scale(FormInput form, Analyte analyte) {
         UnitForm counts = hasChoice(analyte) ? UnitForm.parse(form.text(form(analyte))) : analyte.canonical();
         if (!analyte.accepts(counts)) {
-            form.refuse(form(analyte), "Choose what the numbers count: " + analyte.acceptedSpelling() + ".");
+            form.refuse(form(analyte), "places.kit.noCounts");
             return Optional.empty();
         }
         List<Double> steps = new ArrayList<>();
         for (String step : apart(form.text(steps(analyte)))) {
             OptionalDouble number = TypedNumber.decimal(step);
             if (number.isEmpty()) {
-                refuseSteps(form, analyte, "\"" + step + "\" is not a number");
+                form.refuse(steps(analyte), "places.kit.notANumber", CardNames.of(analyte), step);
                 return Optional.empty();
             }
             steps.add(number.getAsDouble());
@@ -115,20 +114,16 @@ final class KitForm {
             ascending &= steps.get(i) > steps.get(i - 1);
         }
         if (steps.size() < FEWEST_STEPS || steps.size() > MOST_STEPS) {
-            refuseSteps(form, analyte, "A card has from 2 to 30 steps");
+            form.refuse(steps(analyte), "places.kit.stepCount", CardNames.of(analyte));
         } else if (!ascending) {
-            refuseSteps(form, analyte, "The steps must rise from each to the next");
+            form.refuse(steps(analyte), "places.kit.notRising", CardNames.of(analyte));
         } else if (!analyte.possible().holds(steps.get(0)) || !analyte.possible().holds(steps.get(steps.size() - 1))) {
-            refuseSteps(form, analyte, "The steps can be from " + TypedNumber.text(analyte.possible().min(), 0)
-                    + " to " + TypedNumber.text(analyte.possible().max(), 0));
+            form.refuse(steps(analyte), "places.kit.impossible", CardNames.of(analyte),
+                    TypedNumber.text(analyte.possible().min(), 0), TypedNumber.text(analyte.possible().max(), 0));
         } else {
             return Optional.of(new KitScale(analyte, counts, steps));
         }
         return Optional.empty();
-    }
-
-    private static void refuseSteps(FormInput form, Analyte analyte, String what) {
-        form.refuse(steps(analyte), CardNames.of(analyte) + ": " + what + "; write them like 0, 0.2, 0.5, 1.");
     }
 
     private static String steps(Analyte analyte) {
@@ -139,13 +134,13 @@ final class KitForm {
         return analyte.code() + "_counts";
     }
 
-    private static Map<String, String> labels() {
-        Map<String, String> labels = new LinkedHashMap<>();
-        labels.put(NAME, "Name");
+    private static Map<String, Saying> labels() {
+        Map<String, Saying> labels = new LinkedHashMap<>();
+        labels.put(NAME, Saying.of("places.kit.name"));
         for (Analyte analyte : CARDS) {
-            labels.put(steps(analyte), CardNames.of(analyte) + ": steps");
+            labels.put(steps(analyte), Saying.of("places.kit.stepsOf", CardNames.of(analyte)));
             if (hasChoice(analyte)) {
-                labels.put(form(analyte), CardNames.of(analyte) + ": what they count");
+                labels.put(form(analyte), Saying.of("places.kit.countsOf", CardNames.of(analyte)));
             }
         }
         return labels;

@@ -15,10 +15,11 @@ import org.tankrounds.web.Clashes;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.NotFoundException;
 import org.tankrounds.web.Pages;
+import org.tankrounds.web.Speech;
 
 /** The chapter's kits: how its test cards are read. */
 public final class KitHandlers {
-    private static final String TAKEN = "There is a kit with this name already; give each its own.";
+    private static final String TAKEN = "places.kit.taken";
 
     private final Transactions transactions;
     private final PlaceReads reads;
@@ -32,7 +33,8 @@ public final class KitHandlers {
 
     public void show(Context ctx) {
         int chapterId = Caller.of(ctx).chapterId();
-        KitsPage page = transactions.inChapter(chapterId, tx -> PlacesPageMaker.kits(
+        PlacesPageMaker maker = new PlacesPageMaker(Speech.of(ctx));
+        KitsPage page = transactions.inChapter(chapterId, tx -> maker.kits(
                 reads.kits().list(tx, chapterId), reads.tanks().listWithRetired(tx, chapterId)));
         pages.show(ctx, "places/kits", page);
     }
@@ -45,7 +47,7 @@ public final class KitHandlers {
                 .orElse(new Kit(0, "", GenericKit.SCALES));
         Map<String, String> text = new LinkedHashMap<>(KitForm.textOf(like));
         text.put(KitForm.NAME, "");
-        showForm(ctx, Optional.empty(), FormInput.showing(text), List.of());
+        showForm(ctx, Optional.empty(), FormInput.showing(ctx, text), List.of());
     }
 
     public void create(Context ctx) {
@@ -63,7 +65,7 @@ public final class KitHandlers {
 
     public void showEdit(Context ctx) {
         Kit kit = load(ctx);
-        showForm(ctx, Optional.of(kit), FormInput.showing(KitForm.textOf(kit)), List.of());
+        showForm(ctx, Optional.of(kit), FormInput.showing(ctx, KitForm.textOf(kit)), List.of());
     }
 
     public void update(Context ctx) {
@@ -99,10 +101,12 @@ public final class KitHandlers {
     }
 
     private void showForm(Context ctx, Optional<Kit> kit, FormInput form, List<FormPage.Clash> clashes) {
+        String heading = kit.map(Kit::name).orElseGet(() -> form.say("places.kit.add"));
         pages.show(ctx, "form-page", new FormPage(
-                kit.map(Kit::name).orElse("Add a kit"), List.of(Trails.PLACES, Trails.KITS),
-                kit.isPresent() ? "Readings that are there already keep the steps they were read with." : "",
+                form.titled(heading), heading, List.of(Trails.places(form), Trails.kits(form)),
+                kit.isPresent() ? form.say("places.kit.oldReadings") : "",
                 kit.map(known -> Addresses.kit(known.name())).orElse("/places/kits"),
-                kit.isPresent() ? "Save" : "Add this kit", form.shown(), KitForm.groups(form), clashes, List.of()));
+                form.say(kit.isPresent() ? "frame.form.save" : "places.kit.addThis"), form.shown(),
+                KitForm.groups(form), clashes, List.of()));
     }
 }

@@ -37,8 +37,8 @@ public final class KitRepository {
     }
 
     /** The profile that every chapter starts with. */
-    public Kit addGeneric(DSLContext tx, int chapterId) {
-        return add(tx, chapterId, GenericKit.NAME, GenericKit.SCALES);
+    public Kit addGeneric(DSLContext tx, int chapterId, String name) {
+        return add(tx, chapterId, name, GenericKit.SCALES);
     }
 
     public Kit add(DSLContext tx, int chapterId, String name, List<KitScale> scales) {

@@ -5,6 +5,7 @@ import org.tankrounds.db.Transactions;
 import org.tankrounds.pages.PlacesPage;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Pages;
+import org.tankrounds.web.Speech;
 
 /** The overview: every school with its rooms and tanks. */
 public final class PlacesHandlers {
@@ -20,7 +21,8 @@ public final class PlacesHandlers {
 
     public void show(Context ctx) {
         int chapterId = Caller.of(ctx).chapterId();
-        PlacesPage page = transactions.inChapter(chapterId, tx -> PlacesPageMaker.overview(
+        PlacesPageMaker maker = new PlacesPageMaker(Speech.of(ctx));
+        PlacesPage page = transactions.inChapter(chapterId, tx -> maker.overview(
                 reads.schools().list(tx, chapterId),
                 reads.tanks().listWithRetired(tx, chapterId),
                 reads.kits().list(tx, chapterId)));

@@ -12,6 +12,7 @@ import org.tankrounds.pages.FormField.Option;
 import org.tankrounds.pages.FormPage.Group;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.TypedNumber;
+import org.tankrounds.words.Saying;
 
 /** A school's form: text in, typed values or sentences out. */
 final class SchoolForm {
@@ -20,9 +21,10 @@ final class SchoolForm {
     static final String ELEVATION = "elevation";
     static final String ZONE = "time_zone";
     static final String OTHER_ZONE = "other_time_zone";
-    static final Map<String, String> LABELS = labels();
+    static final Map<String, Saying> LABELS = labels();
 
     private static final String OTHER = "other";
+    /** Names of zones, by IANA name. */
     private static final Map<String, String> COMMON_ZONES = commonZones();
     private static final double LOWEST_M = -430;
     private static final double HIGHEST_M = 5500;
@@ -40,11 +42,11 @@ final class SchoolForm {
     }
 
     static Optional<School.Details> parse(FormInput form) {
-        String name = form.required(NAME, 120, "Give the school's name.");
+        String name = form.required(NAME, 120, "places.school.noName");
         Optional<String> place = form.optional(PLACE, 300);
-        OptionalDouble elevationM = form.decimal(ELEVATION, "The height above the sea");
+        OptionalDouble elevationM = form.decimal(ELEVATION, "places.school.height.what");
         if (elevationM.isPresent() && (elevationM.getAsDouble() < LOWEST_M || elevationM.getAsDouble() > HIGHEST_M)) {
-            form.refuse(ELEVATION, "The height above the sea can be from -430 to 5500 m; 1000 ft are 305 m.");
+            form.refuse(ELEVATION, "places.school.wrongHeight");
         }
         Optional<ZoneId> zone = zone(form);
         return form.ok()
@@ -53,19 +55,19 @@ final class SchoolForm {
     }
 
     static List<Group> groups(FormInput form) {
-        FormField name = form.textBox(NAME, "School")
-                .withHint("As the volunteers call it; it stands on the rounds.");
-        FormField place = form.textBox(PLACE, "Where to drive (optional)")
-                .withHint("Address, gate, where to park. Stands on the list for the car.");
-        FormField elevation = form.numberBox(ELEVATION, "Height above the sea in m (optional)", "m")
-                .withHint("Thin air holds less oxygen. Unknown counts as sea level. 1000 ft are 305 m.");
-        FormField zone = form.choice(ZONE, "Time zone", zoneOptions())
-                .withHint("The class's clock: readings and days are counted by it.");
-        FormField other = form.textBox(OTHER_ZONE, "Another time zone")
-                .withHint("Only if it is not in the list: its IANA name, such as Europe/Madrid.");
+        FormField name = form.textBox(NAME, "places.school").withHint(form.say("places.school.hint"));
+        FormField place = form.optional(form.textBox(PLACE, "places.school.where"))
+                .withHint(form.say("places.school.where.hint"));
+        FormField elevation = form.optional(form.numberBox(ELEVATION, "places.school.height", "m"))
+                .withHint(form.say("places.school.height.hint"));
+        FormField zone = form.choice(ZONE, "places.school.zone", zoneOptions(form))
+                .withHint(form.say("places.school.zone.hint"));
+        FormField other = form.textBox(OTHER_ZONE, "places.school.otherZone")
+                .withHint(form.say("places.school.otherZone.hint"));
         return List.of(
-                new Group("The school", "", List.of(List.of(name), List.of(place))),
-                new Group("Clock and height", "", List.of(List.of(zone), List.of(other), List.of(elevation))));
+                new Group(form.say("places.school.group"), "", List.of(List.of(name), List.of(place))),
+                new Group(form.say("places.school.clockAndHeight"), "",
+                        List.of(List.of(zone), List.of(other), List.of(elevation))));
     }
 
     private static Optional<ZoneId> zone(FormInput form) {
@@ -73,13 +75,11 @@ final class SchoolForm {
         boolean listed = COMMON_ZONES.containsKey(form.text(ZONE));
         String name = other.isEmpty() && listed ? form.text(ZONE) : other;
         if (name.isEmpty()) {
-            form.refuse(form.text(ZONE).equals(OTHER) ? OTHER_ZONE : ZONE,
-                    "Choose the school's time zone, or write its IANA name, such as Europe/Madrid.");
+            form.refuse(form.text(ZONE).equals(OTHER) ? OTHER_ZONE : ZONE, "places.school.noZone");
             return Optional.empty();
         }
         if (!ZoneId.getAvailableZoneIds().contains(name)) {
-            form.refuse(OTHER_ZONE, "There is no time zone \"" + name
-                    + "\"; write an IANA name, such as America/Chicago or Europe/Madrid.");
+            form.refuse(OTHER_ZONE, "places.school.unknownZone", name);
             return Optional.empty();
         }
         return Optional.of(ZoneId.of(name));
@@ -96,38 +96,39 @@ final class SchoolForm {
         return text;
     }
 
-    private static List<Option> zoneOptions() {
+    private static List<Option> zoneOptions(FormInput form) {
         List<Option> options = new ArrayList<>();
-        COMMON_ZONES.forEach((id, words) -> options.add(new Option(id, words + " (" + id + ")")));
-        options.add(new Option(OTHER, "Another, written below"));
+        COMMON_ZONES.forEach((id, name) ->
+                options.add(new Option(id, form.say("places.zone.named", Saying.of(name), id))));
+        options.add(new Option(OTHER, form.say("places.zone.another")));
         return options;
     }
 
     private static Map<String, String> commonZones() {
         Map<String, String> zones = new LinkedHashMap<>();
-        zones.put("America/New_York", "Eastern");
-        zones.put("America/Chicago", "Central");
-        zones.put("America/Denver", "Mountain");
-        zones.put("America/Phoenix", "Mountain without summer time");
-        zones.put("America/Los_Angeles", "Pacific");
-        zones.put("America/Anchorage", "Alaska");
-        zones.put("Pacific/Honolulu", "Hawaii");
-        zones.put("America/Halifax", "Atlantic");
-        zones.put("America/St_Johns", "Newfoundland");
-        zones.put("Europe/London", "British");
-        zones.put("Europe/Berlin", "Central European");
-        zones.put("Pacific/Auckland", "New Zealand");
-        zones.put("UTC", "Universal time");
+        zones.put("America/New_York", "places.zone.eastern");
+        zones.put("America/Chicago", "places.zone.central");
+        zones.put("America/Denver", "places.zone.mountain");
+        zones.put("America/Phoenix", "places.zone.arizona");
+        zones.put("America/Los_Angeles", "places.zone.pacific");
+        zones.put("America/Anchorage", "places.zone.alaska");
+        zones.put("Pacific/Honolulu", "places.zone.hawaii");
+        zones.put("America/Halifax", "places.zone.atlantic");
+        zones.put("America/St_Johns", "places.zone.newfoundland");
+        zones.put("Europe/London", "places.zone.british");
+        zones.put("Europe/Berlin", "places.zone.europe");
+        zones.put("Pacific/Auckland", "places.zone.newZealand");
+        zones.put("UTC", "places.zone.universal");
         return zones;
     }
 
-    private static Map<String, String> labels() {
-        Map<String, String> labels = new LinkedHashMap<>();
-        labels.put(NAME, "School");
-        labels.put(PLACE, "Where to drive");
-        labels.put(ELEVATION, "Height above the sea, m");
-        labels.put(ZONE, "Time zone");
-        labels.put(OTHER_ZONE, "Another time zone");
+    private static Map<String, Saying> labels() {
+        Map<String, Saying> labels = new LinkedHashMap<>();
+        labels.put(NAME, Saying.of("places.school"));
+        labels.put(PLACE, Saying.of("places.school.where"));
+        labels.put(ELEVATION, Saying.of("places.school.height"));
+        labels.put(ZONE, Saying.of("places.school.zone"));
+        labels.put(OTHER_ZONE, Saying.of("places.school.otherZone"));
         return labels;
     }
 }

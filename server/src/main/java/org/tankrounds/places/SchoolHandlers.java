@@ -19,7 +19,7 @@ import org.tankrounds.web.Pages;
 
 /** Adding and editing schools. */
 public final class SchoolHandlers {
-    private static final String TAKEN = "There is a school with this name already; give each its own.";
+    private static final String TAKEN = "places.school.taken";
 
     private final Transactions transactions;
     private final PlaceReads reads;
@@ -39,7 +39,7 @@ public final class SchoolHandlers {
     }
 
     public void showNew(Context ctx) {
-        show(ctx, Optional.empty(), FormInput.showing(SchoolForm.blank(Caller.of(ctx).zone())), List.of());
+        show(ctx, Optional.empty(), FormInput.showing(ctx, SchoolForm.blank(Caller.of(ctx).zone())), List.of());
     }
 
     public void create(Context ctx) {
@@ -57,7 +57,7 @@ public final class SchoolHandlers {
 
     public void showEdit(Context ctx) {
         School school = load(ctx);
-        show(ctx, Optional.of(school), FormInput.showing(SchoolForm.textOf(school.details())), List.of());
+        show(ctx, Optional.of(school), FormInput.showing(ctx, SchoolForm.textOf(school.details())), List.of());
     }
 
     public void update(Context ctx) {
@@ -97,10 +97,11 @@ public final class SchoolHandlers {
     }
 
     private void show(Context ctx, Optional<School> school, FormInput form, List<FormPage.Clash> clashes) {
-        String title = school.map(School::name).orElse("Add a school");
+        String heading = school.map(School::name).orElseGet(() -> form.say("places.school.add"));
         String action = "/places/schools" + school.map(known -> "/" + known.code()).orElse("");
-        pages.show(ctx, "form-page", new FormPage(title, List.of(Trails.PLACES), "", action,
-                school.isPresent() ? "Save" : "Add this school", form.shown(), SchoolForm.groups(form), clashes,
-                List.of()));
+        pages.show(ctx, "form-page", new FormPage(
+                form.titled(heading), heading, List.of(Trails.places(form)), "", action,
+                form.say(school.isPresent() ? "frame.form.save" : "places.school.addThis"), form.shown(),
+                SchoolForm.groups(form), clashes, List.of()));
     }
 }

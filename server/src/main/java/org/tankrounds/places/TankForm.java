@@ -15,6 +15,7 @@ import org.tankrounds.water.UnitForm;
 import org.tankrounds.water.Units;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.TypedNumber;
+import org.tankrounds.words.Saying;
 
 /** A tank's form. Units are chosen beside the number and converted once, here. */
 final class TankForm {
@@ -31,7 +32,7 @@ final class TankForm {
     static final String ALKALINITY_UNIT = "alkalinity_unit";
     static final String CHLORIDE = "chloride";
     static final String DISINFECTANT = "disinfectant";
-    static final Map<String, String> LABELS = labels();
+    static final Map<String, Saying> LABELS = labels();
     static final String UNKNOWN = "unknown";
 
     /** Litres per US gallon, exact by definition. */
@@ -89,113 +90,118 @@ final class TankForm {
     static Optional<Typed> parse(FormInput form, LocalDate today) {
         Optional<RoomChoice> room = RoomChoice.parse(form.text(ROOM));
         if (room.isEmpty()) {
-            form.refuse(ROOM, "Choose the room that the tank stands in.");
+            form.refuse(ROOM, "places.tank.noRoom");
         }
         double volumeL = volumeL(form);
         OptionalDouble setPointC = setPointC(form);
-        String filter = oneOf(form, FILTER, FILTERS, "Choose the filter, or \"another kind\".");
-        Optional<LocalDate> started = form.day(FILTER_STARTED, "The day the filter started");
+        String filter = oneOf(form, FILTER, FILTERS, "places.tank.noFilter");
+        Optional<LocalDate> started = form.day(FILTER_STARTED, "places.tank.filterStarted.what");
         if (started.isPresent() && (started.get().isAfter(today) || started.get().getYear() < 2000)) {
-            form.refuse(FILTER_STARTED, "The filter can have started on a day from 2000 to today; leave it empty "
-                    + "until it has.");
+            form.refuse(FILTER_STARTED, "places.tank.wrongFilterStart");
         }
         OptionalDouble alkalinity = alkalinityMgPerL(form);
-        OptionalDouble chloride = within(form, CHLORIDE, "Chloride", 0, 2000, "mg/L");
-        String disinfectant = oneOf(form, DISINFECTANT, with(DISINFECTANTS, UNKNOWN),
-                "Choose what the water works adds, or \"unknown\".");
-        String thermometer = oneOf(form, THERMOMETER, List.of("Cel", FAHRENHEIT), "Choose °C or °F.");
-        String kit = form.required(KIT, 80, "Choose the kit that the class uses.");
+        OptionalDouble chloride = chlorideMgPerL(form);
+        String disinfectant = oneOf(
+                form, DISINFECTANT, with(DISINFECTANTS, UNKNOWN), "places.tank.noDisinfectant");
+        String thermometer = oneOf(form, THERMOMETER, List.of("Cel", FAHRENHEIT), "places.tank.noScale");
+        String kit = form.required(KIT, 80, "places.tank.noKit");
         return !form.ok() ? Optional.empty() : Optional.of(new Typed(room.orElseThrow(), kit, volumeL, setPointC,
                 filter, started, alkalinity, chloride,
                 Optional.of(disinfectant).filter(known -> !known.equals(UNKNOWN)), thermometer));
     }
 
     static List<Group> groups(FormInput form, List<Option> rooms, List<Option> kits) {
-        return List.of(
-                new Group("The tank", "", List.of(
-                        List.of(form.choice(ROOM, "Room", rooms)),
-                        List.of(form.numberBox(VOLUME, "Water volume", "")
-                                        .withHint("What is in it, not what the tank is sold as."),
-                                form.choice(VOLUME_UNIT, "Volume in", List.of(
-                                        new Option(GALLON, "US gallons"), new Option("L", "litres")))),
-                        List.of(form.numberBox(SET_POINT, "Chiller set to (optional)", "")
-                                        .withHint("Empty counts as an ordinary classroom chiller."),
-                                form.choice(SET_POINT_UNIT, "Chiller set in", scales())))),
-                new Group("Filter and tests", "", List.of(
-                        List.of(form.choice(FILTER, "Filter", filterOptions())),
-                        List.of(form.dayBox(FILTER_STARTED, "Filter started on (optional)")
-                                .withHint("Day since which it has had ammonia to live on: fish, or an ammonia dose. "
-                                        + "It then takes weeks to ripen.")),
-                        List.of(form.choice(KIT, "Test kit", kits)
-                                .withHint("Its steps are the buttons of the class's form.")),
-                        List.of(form.choice(THERMOMETER, "The class reads its thermometer in", scales())))),
-                new Group("Tap water", "From the water works' yearly report, or one strip test.", List.of(
-                        List.of(form.numberBox(ALKALINITY, "Alkalinity (optional)", "")
-                                        .withHint("What keeps the pH up while the filter works. "
-                                                + "Unknown counts as ordinary tap water."),
-                                form.choice(ALKALINITY_UNIT, "Alkalinity in", List.of(
-                                        new Option("mg/L", "mg/L as CaCO\u2083"),
-                                        new Option(GERMAN_DEGREE, "German degrees (°dH)")))),
-                        List.of(form.numberBox(CHLORIDE, "Chloride in mg/L (optional)", "mg/L")
-                                .withHint("Protects from nitrite. Unknown counts as 5 mg/L, which is little.")),
-                        List.of(form.choice(DISINFECTANT, "Disinfectant", disinfectantOptions())
-                                .withHint("Decides what a water change needs. Unknown counts as chlorine or "
-                                        + "chloramine: treat the water for both.")))));
+        return List.of(tank(form, rooms), filterAndTests(form, kits), tap(form));
+    }
+
+    private static Group tank(FormInput form, List<Option> rooms) {
+        return new Group(form.say("places.tank.group"), "", List.of(
+                List.of(form.choice(ROOM, "places.room", rooms)),
+                List.of(form.numberBox(VOLUME, "places.tank.volume", "")
+                                .withHint(form.say("places.tank.volume.hint")),
+                        form.choice(VOLUME_UNIT, "places.tank.volumeIn", List.of(
+                                new Option(GALLON, form.say("places.tank.gallons")),
+                                new Option("L", form.say("places.tank.litres"))))),
+                List.of(form.optional(form.numberBox(SET_POINT, "places.tank.chiller", ""))
+                                .withHint(form.say("places.tank.chiller.hint")),
+                        form.choice(SET_POINT_UNIT, "places.tank.chillerIn", scales()))));
+    }
+
+    private static Group filterAndTests(FormInput form, List<Option> kits) {
+        return new Group(form.say("places.tank.filterAndTests"), "", List.of(
+                List.of(form.choice(FILTER, "places.tank.filter", FILTERS.stream()
+                        .map(kind -> new Option(kind, form.say(filterName(kind)))).toList())),
+                List.of(form.optional(form.dayBox(FILTER_STARTED, "places.tank.filterStarted"))
+                        .withHint(form.say("places.tank.filterStarted.hint"))),
+                List.of(form.choice(KIT, "places.tank.kit", kits).withHint(form.say("places.tank.kit.hint"))),
+                List.of(form.choice(THERMOMETER, "places.tank.thermometer", scales()))));
+    }
+
+    private static Group tap(FormInput form) {
+        return new Group(form.say("places.tank.tap"), form.say("places.tank.tap.note"), List.of(
+                List.of(form.optional(form.numberBox(ALKALINITY, "places.tank.alkalinity", ""))
+                                .withHint(form.say("places.tank.alkalinity.hint")),
+                        form.choice(ALKALINITY_UNIT, "places.tank.alkalinityIn", List.of(
+                                new Option("mg/L", form.say("places.tank.asCalciumCarbonate")),
+                                new Option(GERMAN_DEGREE, form.say("places.kit.germanDegrees"))))),
+                List.of(form.optional(form.numberBox(CHLORIDE, "places.tank.chloride", "mg/L"))
+                        .withHint(form.say("places.tank.chloride.hint"))),
+                List.of(form.choice(DISINFECTANT, "places.tank.disinfectant",
+                                with(DISINFECTANTS, UNKNOWN).stream()
+                                        .map(one -> new Option(one, form.say("places.disinfectant." + one))).toList())
+                        .withHint(form.say("places.tank.disinfectant.hint")))));
     }
 
     private static double volumeL(FormInput form) {
-        String unit = oneOf(form, VOLUME_UNIT, List.of("L", GALLON), "Choose litres or US gallons.");
-        form.required(VOLUME, 20, "Give the water volume: the dose of everything depends on it.");
-        OptionalDouble typed = form.decimal(VOLUME, "The water volume");
+        String unit = oneOf(form, VOLUME_UNIT, List.of("L", GALLON), "places.tank.noVolumeUnit");
+        form.required(VOLUME, 20, "places.tank.noVolume");
+        OptionalDouble typed = form.decimal(VOLUME, "places.tank.volume.what");
         double volumeL = typed.orElse(Double.NaN) * (unit.equals(GALLON) ? L_PER_US_GALLON : 1);
         if (typed.isPresent() && !(volumeL >= 5 && volumeL <= 5000)) {
-            form.refuse(VOLUME, "The water volume can be from 5 to 5000 L, which is 1.4 to 1320 US gallons.");
+            form.refuse(VOLUME, "places.tank.wrongVolume");
         }
         return volumeL;
     }
 
     private static OptionalDouble setPointC(FormInput form) {
-        String unit = oneOf(form, SET_POINT_UNIT, List.of("Cel", FAHRENHEIT), "Choose °C or °F.");
-        OptionalDouble typed = form.decimal(SET_POINT, "The chiller's setting");
+        String unit = oneOf(form, SET_POINT_UNIT, List.of("Cel", FAHRENHEIT), "places.tank.noScale");
+        OptionalDouble typed = form.decimal(SET_POINT, "places.tank.chiller.what");
         if (typed.isEmpty() || form.wrong(SET_POINT_UNIT)) {
             return typed;
         }
         double setPointC = Units.toCanonical(
                 Analyte.TEMPERATURE, UnitForm.of(unit), typed.getAsDouble(), Double.NaN);
         if (!(setPointC >= 1 && setPointC <= 25)) {
-            form.refuse(SET_POINT, "The chiller can be set from 1 to 25 °C, which is 34 to 77 °F; "
-                    + "look at the unit chosen beside it.");
+            form.refuse(SET_POINT, "places.tank.wrongChiller");
         }
         return OptionalDouble.of(setPointC);
     }
 
     private static OptionalDouble alkalinityMgPerL(FormInput form) {
-        String unit = oneOf(form, ALKALINITY_UNIT, List.of("mg/L", GERMAN_DEGREE), "Choose mg/L or German degrees.");
-        OptionalDouble typed = form.decimal(ALKALINITY, "Alkalinity");
+        String unit = oneOf(form, ALKALINITY_UNIT, List.of("mg/L", GERMAN_DEGREE), "places.tank.noAlkalinityUnit");
+        OptionalDouble typed = form.decimal(ALKALINITY, "places.tank.alkalinity");
         if (typed.isEmpty()) {
             return typed;
         }
         double mgPerL = typed.getAsDouble() * (unit.equals(GERMAN_DEGREE) ? Units.CACO3_PER_GERMAN_DEGREE : 1);
         if (!(mgPerL >= 0 && mgPerL <= 1000)) {
-            form.refuse(ALKALINITY, "Alkalinity can be from 0 to 1000 mg/L as CaCO\u2083, which is 0 to 56 °dH.");
+            form.refuse(ALKALINITY, "places.tank.wrongAlkalinity");
         }
         return OptionalDouble.of(mgPerL);
     }
 
-    private static OptionalDouble within(
-            FormInput form, String name, String what, double least, double most, String unit) {
-        OptionalDouble typed = form.decimal(name, what);
-        if (typed.isPresent() && !(typed.getAsDouble() >= least && typed.getAsDouble() <= most)) {
-            form.refuse(name, what + " can be from " + TypedNumber.text(least, 0) + " to "
-                    + TypedNumber.text(most, 0) + " " + unit + ".");
+    private static OptionalDouble chlorideMgPerL(FormInput form) {
+        OptionalDouble typed = form.decimal(CHLORIDE, "places.tank.chloride.what");
+        if (typed.isPresent() && !(typed.getAsDouble() >= 0 && typed.getAsDouble() <= 2000)) {
+            form.refuse(CHLORIDE, "places.tank.wrongChloride");
         }
         return typed;
     }
 
-    private static String oneOf(FormInput form, String name, List<String> allowed, String sentence) {
+    private static String oneOf(FormInput form, String name, List<String> allowed, String key) {
         String value = form.text(name);
         if (!allowed.contains(value)) {
-            form.refuse(name, sentence);
+            form.refuse(name, key);
         }
         return value;
     }
@@ -204,20 +210,9 @@ final class TankForm {
         return List.of(new Option(FAHRENHEIT, "°F"), new Option("Cel", "°C"));
     }
 
-    private static List<Option> filterOptions() {
-        return FILTERS.stream().map(kind -> new Option(kind, filterWords(kind))).toList();
-    }
-
-    static String filterWords(String kind) {
-        return switch (kind) {
-            case "hang_on" -> "hang-on-back";
-            case "other" -> "another kind";
-            default -> kind;
-        };
-    }
-
-    private static List<Option> disinfectantOptions() {
-        return with(DISINFECTANTS, UNKNOWN).stream().map(word -> new Option(word, word)).toList();
+    /** Key of what a kind of filter is called. */
+    static String filterName(String kind) {
+        return "places.filter." + (kind.equals("other") ? "another" : kind);
     }
 
     private static List<String> with(List<String> words, String last) {
@@ -230,21 +225,21 @@ final class TankForm {
         return value.isPresent() ? TypedNumber.text(value.getAsDouble(), 1) : "";
     }
 
-    private static Map<String, String> labels() {
-        Map<String, String> labels = new LinkedHashMap<>();
-        labels.put(ROOM, "Room");
-        labels.put(VOLUME, "Water volume");
-        labels.put(VOLUME_UNIT, "Volume in");
-        labels.put(SET_POINT, "Chiller set to");
-        labels.put(SET_POINT_UNIT, "Chiller set in");
-        labels.put(FILTER, "Filter");
-        labels.put(FILTER_STARTED, "Filter started on");
-        labels.put(KIT, "Test kit");
-        labels.put(THERMOMETER, "Thermometer read in");
-        labels.put(ALKALINITY, "Alkalinity");
-        labels.put(ALKALINITY_UNIT, "Alkalinity in");
-        labels.put(CHLORIDE, "Chloride");
-        labels.put(DISINFECTANT, "Disinfectant");
+    private static Map<String, Saying> labels() {
+        Map<String, Saying> labels = new LinkedHashMap<>();
+        labels.put(ROOM, Saying.of("places.room"));
+        labels.put(VOLUME, Saying.of("places.tank.volume"));
+        labels.put(VOLUME_UNIT, Saying.of("places.tank.volumeIn"));
+        labels.put(SET_POINT, Saying.of("places.tank.chiller"));
+        labels.put(SET_POINT_UNIT, Saying.of("places.tank.chillerIn"));
+        labels.put(FILTER, Saying.of("places.tank.filter"));
+        labels.put(FILTER_STARTED, Saying.of("places.tank.filterStarted"));
+        labels.put(KIT, Saying.of("places.tank.kit"));
+        labels.put(THERMOMETER, Saying.of("places.tank.thermometer"));
+        labels.put(ALKALINITY, Saying.of("places.tank.alkalinity"));
+        labels.put(ALKALINITY_UNIT, Saying.of("places.tank.alkalinityIn"));
+        labels.put(CHLORIDE, Saying.of("places.tank.chloride"));
+        labels.put(DISINFECTANT, Saying.of("places.tank.disinfectant"));
         return labels;
     }
 }

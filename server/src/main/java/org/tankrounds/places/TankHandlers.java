@@ -44,7 +44,7 @@ public final class TankHandlers {
                 tx -> reads.schools().get(tx, caller.chapterId(), ctx.pathParam("school")));
         String room = new RoomChoice(school.code(), String.valueOf(ctx.queryParam("room"))).value();
         String kit = transactions.inChapter(caller.chapterId(), tx -> reads.usualKit(tx, caller.chapterId()));
-        show(ctx, Optional.empty(), FormInput.showing(TankForm.blank(room, kit)), List.of());
+        show(ctx, Optional.empty(), FormInput.showing(ctx, TankForm.blank(room, kit)), List.of());
     }
 
     public void create(Context ctx) {
@@ -71,7 +71,7 @@ public final class TankHandlers {
         Tank tank = load(ctx);
         String kit = transactions.inChapter(caller.chapterId(),
                 tx -> reads.kits().get(tx, caller.chapterId(), tank.kitId()).name());
-        show(ctx, Optional.of(tank), FormInput.showing(TankForm.textOf(tank, kit)), List.of());
+        show(ctx, Optional.of(tank), FormInput.showing(ctx, TankForm.textOf(tank, kit)), List.of());
     }
 
     public void update(Context ctx) {
@@ -133,10 +133,10 @@ public final class TankHandlers {
         OptionalInt room = reads.classroom(tx, chapterId, typed.room());
         Optional<Kit> kit = reads.kits().find(tx, chapterId, typed.kit());
         if (room.isEmpty()) {
-            form.refuse(TankForm.ROOM, "That room is not there any more; choose another, or add it first.");
+            form.refuse(TankForm.ROOM, "places.tank.roomGone");
         }
         if (kit.isEmpty()) {
-            form.refuse(TankForm.KIT, "That kit is not there any more; choose another, or add it first.");
+            form.refuse(TankForm.KIT, "places.tank.kitGone");
         }
         return !form.ok() ? Optional.empty() : Optional.of(new TankEdits.Details(
                 room.getAsInt(), kit.get().kitId(), typed.volumeL(), typed.chillerSetPointC(), typed.filterKind(),
@@ -162,22 +162,23 @@ public final class TankHandlers {
         List<Option> kits = transactions.inChapter(chapterId, tx -> reads.kits().list(tx, chapterId).stream()
                 .map(kit -> new Option(kit.name(), kit.name()))
                 .toList());
-        String title = tank.map(known -> known.school() + ", " + known.classroom()).orElse("Add a tank");
-        String lead = tank.map(known -> "Tank " + known.code()
-                + ": this code stands on cards and in files, and never changes.").orElse("");
+        String heading = tank.map(known -> known.school() + ", " + known.classroom())
+                .orElseGet(() -> form.say("places.tank.add"));
+        String lead = tank.map(known -> form.say("places.tank.code", known.code())).orElse("");
         String action = tank.map(Addresses::tank)
                 .orElseGet(() -> "/places/schools/" + ctx.pathParam("school") + "/tanks");
-        pages.show(ctx, "form-page", new FormPage(title, List.of(Trails.PLACES), lead, action,
-                tank.isPresent() ? "Save" : "Add this tank", form.shown(), TankForm.groups(form, rooms, kits), clashes,
-                tank.map(TankHandlers::acts).orElse(List.of())));
+        pages.show(ctx, "form-page", new FormPage(
+                form.titled(heading), heading, List.of(Trails.places(form)), lead, action,
+                form.say(tank.isPresent() ? "frame.form.save" : "places.tank.addThis"), form.shown(),
+                TankForm.groups(form, rooms, kits), clashes,
+                tank.map(known -> List.of(act(form, known))).orElse(List.of())));
     }
 
-    private static List<Act> acts(Tank tank) {
+    private static Act act(FormInput form, Tank tank) {
         return tank.retiredAt().isPresent()
-                ? List.of(new Act("Put this tank back in use", "It goes back on the rounds.",
-                        Addresses.tank(tank) + "/return", "Put it back in use"))
-                : List.of(new Act("Retire this tank", "It leaves the rounds. Its readings, lots and figures stay, "
-                        + "and it can be put back in use at any time.",
-                        Addresses.tank(tank) + "/retirement", "Retire this tank"));
+                ? new Act(form.say("places.tank.return"), form.say("places.tank.return.what"),
+                        Addresses.tank(tank) + "/return", form.say("places.tank.return.do"))
+                : new Act(form.say("places.tank.retire"), form.say("places.tank.retire.what"),
+                        Addresses.tank(tank) + "/retirement", form.say("places.tank.retire"));
     }
 }

@@ -1,11 +1,17 @@
 package org.tankrounds.places;
 
 import org.tankrounds.pages.FormPage.Link;
+import org.tankrounds.web.FormInput;
 
 /** Where the pages of places stand. */
 final class Trails {
-    static final Link PLACES = new Link("Places", "/places");
-    static final Link KITS = new Link("Kits", "/places/kits");
-
     private Trails() {}
+
+    static Link places(FormInput form) {
+        return new Link(form.say("frame.places"), "/places");
+    }
+
+    static Link kits(FormInput form) {
+        return new Link(form.say("places.kits"), "/places/kits");
+    }
 }

@@ -18,6 +18,7 @@ import org.tankrounds.pages.FormField.Option;
 import org.tankrounds.pages.FormPage.Group;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.TypedNumber;
+import org.tankrounds.words.Saying;
 
 /** A lot's form, on the school's clock. */
 final class LotForm {
@@ -29,7 +30,7 @@ final class LotForm {
     static final String SUPPLIER = "supplier";
     static final String CERTIFICATE = "certificate";
     static final String FIRST_FEEDING = "first_feeding_on";
-    static final Map<String, String> LABELS = labels();
+    static final Map<String, Saying> LABELS = labels();
 
     private static final String CELSIUS_DAYS = "Cel.d";
     private static final String FAHRENHEIT_DAYS = "degF.d";
@@ -69,7 +70,7 @@ final class LotForm {
         OptionalDouble units = thermalUnitsC(form);
         Optional<String> supplier = form.optional(SUPPLIER, 120);
         Optional<String> certificate = form.optional(CERTIFICATE, 80);
-        Optional<LocalDate> feeding = form.day(FIRST_FEEDING, "The day of first feeding");
+        Optional<LocalDate> feeding = form.day(FIRST_FEEDING, "season.feeding.what");
         if (feeding.isPresent()) {
             checkFeeding(form, feeding.get(), day, season, today);
         }
@@ -80,48 +81,50 @@ final class LotForm {
     }
 
     static List<Group> groups(FormInput form, Season season, ZoneId zone) {
-        return List.of(
-                new Group("What came", "", List.of(
-                        List.of(form.numberBox(EGGS, "Eggs received", "")
-                                .withHint("As the supplier counted them.")),
-                        List.of(form.dayBox(DAY, "Received on")
-                                        .withHint("Within the season, " + season.details().startsOn() + " to "
-                                                + season.details().endsOn() + "."),
-                                form.textBox(TIME, "Received at").withType("time", "off")
-                                        .withHint("School's clock (" + zone.getId().replace('_', ' ') + "). Noon if "
-                                                + "empty.")))),
-                new Group("How far they had come", "Degree-days: for each day since fertilisation, add the water's "
-                        + "degrees above freezing. 20 days at 9 °C make 180 °C-days. The supplier's slip usually says.",
-                        List.of(List.of(
-                                form.numberBox(UNITS, "Degree-days on arrival (optional)", "")
-                                        .withHint("Unknown counts as 180 °C-days."),
-                                form.choice(UNITS_IN, "Counted in", List.of(
-                                        new Option(CELSIUS_DAYS, "°C-days"),
-                                        new Option(FAHRENHEIT_DAYS, "°F-days (degrees above 32)")))),
-                        List.of(form.dayBox(FIRST_FEEDING, "First feeding seen on (optional)")
-                                .withHint("When most swim up and take food. Until then it is taken at 480 °C-days; "
-                                        + "the limits for the water change there.")))),
-                new Group("Papers", "", List.of(
-                        List.of(form.textBox(SUPPLIER, "Supplier (optional)")),
-                        List.of(form.textBox(CERTIFICATE, "Health certificate number (optional)")))));
+        return List.of(whatCame(form, season.details(), zone), howFar(form), papers(form));
+    }
+
+    private static Group whatCame(FormInput form, Season.Details season, ZoneId zone) {
+        return new Group(form.say("season.eggs.what"), "", List.of(
+                List.of(form.numberBox(EGGS, "season.eggs", "").withHint(form.say("season.eggs.hint"))),
+                List.of(form.dayBox(DAY, "season.received").withHint(form.say(
+                                "season.received.hint", form.date(season.startsOn()), form.date(season.endsOn()))),
+                        form.textBox(TIME, "season.time").withType("time", "off")
+                                .withHint(form.say("season.time.hint", zone.getId().replace('_', ' '))))));
+    }
+
+    private static Group howFar(FormInput form) {
+        return new Group(form.say("season.units.group"), form.say("season.units.note"), List.of(
+                List.of(form.optional(form.numberBox(UNITS, "season.units", ""))
+                                .withHint(form.say("season.units.hint")),
+                        form.choice(UNITS_IN, "season.unitsIn", List.of(
+                                new Option(CELSIUS_DAYS, form.say("season.unitsIn.celsius")),
+                                new Option(FAHRENHEIT_DAYS, form.say("season.unitsIn.fahrenheit"))))),
+                List.of(form.optional(form.dayBox(FIRST_FEEDING, "season.feeding"))
+                        .withHint(form.say("season.feeding.hint")))));
+    }
+
+    private static Group papers(FormInput form) {
+        return new Group(form.say("season.papers"), "", List.of(
+                List.of(form.optional(form.textBox(SUPPLIER, "season.supplier"))),
+                List.of(form.optional(form.textBox(CERTIFICATE, "season.certificate")))));
     }
 
     private static int eggs(FormInput form) {
-        OptionalInt eggs = TypedNumber.whole(form.required(EGGS, 20, "Give the number of eggs."));
+        OptionalInt eggs = TypedNumber.whole(form.required(EGGS, 20, "season.eggs.none"));
         if (eggs.isEmpty() || eggs.getAsInt() < 1 || eggs.getAsInt() > MOST_EGGS) {
-            form.refuse(EGGS, "Eggs received are a whole number from 1 to 100,000.");
+            form.refuse(EGGS, "season.eggs.wrong");
         }
         return eggs.orElse(0);
     }
 
     private static Optional<LocalDate> receivedOn(FormInput form, Season.Details season) {
         if (form.text(DAY).isEmpty()) {
-            form.refuse(DAY, "Give the day on which the eggs came.");
+            form.refuse(DAY, "season.received.none");
         }
-        Optional<LocalDate> day = form.day(DAY, "The day");
+        Optional<LocalDate> day = form.day(DAY, "season.received.what");
         if (day.isPresent() && !season.holds(day.get())) {
-            form.refuse(DAY, "The eggs can have come within the season, from " + season.startsOn() + " to "
-                    + season.endsOn() + "; otherwise change the season's days first.");
+            form.refuse(DAY, "season.received.outside", form.date(season.startsOn()), form.date(season.endsOn()));
         }
         return day;
     }
@@ -131,12 +134,12 @@ final class LotForm {
             LocalTime time = form.text(TIME).isEmpty() ? LocalTime.NOON : LocalTime.parse(form.text(TIME));
             LocalDateTime local = day.atTime(time.truncatedTo(ChronoUnit.MINUTES));
             if (zone.getRules().getValidOffsets(local).isEmpty()) {
-                form.refuse(TIME, "There was no " + CLOCK.format(local) + " on that day: the clocks went forward.");
+                form.refuse(TIME, "season.time.skipped", CLOCK.format(local));
                 return Optional.empty();
             }
             return Optional.of(local.atZone(zone).toInstant());
         } catch (DateTimeException e) {
-            form.refuse(TIME, "The time is \"" + form.text(TIME) + "\"; write it such as 14:05, or leave it empty.");
+            form.refuse(TIME, "season.time.wrong", form.text(TIME));
             return Optional.empty();
         }
     }
@@ -144,15 +147,15 @@ final class LotForm {
     private static OptionalDouble thermalUnitsC(FormInput form) {
         String in = form.text(UNITS_IN);
         if (!in.equals(CELSIUS_DAYS) && !in.equals(FAHRENHEIT_DAYS)) {
-            form.refuse(UNITS_IN, "Choose °C-days or °F-days.");
+            form.refuse(UNITS_IN, "season.unitsIn.none");
         }
-        OptionalDouble typed = form.decimal(UNITS, "The number of degree-days");
+        OptionalDouble typed = form.decimal(UNITS, "season.units.what");
         if (typed.isEmpty()) {
             return typed;
         }
         double unitsC = typed.getAsDouble() / (in.equals(FAHRENHEIT_DAYS) ? F_DAYS_PER_C_DAY : 1);
         if (!(unitsC >= 0 && unitsC <= MOST_C_DAYS)) {
-            form.refuse(UNITS, "Degree-days on arrival can be from 0 to 1000 °C-days, which is 1800 °F-days.");
+            form.refuse(UNITS, "season.units.wrong");
         }
         return OptionalDouble.of(unitsC);
     }
@@ -160,25 +163,25 @@ final class LotForm {
     private static void checkFeeding(FormInput form, LocalDate feeding, Optional<LocalDate> received,
             Season.Details season, LocalDate today) {
         if (received.isPresent() && feeding.isBefore(received.get())) {
-            form.refuse(FIRST_FEEDING, "They cannot have fed before they came, on " + received.get() + ".");
+            form.refuse(FIRST_FEEDING, "season.feeding.beforeEggs", form.date(received.get()));
         } else if (feeding.isAfter(today)) {
-            form.refuse(FIRST_FEEDING, "That day is still to come; leave it empty until the class has seen them feed.");
+            form.refuse(FIRST_FEEDING, "season.feeding.ahead");
         } else if (!season.holds(feeding)) {
-            form.refuse(FIRST_FEEDING, "The day of first feeding can be within the season, from " + season.startsOn()
-                    + " to " + season.endsOn() + ".");
+            form.refuse(FIRST_FEEDING, "season.feeding.outside",
+                    form.date(season.startsOn()), form.date(season.endsOn()));
         }
     }
 
-    private static Map<String, String> labels() {
-        Map<String, String> labels = new LinkedHashMap<>();
-        labels.put(EGGS, "Eggs received");
-        labels.put(DAY, "Received on");
-        labels.put(TIME, "Received at");
-        labels.put(UNITS, "Degree-days on arrival");
-        labels.put(UNITS_IN, "Counted in");
-        labels.put(FIRST_FEEDING, "First feeding seen on");
-        labels.put(SUPPLIER, "Supplier");
-        labels.put(CERTIFICATE, "Health certificate number");
+    private static Map<String, Saying> labels() {
+        Map<String, Saying> labels = new LinkedHashMap<>();
+        labels.put(EGGS, Saying.of("season.eggs"));
+        labels.put(DAY, Saying.of("season.received"));
+        labels.put(TIME, Saying.of("season.time"));
+        labels.put(UNITS, Saying.of("season.units"));
+        labels.put(UNITS_IN, Saying.of("season.unitsIn"));
+        labels.put(FIRST_FEEDING, Saying.of("season.feeding"));
+        labels.put(SUPPLIER, Saying.of("season.supplier"));
+        labels.put(CERTIFICATE, Saying.of("season.certificate"));
         return labels;
     }
 }

@@ -44,7 +44,7 @@ public final class LotHandlers {
     }
 
     public void showNew(Context ctx) {
-        show(ctx, load(ctx), FormInput.showing(LotForm.blank()), List.of());
+        show(ctx, load(ctx), FormInput.showing(ctx, LotForm.blank()), List.of());
     }
 
     public void create(Context ctx) {
@@ -68,7 +68,7 @@ public final class LotHandlers {
         Where where = load(ctx);
         int chapterId = Caller.of(ctx).chapterId();
         Lot lot = transactions.inChapter(chapterId, tx -> lot(tx, ctx, where));
-        show(ctx, where, FormInput.showing(LotForm.textOf(lot, where.tank().zone())), List.of());
+        show(ctx, where, FormInput.showing(ctx, LotForm.textOf(lot, where.tank().zone())), List.of());
     }
 
     public void update(Context ctx) {
@@ -129,12 +129,13 @@ public final class LotHandlers {
     private void show(Context ctx, Where where, FormInput form, List<FormPage.Clash> clashes) {
         boolean isNew = !ctx.pathParamMap().containsKey("lot");
         String tank = where.tank().school() + ", " + where.tank().classroom();
+        String heading = form.say(isNew ? "season.eggsFor" : "season.eggsOf", tank);
+        FormPage.Link season = new FormPage.Link(
+                form.say("season.named", where.season().name()), "/season/" + where.season().code());
         pages.show(ctx, "form-page", new FormPage(
-                (isNew ? "Eggs for " : "Eggs of ") + tank,
-                List.of(new FormPage.Link("Season " + where.season().name(), "/season/" + where.season().code())),
-                "Tank " + where.tank().code() + ". A second delivery is a lot of its own.",
+                form.titled(heading), heading, List.of(season), form.say("season.eggs.lead", where.tank().code()),
                 where.lots() + (isNew ? "" : "/" + ctx.pathParam("lot")),
-                isNew ? "Add these eggs" : "Save", form.shown(),
+                form.say(isNew ? "season.eggs.add" : "frame.form.save"), form.shown(),
                 LotForm.groups(form, where.season(), where.tank().zone()), clashes, List.of()));
     }
 }

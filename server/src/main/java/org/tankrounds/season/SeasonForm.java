@@ -7,13 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import org.tankrounds.pages.FormPage.Group;
 import org.tankrounds.web.FormInput;
+import org.tankrounds.words.Saying;
 
 /** A season's form. */
 final class SeasonForm {
     static final String NAME = "name";
     static final String STARTS = "starts_on";
     static final String ENDS = "ends_on";
-    static final Map<String, String> LABELS = labels();
+    static final Map<String, Saying> LABELS = labels();
 
     private static final int LONGEST_DAYS = 400;
     private static final int FIRST_YEAR = 2000;
@@ -30,15 +31,14 @@ final class SeasonForm {
     }
 
     static Optional<Season.Details> parse(FormInput form) {
-        String name = form.required(NAME, 60, "Give the season a name, such as 2026-27.");
-        Optional<LocalDate> starts = day(form, STARTS, "The first day");
-        Optional<LocalDate> ends = day(form, ENDS, "The last day");
+        String name = form.required(NAME, 60, "season.noName");
+        Optional<LocalDate> starts = day(form, STARTS, "season.starts.what", "season.starts.none");
+        Optional<LocalDate> ends = day(form, ENDS, "season.ends.what", "season.ends.none");
         if (starts.isPresent() && ends.isPresent()) {
             if (!ends.get().isAfter(starts.get())) {
-                form.refuse(ENDS, "The last day must come after the first, " + starts.get() + ".");
+                form.refuse(ENDS, "season.endsFirst", form.date(starts.get()));
             } else if (ends.get().isAfter(starts.get().plusDays(LONGEST_DAYS))) {
-                form.refuse(ENDS, "A season can have up to " + LONGEST_DAYS + " days; this one would end after "
-                        + starts.get().plusDays(LONGEST_DAYS) + ".");
+                form.refuse(ENDS, "season.tooLong", LONGEST_DAYS, form.date(starts.get().plusDays(LONGEST_DAYS)));
             }
         }
         return form.ok()
@@ -47,19 +47,19 @@ final class SeasonForm {
     }
 
     static List<Group> groups(FormInput form) {
-        return List.of(new Group("The season", "", List.of(
-                List.of(form.textBox(NAME, "Name").withHint("Such as 2026-27.")),
-                List.of(form.dayBox(STARTS, "First day").withHint("Before the eggs come: filters start earlier."),
-                        form.dayBox(ENDS, "Last day").withHint("After the release.")))));
+        return List.of(new Group(form.say("season.group"), "", List.of(
+                List.of(form.textBox(NAME, "season.name").withHint(form.say("season.name.hint"))),
+                List.of(form.dayBox(STARTS, "season.starts").withHint(form.say("season.starts.hint")),
+                        form.dayBox(ENDS, "season.ends").withHint(form.say("season.ends.hint"))))));
     }
 
-    private static Optional<LocalDate> day(FormInput form, String name, String what) {
+    private static Optional<LocalDate> day(FormInput form, String name, String what, String missing) {
         if (form.text(name).isEmpty()) {
-            form.refuse(name, what + " is missing; write it such as 2026-10-12.");
+            form.refuse(name, missing);
         }
         Optional<LocalDate> day = form.day(name, what);
         if (day.isPresent() && (day.get().getYear() < FIRST_YEAR || day.get().getYear() > LAST_YEAR)) {
-            form.refuse(name, what + " can be in the years " + FIRST_YEAR + " to " + LAST_YEAR + ".");
+            form.refuse(name, "season.wrongYear", Saying.of(what), FIRST_YEAR, LAST_YEAR);
         }
         return day;
     }
@@ -72,11 +72,11 @@ final class SeasonForm {
         return text;
     }
 
-    private static Map<String, String> labels() {
-        Map<String, String> labels = new LinkedHashMap<>();
-        labels.put(NAME, "Name");
-        labels.put(STARTS, "First day");
-        labels.put(ENDS, "Last day");
+    private static Map<String, Saying> labels() {
+        Map<String, Saying> labels = new LinkedHashMap<>();
+        labels.put(NAME, Saying.of("season.name"));
+        labels.put(STARTS, Saying.of("season.starts"));
+        labels.put(ENDS, Saying.of("season.ends"));
         return labels;
     }
 }

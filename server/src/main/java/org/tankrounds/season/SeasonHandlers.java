@@ -15,11 +15,11 @@ import org.tankrounds.web.Caller;
 import org.tankrounds.web.Clashes;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.Pages;
+import org.tankrounds.web.Speech;
 
 /** The season's page, and adding and editing seasons. */
 public final class SeasonHandlers {
-    private static final FormPage.Link UP = new FormPage.Link("Season", "/season");
-    private static final String TAKEN = "There is a season with this name already; give each its own.";
+    private static final String TAKEN = "season.taken";
 
     private final Transactions transactions;
     private final SeasonReads reads;
@@ -51,7 +51,7 @@ public final class SeasonHandlers {
     }
 
     public void showNew(Context ctx) {
-        showForm(ctx, Optional.empty(), FormInput.showing(SeasonForm.blank()), List.of());
+        showForm(ctx, Optional.empty(), FormInput.showing(ctx, SeasonForm.blank()), List.of());
     }
 
     public void create(Context ctx) {
@@ -72,7 +72,7 @@ public final class SeasonHandlers {
 
     public void showEdit(Context ctx) {
         Season season = load(ctx);
-        showForm(ctx, Optional.of(season), FormInput.showing(SeasonForm.textOf(season.details())), List.of());
+        showForm(ctx, Optional.of(season), FormInput.showing(ctx, SeasonForm.textOf(season.details())), List.of());
     }
 
     public void update(Context ctx) {
@@ -111,9 +111,8 @@ public final class SeasonHandlers {
         reads.seasons().list(tx, chapterId).stream()
                 .filter(other -> other.seasonId() != itself && other.details().overlaps(details))
                 .findFirst()
-                .ifPresent(other -> form.refuse(SeasonForm.STARTS, "These days overlap with the season " + other.name()
-                        + ", " + other.details().startsOn() + " to " + other.details().endsOn()
-                        + "; choose days that belong to one season only."));
+                .ifPresent(other -> form.refuse(SeasonForm.STARTS, "season.overlaps", other.name(),
+                        form.date(other.details().startsOn()), form.date(other.details().endsOn())));
     }
 
     private void refuseLotsOutside(DSLContext tx, int chapterId, FormInput form, Season changed) {
@@ -123,8 +122,7 @@ public final class SeasonHandlers {
                         .orElse(false))
                 .count();
         if (outside > 0) {
-            form.refuse(SeasonForm.STARTS, outside + (outside == 1 ? " lot" : " lots")
-                    + " of eggs came outside these days; choose days that hold them.");
+            form.refuse(SeasonForm.STARTS, "season.lotsOutside", outside);
         }
     }
 
@@ -141,18 +139,21 @@ public final class SeasonHandlers {
     private void showPage(Context ctx, List<Season> seasons, Optional<Season> shown) {
         int chapterId = Caller.of(ctx).chapterId();
         Instant now = clock.instant();
+        Speech speech = Speech.of(ctx);
         SeasonPage page = shown
                 .map(season -> transactions.inChapter(chapterId,
-                        tx -> new SeasonPageMaker(reads, tx, chapterId, now).page(season, seasons)))
-                .orElseGet(SeasonPageMaker::empty);
+                        tx -> new SeasonPageMaker(reads, tx, chapterId, now, speech).page(season, seasons)))
+                .orElseGet(() -> SeasonPageMaker.empty(speech));
         pages.show(ctx, "season/season", page);
     }
 
     private void showForm(Context ctx, Optional<Season> season, FormInput form, List<FormPage.Clash> clashes) {
+        String heading = season.map(known -> form.say("season.named", known.name()))
+                .orElseGet(() -> form.say("season.add"));
         pages.show(ctx, "form-page", new FormPage(
-                season.map(known -> "Season " + known.name()).orElse("Add a season"), List.of(UP), "",
+                form.titled(heading), heading, List.of(new FormPage.Link(form.say("frame.season"), "/season")), "",
                 "/season" + season.map(known -> "/" + known.code()).orElse(""),
-                season.isPresent() ? "Save" : "Add this season", form.shown(), SeasonForm.groups(form), clashes,
-                List.of()));
+                form.say(season.isPresent() ? "frame.form.save" : "season.addThis"), form.shown(),
+                SeasonForm.groups(form), clashes, List.of()));
     }
 }

@@ -1,41 +1,38 @@
 package org.tankrounds.season;
 
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.tankrounds.belief.Observation;
-import org.tankrounds.fish.Stage;
 import org.tankrounds.pages.SeasonPage;
 import org.tankrounds.places.Tank;
+import org.tankrounds.web.Speech;
 import org.tankrounds.web.TypedNumber;
 
 /** From a season's lots and counts to the words and numbers of its page. */
 final class SeasonPageMaker {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
-    private static final DateTimeFormatter DAY_OF_YEAR = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
-
     private final SeasonReads reads;
     private final DSLContext tx;
     private final int chapterId;
     private final Instant now;
+    private final Speech speech;
 
-    SeasonPageMaker(SeasonReads reads, DSLContext tx, int chapterId, Instant now) {
+    SeasonPageMaker(SeasonReads reads, DSLContext tx, int chapterId, Instant now, Speech speech) {
         this.reads = reads;
         this.tx = tx;
         this.chapterId = chapterId;
         this.now = now;
+        this.speech = speech;
     }
 
-    static SeasonPage empty() {
-        return new SeasonPage("Add the first season", "", "", "", List.of(), List.of());
+    static SeasonPage empty(Speech speech) {
+        return new SeasonPage(speech.say("season.first"), "", "", "", List.of(), List.of());
     }
 
     SeasonPage page(Season season, List<Season> seasons) {
@@ -63,7 +60,7 @@ final class SeasonPageMaker {
         return LotHistory.of(tank, lots, seen, now);
     }
 
-    private static SeasonPage.Row row(Season season, Tank tank, List<Lot> lots, LotHistory history) {
+    private SeasonPage.Row row(Season season, Tank tank, List<Lot> lots, LotHistory history) {
         String base = "/season/" + season.code() + "/tanks/" + tank.code() + "/lots";
         Ledger ledger = history.ledger();
         List<SeasonPage.LotLine> lines = new ArrayList<>();
@@ -76,52 +73,50 @@ final class SeasonPageMaker {
         return new SeasonPage.Row(tank.school(), tank.classroom(), tank.code(), lines,
                 counted ? Integer.toString(ledger.dead()) : "",
                 counted ? Integer.toString(ledger.alive()) : "",
-                ledger.unexplained() == 0 ? "" : "unexplained \u2212" + -ledger.unexplained(),
+                ledger.unexplained() == 0 ? "" : speech.say("season.unexplained", "\u2212" + -ledger.unexplained()),
                 stage(tank, history), base + "/new");
     }
 
-    private static SeasonPage.LotLine line(Lot lot, Tank tank, String edit) {
+    private SeasonPage.LotLine line(Lot lot, Tank tank, String edit) {
         String units = lot.thermalUnitsC().isPresent()
-                ? TypedNumber.text(lot.thermalUnitsC().getAsDouble(), 0) + " °C-days"
-                : "degree-days unknown";
-        String papers = String.join(", ", Stream.of(
-                        lot.supplier().orElse(""), lot.certificate().map(number -> "certificate " + number).orElse(""))
-                .filter(part -> !part.isEmpty())
-                .toList());
-        return new SeasonPage.LotLine(lot.eggs() + " eggs", DAY.format(lot.receivedAt().atZone(tank.zone())), units,
-                papers.isEmpty() ? "papers not written down" : papers, edit);
+                ? units(lot.thermalUnitsC().getAsDouble()) : speech.say("season.lot.unitsUnknown");
+        String papers = Stream.of(lot.supplier(),
+                        lot.certificate().map(number -> speech.say("season.lot.certificate", number)))
+                .flatMap(Optional::stream).collect(Collectors.joining(", "));
+        return new SeasonPage.LotLine(speech.say("season.lot.eggs", lot.eggs(), day(lot.receivedAt(), tank)), units,
+                papers.isEmpty() ? speech.say("season.lot.noPapers") : papers, edit);
     }
 
-    private static String stage(Tank tank, LotHistory history) {
+    private String stage(Tank tank, LotHistory history) {
         return history.developmentAt(history.asOf()).map(development -> {
-            Stage stage = development.stageAt(history.asOf());
-            String units = TypedNumber.text(development.thermalUnitsC(), 0) + " °C-days";
-            return switch (stage) {
-                case EGG -> "eggs, " + units + "; hatch about " + day(development.hatchAt(), tank);
-                case SAC_FRY -> "sac fry, " + units + "; first feeding about "
-                        + day(development.firstFeedingAt(), tank);
-                case FEEDING -> "feeding since " + day(development.firstFeedingAt(), tank) + ", " + units;
+            String units = units(development.thermalUnitsC());
+            return switch (development.stageAt(history.asOf())) {
+                case EGG -> speech.say("season.stage.eggs", units, day(development.hatchAt(), tank));
+                case SAC_FRY -> speech.say("season.stage.sacFry", units, day(development.firstFeedingAt(), tank));
+                case FEEDING -> speech.say("season.stage.feeding", units, day(development.firstFeedingAt(), tank));
             };
         }).orElse("");
     }
 
-    private static String day(Instant at, Tank tank) {
-        return DAY.format(at.atZone(tank.zone()));
+    private String units(double thermalUnitsC) {
+        return speech.say("season.lot.units", TypedNumber.text(thermalUnitsC, 0));
     }
 
-    private static String title(Season season, Ledger total) {
-        if (total.received() == 0) {
-            return "Season " + season.name() + ": no eggs yet";
-        }
-        return "Season " + season.name() + ": " + total.alive() + " of " + total.received() + " alive by count";
+    private String day(Instant at, Tank tank) {
+        return speech.written("time.pattern.shortDate", at.atZone(tank.zone()));
     }
 
-    private static String period(Season season) {
-        LocalDate from = season.details().startsOn();
-        return DAY_OF_YEAR.format(from) + " to " + DAY_OF_YEAR.format(season.details().endsOn());
+    private String title(Season season, Ledger total) {
+        return total.received() == 0 ? speech.say("season.title.noEggs", season.name())
+                : speech.say("season.title", season.name(), total.alive(), total.received());
     }
 
-    private static List<SeasonPage.Other> others(Season shown, List<Season> seasons) {
+    private String period(Season season) {
+        return speech.say("season.period", speech.written("time.pattern.dateAndYear", season.details().startsOn()),
+                speech.written("time.pattern.dateAndYear", season.details().endsOn()));
+    }
+
+    private List<SeasonPage.Other> others(Season shown, List<Season> seasons) {
         return seasons.stream()
                 .filter(season -> season.seasonId() != shown.seasonId())
                 .map(season -> new SeasonPage.Other(season.name(), period(season), "/season/" + season.code()))

@@ -6,26 +6,20 @@ package org.tankrounds.summary;
  * @see LimitDays for how
  */
 enum Series {
-    TEMPERATURE("Temperature", "temperature", "°C", "deg_c", 2),
-    UN_IONISED_AMMONIA("Un-ionised ammonia", "un_ionised_ammonia", "mg/L as NH3", "mg_l_as_nh3", 5),
-    NITRITE("Nitrite", "nitrite", "mg/L as N", "mg_l_as_n", 4);
+    TEMPERATURE("temperature", "°C", "deg_c", 2),
+    UN_IONISED_AMMONIA("un_ionised_ammonia", "mg/L as NH3", "mg_l_as_nh3", 5),
+    NITRITE("nitrite", "mg/L as N", "mg_l_as_n", 4);
 
-    private final String title;
     private final String code;
     private final String unit;
     private final String unitInColumns;
     private final int decimals;
 
-    Series(String title, String code, String unit, String unitInColumns, int decimals) {
-        this.title = title;
+    Series(String code, String unit, String unitInColumns, int decimals) {
         this.code = code;
         this.unit = unit;
         this.unitInColumns = unitInColumns;
         this.decimals = decimals;
-    }
-
-    String title() {
-        return title;
     }
 
     /** In column names and JSON. */
@@ -33,6 +27,7 @@ enum Series {
         return code;
     }
 
+    /** For scripts. */
     String unit() {
         return unit;
     }

@@ -3,6 +3,7 @@ package org.tankrounds.summary;
 import java.time.Clock;
 import java.util.Optional;
 import org.jooq.DSLContext;
+import org.tankrounds.web.Speech;
 
 /** A season's summary as a file of one of the formats. */
 public final class SummaryFiles {
@@ -21,19 +22,20 @@ public final class SummaryFiles {
 
     /** Empty where the chapter has no such season. */
     public Optional<byte[]> find(DSLContext tx, int chapterId, String season, SummaryFormat format) {
-        return reads.find(tx, chapterId, season).map(summary -> write(summary, format));
+        return reads.find(tx, chapterId, season).map(summary -> write(summary, format, Speech.PLAIN));
     }
 
-    byte[] write(SeasonSummary summary, SummaryFormat format) {
+    /** @param speech of whoever reads what is printed; the other formats are English for everybody */
+    byte[] write(SeasonSummary summary, SummaryFormat format, Speech speech) {
         return switch (format) {
             case JSON -> SummaryJson.write(summary);
             case CSV -> SummaryCsv.write(summary);
             case XLSX -> SummaryWorkbook.write(summary, version, clock.instant());
-            case PDF -> paper.write(new SummaryPageMaker(summary, version, clock.instant()).page());
+            case PDF -> paper.write(pageMaker(summary, speech).page(), speech.language());
         };
     }
 
-    SummaryPageMaker pageMaker(SeasonSummary summary) {
-        return new SummaryPageMaker(summary, version, clock.instant());
+    SummaryPageMaker pageMaker(SeasonSummary summary, Speech speech) {
+        return new SummaryPageMaker(summary, version, clock.instant(), speech);
     }
 }

@@ -11,6 +11,7 @@ import org.tankrounds.web.Caller;
 import org.tankrounds.web.NotFoundException;
 import org.tankrounds.web.Pages;
 import org.tankrounds.web.RefusedException;
+import org.tankrounds.web.Speech;
 
 /** The season summary: a page, its files, and the same for scripts. */
 public final class SummaryHandlers {
@@ -27,7 +28,7 @@ public final class SummaryHandlers {
     }
 
     public void showPage(Context ctx) {
-        SummaryPage page = files.pageMaker(load(ctx)).page();
+        SummaryPage page = files.pageMaker(load(ctx), Speech.of(ctx)).page();
         pages.show(ctx, "summary/summary", page);
     }
 
@@ -64,7 +65,7 @@ public final class SummaryHandlers {
             ctx.header("Content-Disposition", "attachment; filename=\"season-summary-"
                     + summary.heading().seasonCode() + "." + format.extension() + "\"");
         }
-        ctx.contentType(format.contentType()).result(files.write(summary, format));
+        ctx.contentType(format.contentType()).result(files.write(summary, format, Speech.of(ctx)));
     }
 
     private SeasonSummary load(Context ctx) {

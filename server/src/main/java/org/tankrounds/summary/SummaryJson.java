@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import org.tankrounds.readings.ReadingTally;
 import org.tankrounds.season.Ledger;
 import org.tankrounds.summary.SeasonSummary.Row;
+import org.tankrounds.words.Words;
 
 /** The summary as JSON; names in the order in which they are put here. */
 final class SummaryJson {
@@ -26,7 +27,7 @@ final class SummaryJson {
         all.put("tanks", summary.tanks().stream().map(SummaryJson::tank).toList());
         all.put("schools", summary.schools().stream().map(SummaryJson::school).toList());
         all.put("total", figures(summary.chapter().figures()));
-        all.put("notes", SummaryNotes.ALL);
+        all.put("notes", SummaryNotes.in(Words.english()));
         try {
             return JSON.writeValueAsBytes(all);
         } catch (JsonProcessingException e) {

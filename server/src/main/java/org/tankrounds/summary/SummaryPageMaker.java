@@ -4,10 +4,9 @@ import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tankrounds.pages.SummaryPage;
 import org.tankrounds.pages.SummaryPage.LedgerGroup;
@@ -18,72 +17,67 @@ import org.tankrounds.pages.SummaryPage.Within;
 import org.tankrounds.readings.ReadingTally;
 import org.tankrounds.season.Ledger;
 import org.tankrounds.summary.SeasonSummary.Row;
+import org.tankrounds.web.Speech;
 
 /** From a summary to the words and numbers of its page and its paper. */
 final class SummaryPageMaker {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
-    private static final DateTimeFormatter DAY_OF_YEAR = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
-    private static final DateTimeFormatter MADE = DateTimeFormatter.ofPattern("d MMM yyyy, H:mm", Locale.ENGLISH);
-
     private final SeasonSummary summary;
     private final String version;
     private final Instant madeAt;
+    private final Speech speech;
 
-    SummaryPageMaker(SeasonSummary summary, String version, Instant madeAt) {
+    SummaryPageMaker(SeasonSummary summary, String version, Instant madeAt, Speech speech) {
         this.summary = summary;
         this.version = version;
         this.madeAt = madeAt;
+        this.speech = speech;
     }
 
     SummaryPage page() {
         SeasonSummary.Heading heading = summary.heading();
         Ledger ledger = summary.chapter().figures().ledger();
-        String title = ledger.received() == 0
-                ? "Season " + heading.season() + ": no eggs yet"
-                : "Season " + heading.season() + ": " + ledger.alive() + " of " + ledger.received()
-                        + " alive by count";
+        String title = ledger.received() == 0 ? speech.say("season.title.noEggs", heading.season())
+                : speech.say("season.title", heading.season(), ledger.alive(), ledger.received());
+        String all = speech.say("summary.allSchools");
         return new SummaryPage(title, heading.chapter(), heading.season(),
-                day(heading.startsOn()) + " to " + day(heading.endsOn()),
+                speech.say("season.period", day(heading.startsOn()), day(heading.endsOn())),
                 "/season/" + heading.seasonCode() + "/summary", lead(),
                 summary.schools().stream().map(this::ledgerGroup).toList(),
-                ledgerLine(summary.chapter(), "All schools", ""),
+                ledgerLine(summary.chapter(), all, ""),
                 summary.schools().stream().map(this::waterGroup).toList(),
-                waterLine(summary.chapter(), "All schools", ""),
-                surplus(ledger), SummaryNotes.ALL,
-                "Made " + MADE.format(madeAt.atZone(ZoneOffset.UTC)) + " UTC by Tankrounds " + version);
+                waterLine(summary.chapter(), all, ""),
+                surplus(ledger), SummaryNotes.in(speech.words()),
+                speech.say("summary.made",
+                        speech.written("time.pattern.dateYearAndClock", madeAt.atZone(ZoneOffset.UTC)), version));
     }
 
     private String lead() {
-        int tanks = summary.tanks().size();
-        int schools = summary.schools().size();
-        int readings = summary.chapter().figures().readings().posted();
-        return tanks + (tanks == 1 ? " tank in " : " tanks in ") + schools
-                + (schools == 1 ? " school, " : " schools, ") + readings + (readings == 1 ? " reading" : " readings");
+        return speech.say("summary.lead", speech.say("summary.tanks", summary.tanks().size()),
+                speech.say("summary.schools", summary.schools().size()),
+                speech.say("summary.readings", summary.chapter().figures().readings().posted()));
     }
 
-    private static String surplus(Ledger ledger) {
-        return ledger.unexplained() == 0 ? ""
-                : "The count does not balance: " + -ledger.unexplained() + " more deaths were recorded than eggs "
-                        + "received in some tanks. Look for a count entered twice, or for eggs that nobody wrote down.";
+    private String surplus(Ledger ledger) {
+        return ledger.unexplained() == 0 ? "" : speech.say("summary.surplus", -ledger.unexplained());
     }
 
     private LedgerGroup ledgerGroup(Row school) {
         return new LedgerGroup(school.school(),
                 tanksOf(school).map(tank -> ledgerLine(tank, tank.classroom(), tank.tank())).toList(),
-                ledgerLine(school, "together", ""));
+                ledgerLine(school, speech.say("summary.together"), ""));
     }
 
-    private static LedgerLine ledgerLine(Row row, String name, String code) {
+    private LedgerLine ledgerLine(Row row, String name, String code) {
         Ledger ledger = row.figures().ledger();
         return new LedgerLine(name, code, number(ledger.received()), number(ledger.deadAsEggs()),
                 number(ledger.deadAsSacFry()), number(ledger.deadFeeding()), number(ledger.dead()),
                 number(ledger.alive()), number(ledger.unexplained()), survival(row.figures()));
     }
 
-    private static String survival(Figures figures) {
+    private String survival(Figures figures) {
         return figures.survivalInterval()
-                .map(interval -> percent(figures.survival().orElseThrow()) + " % (" + percent(interval.low()) + " to "
-                        + percent(interval.high()) + ")")
+                .map(interval -> speech.say("summary.survival.interval", percent(figures.survival().orElseThrow()),
+                        percent(interval.low()), percent(interval.high())))
                 .orElse("");
     }
 
@@ -92,11 +86,12 @@ final class SummaryPageMaker {
                 tanksOf(school).map(tank -> waterLine(tank, tank.classroom(), tank.tank())).toList());
     }
 
-    private static WaterLine waterLine(Row row, String name, String code) {
+    private WaterLine waterLine(Row row, String name, String code) {
         ReadingTally tally = row.figures().readings();
-        String readings = tally.posted() + (tally.corrected() == 0 ? "" : ", " + tally.corrected() + " corrected");
-        String span = tally.first().isEmpty() ? ""
-                : day(tally.first().get(), row) + " to " + day(tally.last().orElseThrow(), row);
+        String readings = tally.corrected() == 0 ? String.valueOf(tally.posted())
+                : speech.say("summary.water.corrected", tally.posted(), tally.corrected());
+        String span = tally.first().map(first -> speech.say("summary.water.span",
+                day(first, row), day(tally.last().orElseThrow(), row))).orElse("");
         List<Within> series = new ArrayList<>();
         for (Series one : Series.values()) {
             series.add(within(one, row.figures().of(one), code.isEmpty()));
@@ -104,38 +99,43 @@ final class SummaryPageMaker {
         return new WaterLine(name, code, readings, span, series);
     }
 
-    private static Within within(Series series, WithinLimit within, boolean severalTanks) {
+    private Within within(Series series, WithinLimit within, boolean severalTanks) {
         if (within.days() == 0) {
-            return new Within("not tested", "", "", within.doubtful() == 0 ? "" : within.doubtful() + " doubtful");
+            return new Within(speech.say("summary.water.notTested"), "", "",
+                    ifAny(within.doubtful(), "summary.water.doubtful"));
         }
-        String days = within.within() + " of " + (within.days() - within.undecided()) + " days";
+        String days = speech.say(
+                "summary.water.days", within.within(), within.days() - within.undecided());
         String worst = within.worst()
-                .map(found -> "worst " + Rounded.value(series, found.value()).toPlainString() + " on "
-                        + DAY.format(found.day()) + (severalTanks ? ", tank " + found.tank() : ""))
-                .orElse("not detected");
-        String counts = String.join(", ", Stream.of(
-                        within.notDetected() == 0 ? "" : within.notDetected() + " of " + within.values()
-                                + " not detected",
-                        within.doubtful() == 0 ? "" : within.doubtful() + " doubtful left out")
-                .filter(part -> !part.isEmpty()).toList());
-        return new Within(days, within.undecided() == 0 ? "" : within.undecided() + " undecided", worst, counts);
+                .map(found -> speech.say(severalTanks ? "summary.water.worstOf" : "summary.water.worst",
+                        Rounded.value(series, found.value()).toPlainString(),
+                        speech.written("time.pattern.shortDate", found.day()), found.tank()))
+                .orElseGet(() -> speech.say("summary.water.notDetected"));
+        String counts = Stream.of(ifAny(within.notDetected(), "summary.water.notDetectedOf", within.values()),
+                        ifAny(within.doubtful(), "summary.water.doubtfulOut"))
+                .filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
+        return new Within(days, ifAny(within.undecided(), "summary.water.undecided"), worst, counts);
+    }
+
+    private String ifAny(int count, String key, Object... more) {
+        return count == 0 ? "" : speech.say(key, Stream.concat(Stream.of(count), Stream.of(more)).toArray());
     }
 
     private Stream<Row> tanksOf(Row school) {
         return summary.tanks().stream().filter(tank -> tank.schoolCode().equals(school.schoolCode()));
     }
 
-    private static String day(Instant at, Row row) {
-        return DAY.format(at.atZone(row.zone()));
+    private String day(Instant at, Row row) {
+        return speech.written("time.pattern.shortDate", at.atZone(row.zone()));
     }
 
-    private static String day(LocalDate day) {
-        return DAY_OF_YEAR.format(day);
+    private String day(LocalDate day) {
+        return speech.written("time.pattern.dateAndYear", day);
     }
 
     /** With a plain hyphen before negatives: it is in every font. */
-    private static String number(int count) {
-        return String.format(Locale.ENGLISH, "%,d", count);
+    private String number(int count) {
+        return String.format(speech.language().locale(), "%,d", count);
     }
 
     private static String percent(double share) {

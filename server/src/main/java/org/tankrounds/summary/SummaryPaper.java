@@ -12,7 +12,7 @@ public final class SummaryPaper {
         this.paper = new Paper(printer);
     }
 
-    byte[] write(SummaryPage page) {
-        return paper.write("summary/paper", page, "/paper/summary.css", Language.ENGLISH);
+    byte[] write(SummaryPage page, Language language) {
+        return paper.write("summary/paper", page, "/paper/summary.css", language);
     }
 }

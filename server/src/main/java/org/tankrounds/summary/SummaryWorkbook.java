@@ -14,6 +14,7 @@ import org.dhatim.fastexcel.Worksheet;
 import org.tankrounds.summary.SeasonSummary.Row;
 import org.tankrounds.summary.SummaryColumns.Column;
 import org.tankrounds.summary.SummaryColumns.Kind;
+import org.tankrounds.words.Words;
 
 /** The summary as a workbook: typed cells, a header that stays, sums that are formulas over the tanks' rows. */
 final class SummaryWorkbook {
@@ -147,7 +148,7 @@ final class SummaryWorkbook {
         }
         row++;
         sheet.value(row, 0, "How to read it");
-        for (String note : SummaryNotes.ALL) {
+        for (String note : SummaryNotes.in(Words.english())) {
             sheet.value(row, 1, note);
             sheet.style(row++, 1).wrapText(true).set();
         }

@@ -5,15 +5,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.tankrounds.pages.FormPage.Clash;
+import org.tankrounds.words.Saying;
 
 /** What somebody else changed between showing a form and sending it back. */
 public final class Clashes {
     private final FormInput form;
-    private final Map<String, String> labels;
+    private final Map<String, Saying> labels;
     private final List<Clash> found = new ArrayList<>();
 
-    /** @param labels of the form's fields, in their order */
-    public Clashes(FormInput form, Map<String, String> labels) {
+    /** @param labels of the form's fields, by key */
+    public Clashes(FormInput form, Map<String, Saying> labels) {
         this.form = form;
         this.labels = labels;
     }
@@ -29,7 +30,7 @@ public final class Clashes {
         }
         current.forEach((name, theirs) -> {
             if (!form.text(name).equals(theirs)) {
-                found.add(new Clash(labels.get(name), shown(form.text(name)), shown(theirs)));
+                found.add(new Clash(form.say(labels.get(name)), shown(form.text(name)), shown(theirs)));
             }
         });
         form.haveSeen(current);
@@ -45,7 +46,7 @@ public final class Clashes {
         return found.isEmpty() ? HttpStatus.UNPROCESSABLE_CONTENT : HttpStatus.CONFLICT;
     }
 
-    private static String shown(String text) {
-        return text.isEmpty() ? "(empty)" : text;
+    private String shown(String text) {
+        return text.isEmpty() ? form.say("frame.form.empty") : text;
     }
 }

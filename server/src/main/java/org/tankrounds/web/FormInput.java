@@ -14,30 +14,36 @@ import org.jooq.exception.DataAccessException;
 import org.tankrounds.db.Duplicates;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.pages.FormField.Option;
-import org.tankrounds.words.Words;
+import org.tankrounds.words.Saying;
 
 /**
  * What a form showed, what was typed into it and what is wrong with that. Text goes in, typed values come out; a
- * value that cannot be taken leaves a sentence behind and everything that was typed stays.
+ * value that cannot be taken leaves a sentence behind and everything that was typed stays. Labels and sentences are
+ * given as keys of messages and said to whoever fills the form in.
  */
 public final class FormInput {
     /** Hidden field: a hash of what the form showed, so that nobody overwrites what they have not seen. */
     public static final String SHOWN = "shown";
 
-    private final Words words;
+    private final Speech speech;
     private final Map<String, String> typed;
     private final Map<String, String> errors = new LinkedHashMap<>();
     private String shown;
+    private boolean overtaken;
 
-    private FormInput(Words words, Map<String, String> typed, String shown) {
-        this.words = words;
+    private FormInput(Speech speech, Map<String, String> typed, String shown) {
+        this.speech = speech;
         this.typed = typed;
         this.shown = shown;
     }
 
     /** A form about to be shown. */
-    public static FormInput showing(Map<String, String> text) {
-        return new FormInput(Words.english(), new LinkedHashMap<>(text), fingerprint(text));
+    public static FormInput showing(Context ctx, Map<String, String> text) {
+        return showing(Speech.of(ctx), text);
+    }
+
+    public static FormInput showing(Speech speech, Map<String, String> text) {
+        return new FormInput(speech, new LinkedHashMap<>(text), fingerprint(text));
     }
 
     /** A form sent back. */
@@ -46,17 +52,35 @@ public final class FormInput {
         for (String name : names) {
             typed.put(name, clean(ctx.formParam(name)));
         }
-        return new FormInput(Speech.of(ctx).words(), typed, clean(ctx.formParam(SHOWN)));
+        return new FormInput(Speech.of(ctx), typed, clean(ctx.formParam(SHOWN)));
+    }
+
+    public String say(String key, Object... with) {
+        return speech.say(key, with);
+    }
+
+    public String say(Saying saying) {
+        return speech.say(saying);
+    }
+
+    /** "25 Nov 2026" */
+    public String date(LocalDate day) {
+        return speech.written("time.pattern.dateAndYear", day);
+    }
+
+    /** A page's title, which says first where there is something to put right. */
+    public String titled(String title) {
+        return speech.titled(!ok() || overtaken, title);
     }
 
     public String text(String name) {
         return typed.getOrDefault(name, "");
     }
 
-    public String required(String name, int longest, String sentence) {
+    public String required(String name, int longest, String key) {
         String text = text(name);
         if (text.isEmpty()) {
-            refuse(name, sentence);
+            refuse(name, key);
         } else {
             refuseLonger(name, longest);
         }
@@ -68,7 +92,11 @@ public final class FormInput {
         return Optional.of(text(name)).filter(text -> !text.isEmpty());
     }
 
-    /** Empty where nothing was typed, or where it cannot be taken: then there is an error. */
+    /**
+     * Empty where nothing was typed, or where it cannot be taken: then there is an error.
+     *
+     * @param what key of what the number is called at the start of a sentence
+     */
     public OptionalDouble decimal(String name, String what) {
         String text = text(name);
         if (text.isEmpty()) {
@@ -76,7 +104,7 @@ public final class FormInput {
         }
         OptionalDouble number = TypedNumber.decimal(text);
         if (number.isEmpty()) {
-            refuse(name, words.say("frame.form.notANumber", what, text));
+            refuse(name, "frame.form.notANumber", say(what), text);
         }
         return number;
     }
@@ -89,14 +117,18 @@ public final class FormInput {
         try {
             return Optional.of(LocalDate.parse(text));
         } catch (DateTimeParseException e) {
-            refuse(name, words.say("frame.form.notADay", what, text));
+            refuse(name, "frame.form.notADay", say(what), text);
             return Optional.empty();
         }
     }
 
     /** The first sentence about a field is the one that is shown. */
-    public void refuse(String name, String sentence) {
-        errors.putIfAbsent(name, sentence);
+    public void refuse(String name, String key, Object... with) {
+        refuse(name, Saying.of(key, with));
+    }
+
+    public void refuse(String name, Saying saying) {
+        errors.putIfAbsent(name, speech.say(saying));
     }
 
     public boolean wrong(String name) {
@@ -111,7 +143,7 @@ public final class FormInput {
      * Writes what the form says.
      *
      * @param uniqueField the field that must differ from every other thing's
-     * @param taken the sentence where it does not
+     * @param taken what is said where it does not
      * @return false where it was taken; then nothing is written
      */
     public boolean saves(Runnable write, String uniqueField, String taken) {
@@ -144,14 +176,19 @@ public final class FormInput {
     /** From now on the form has shown what is current: sending it again decides for what was typed. */
     public void haveSeen(Map<String, String> current) {
         shown = fingerprint(current);
+        overtaken = true;
     }
 
     public FormField textBox(String name, String label) {
-        return withError(FormField.text(name, label, text(name)));
+        return textBox(name, Saying.of(label));
+    }
+
+    public FormField textBox(String name, Saying label) {
+        return withError(FormField.text(name, say(label), text(name)));
     }
 
     public FormField numberBox(String name, String label, String unit) {
-        return withError(FormField.number(name, label, unit, text(name)));
+        return withError(FormField.number(name, say(label), unit, text(name)));
     }
 
     public FormField dayBox(String name, String label) {
@@ -159,7 +196,16 @@ public final class FormInput {
     }
 
     public FormField choice(String name, String label, List<Option> options) {
-        return withError(FormField.select(name, label, text(name), options));
+        return choice(name, Saying.of(label), options);
+    }
+
+    public FormField choice(String name, Saying label, List<Option> options) {
+        return withError(FormField.select(name, say(label), text(name), options));
+    }
+
+    /** A field that says that it may stay empty. */
+    public FormField optional(FormField field) {
+        return field.withLabel(say("frame.form.optional", field.label()));
     }
 
     private FormField withError(FormField field) {
@@ -168,7 +214,7 @@ public final class FormInput {
 
     private void refuseLonger(String name, int longest) {
         if (text(name).length() > longest) {
-            refuse(name, words.say("frame.form.tooLong", text(name).length(), longest));
+            refuse(name, "frame.form.tooLong", text(name).length(), longest);
         }
     }
 

@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAccessor;
 
@@ -240,7 +239,7 @@ public final class Formats {
     }
 
     private String written(String pattern, TemporalAccessor time) {
-        return DateTimeFormatter.ofPattern(speech.say(pattern), speech.language().locale()).format(time);
+        return speech.written(pattern, time);
     }
 
     private long daysAgo(Instant time) {

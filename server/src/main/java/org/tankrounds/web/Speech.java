@@ -3,6 +3,8 @@ package org.tankrounds.web;
 import io.javalin.http.Context;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.TemporalAccessor;
 import java.util.Locale;
 import java.util.Optional;
 import org.tankrounds.words.Language;
@@ -40,6 +42,11 @@ public record Speech(Language language, Scale scale) {
 
     public String say(Saying saying) {
         return words().say(saying);
+    }
+
+    /** @param pattern key of a pattern of java.time */
+    public String written(String pattern, TemporalAccessor time) {
+        return DateTimeFormatter.ofPattern(say(pattern), language.locale()).format(time);
     }
 
     /** A page's title, which says first that something on the page is to be put right. */

@@ -8,8 +8,6 @@ enum Guest {
     FIRST,
     /** Of the demo's chapter, in the middle of its season. */
     COORDINATOR,
-    /** The same, with a browser that remembers Spanish. */
-    SPANISH,
     MENTOR,
     TEACHER,
     /** Has come in with the card of one of the demo's tanks. */

@@ -40,10 +40,10 @@ final class Guests implements AutoCloseable {
     /** A code like which many wrong ones were typed. */
     static final String SLOWED_DOWN_CARD = "CCC-333-CCC";
     private static final int GUESSES = 5;
-    private static final String NEW_TEACHER = "teacher@empty.example";
-    private static final String NEWCOMER = "coordinator@empty.example";
 
     private final DemoService demo = DemoService.shared();
+    private final Language language;
+    private final Chapter empty = demo.transactions().outside(Guests::addEmptyChapter);
     private final Cast beginners = Cast.add(demo.transactions(), "Beginners' chapter");
     private final EmbeddedPostgres emptyDatabase;
     private final App emptyApp;
@@ -53,11 +53,16 @@ final class Guests implements AutoCloseable {
     private final Visitor visitor = Visitor.of(demo.baseUrl());
 
     Guests(Path folder) {
+        this(folder, Language.ENGLISH);
+    }
+
+    /** @param language that their browsers remember */
+    Guests(Path folder, Language language) {
+        this.language = language;
         emptyDatabase = TestDatabase.startEmpty(folder);
         emptyApp = TestApp.bare(emptyDatabase.logins(), TestClock.atStart());
         emptyUrl = "http://127.0.0.1:" + emptyApp.start();
         values.put("setUp", emptyApp.setUpPath().orElseThrow().replace("/set-up/", ""));
-        demo.transactions().outside(tx -> addEmptyChapter(tx));
         nameThingsOfTheDemo();
         nameThingsOfTheBeginners();
         for (int i = 0; i < GUESSES; i++) {
@@ -68,7 +73,9 @@ final class Guests implements AutoCloseable {
 
     /** The one browser window, in that guest's hands; what was done in it before is forgotten. */
     Visitor visit(Guest guest) {
-        return visitor.become(guest.signsIn() ? cookies.computeIfAbsent(guest, this::signIn) : List.of());
+        List<Cookie> own = guest.signsIn() ? cookies.computeIfAbsent(guest, this::signIn) : List.of();
+        Cookie spoken = new Cookie(Speech.COOKIE, language.tag()).setUrl(demo.baseUrl());
+        return visitor.become(Stream.concat(own.stream(), Stream.of(spoken)).toList());
     }
 
     String address(PageState state) {
@@ -76,7 +83,7 @@ final class Guests implements AutoCloseable {
     }
 
     Names names() {
-        return new Names(values);
+        return new Names(values, language);
     }
 
     @Override
@@ -90,22 +97,14 @@ final class Guests implements AutoCloseable {
         if (guest == Guest.CLASS) {
             return comeIn();
         }
-        if (guest == Guest.SPANISH) {
-            return inSpanish(signIn(Guest.COORDINATOR));
-        }
         PersonAccess person = switch (guest) {
             case COORDINATOR, MENTOR, TEACHER -> DemoService.person(demo.first(), guest.name().toLowerCase());
             case BEGINNER -> new PersonAccess(beginners.coordinator().email(), Cast.PASSWORD, "");
-            case NEWCOMER -> new PersonAccess(NEWCOMER, Cast.PASSWORD, "");
-            case NEW_TEACHER -> new PersonAccess(NEW_TEACHER, Cast.PASSWORD, "");
+            case NEWCOMER -> new PersonAccess(newcomer(empty), Cast.PASSWORD, "");
+            case NEW_TEACHER -> new PersonAccess(newTeacher(empty), Cast.PASSWORD, "");
             default -> throw new IllegalArgumentException(guest + " does not sign in");
         };
         return visitor.become(List.of()).signIn(person.email(), person.password()).cookies();
-    }
-
-    private List<Cookie> inSpanish(List<Cookie> signedIn) {
-        Cookie spanish = new Cookie(Speech.COOKIE, Language.SPANISH.tag()).setUrl(demo.baseUrl());
-        return Stream.concat(signedIn.stream(), Stream.of(spanish)).toList();
     }
 
     private List<Cookie> comeIn() {
@@ -116,13 +115,21 @@ final class Guests implements AutoCloseable {
 
     private static Chapter addEmptyChapter(DSLContext tx) {
         Chapter chapter = new ChapterRepository().add(tx, "Empty chapter", ZoneId.of("America/New_York"));
-        new KitRepository().addGeneric(tx, chapter.chapterId());
+        new KitRepository().addGeneric(tx, chapter.chapterId(), "Generic card");
         Optional<String> hash = Optional.of(new PasswordHashes().hash(Cast.PASSWORD));
         PersonRepository people = new PersonRepository();
-        people.add(tx, chapter.chapterId(), new Details(NEWCOMER, "Cora Weirthimble", Role.COORDINATOR),
+        people.add(tx, chapter.chapterId(), new Details(newcomer(chapter), "Cora Weirthimble", Role.COORDINATOR),
                 hash);
-        people.add(tx, chapter.chapterId(), new Details(NEW_TEACHER, "Ada Fernwhistle", Role.TEACHER), hash);
+        people.add(tx, chapter.chapterId(), new Details(newTeacher(chapter), "Ada Fernwhistle", Role.TEACHER), hash);
         return chapter;
+    }
+
+    private static String newcomer(Chapter chapter) {
+        return "coordinator@" + chapter.code() + ".example";
+    }
+
+    private static String newTeacher(Chapter chapter) {
+        return "teacher@" + chapter.code() + ".example";
     }
 
     private void nameThingsOfTheDemo() {

@@ -67,22 +67,22 @@ record PageState(Guest guest, String route, String after, int status, List<Step>
     }
 
     static Step fill(String label, String text) {
-        return (page, names) -> page.locator("main").getByLabel(label).first().fill(names.fillIn(text));
+        return (page, names) -> page.locator("main").getByLabel(names.part(label)).first().fill(names.fillIn(text));
     }
 
     static Step choose(String card, String step) {
         return (page, names) -> page.locator("fieldset")
-                .filter(new Locator.FilterOptions().setHasText(card)).last()
-                .getByLabel(step, new Locator.GetByLabelOptions().setExact(true)).check();
+                .filter(new Locator.FilterOptions().setHasText(names.part(card))).last()
+                .getByLabel(names.whole(step)).check();
     }
 
     static Step select(String label, String option) {
-        return (page, names) -> page.locator("main").getByLabel(label).selectOption(option);
+        return (page, names) -> page.locator("main").getByLabel(names.part(label)).selectOption(option);
     }
 
     static Step press(String button) {
         return (page, names) -> page.locator("main :is(button, a, summary)")
-                .filter(new Locator.FilterOptions().setHasText(names.fillIn(button))).first().click();
+                .filter(new Locator.FilterOptions().setHasText(names.part(button))).first().click();
     }
 
     /** The form's own button, whatever it is called. */

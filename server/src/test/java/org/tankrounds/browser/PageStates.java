@@ -8,7 +8,6 @@ import static org.tankrounds.browser.Guest.MENTOR;
 import static org.tankrounds.browser.Guest.NEWCOMER;
 import static org.tankrounds.browser.Guest.NEW_TEACHER;
 import static org.tankrounds.browser.Guest.NOBODY;
-import static org.tankrounds.browser.Guest.SPANISH;
 import static org.tankrounds.browser.Guest.TEACHER;
 import static org.tankrounds.browser.PageState.choose;
 import static org.tankrounds.browser.PageState.chooseFile;
@@ -131,16 +130,7 @@ final class PageStates {
                         press("The same in numbers")),
                 see(MENTOR, "/tanks/{calmTank}").after("exploring", press("Explore"),
                         (page, names) -> page.locator(".explore__chart canvas").first().waitFor()),
-                see(TEACHER, "/tanks/{calmTank}").answered(404),
-                see(SPANISH, "/rounds"),
-                see(SPANISH, "/rounds?for=car"),
-                see(SPANISH, "/rounds?asOf=2026-01-12"),
-                see(SPANISH, "/rounds?asOf=2026-01-12").after("asking for a morning to come",
-                        fill("Otra mañana", "2026-01-20"), press("Mostrar")).answered(422),
-                see(SPANISH, "/help"),
-                see(SPANISH, "/tanks/{tank}"),
-                see(SPANISH, "/tanks/{calmTank}").after("exploring", press("Explorar"),
-                        (page, names) -> page.locator(".explore__chart canvas").first().waitFor()));
+                see(TEACHER, "/tanks/{calmTank}").answered(404));
     }
 
     private static List<PageState> readings() {

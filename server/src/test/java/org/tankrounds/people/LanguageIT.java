@@ -129,6 +129,34 @@ final class LanguageIT {
     }
 
     @Test
+    void theOffice_isInTheReadersLanguage_andSoIsWhatIsWrongWithAForm() {
+        browser.signIn(cast.coordinator());
+        choose("es", "Cel");
+
+        assertThat(browser.get("/people").body()).contains("Agregar a alguien").contains("data-label=\"Función\"")
+                .contains(">docente<").contains("todos los tanques");
+        assertThat(browser.get("/places").body()).contains("2 escuelas, 2 tanques en uso")
+                .contains("data-label=\"Agua de la llave, mg/L\"").contains("enfriador a 51.8\u00a0°F");
+        assertThat(browser.get("/season").body()).contains("Temporada 2025-26: 200 de 200 vivos según la cuenta")
+                .contains("200 huevos el 4 nov");
+        browser.get("/season/new");
+        assertThat(browser.post("/season", "name", "", "starts_on", "soon").body())
+                .contains("<title>Error: Agregar una temporada").contains("Ponle un nombre a la temporada")
+                .contains("El primer día: “soon” no es una fecha").contains("Falta el último día");
+    }
+
+    @Test
+    void theSummary_isInTheReadersLanguage_butItsTableForProgramsIsNot() {
+        browser.signIn(cast.coordinator());
+        String summary = "/season/" + cast.season() + "/summary";
+        String english = browser.get(summary + ".csv").body();
+        choose("es", "Cel");
+
+        assertThat(browser.get(summary).body()).contains("La cuenta de cada huevo").contains("1 tanque en 1 escuela");
+        assertThat(browser.get(summary + ".csv").body()).isEqualTo(english);
+    }
+
+    @Test
     void aBoardKeptInOneLanguage_isNotShownInTheOther() {
         browser.signIn(cast.coordinator());
         String tag = browser.get("/rounds").header("etag").orElseThrow();

@@ -62,10 +62,12 @@ class SetUpIT {
                 .contains("is no e-mail address")
                 .contains("at least 15 are needed").contains("value=\"Clearthimble\"");
 
-        Answer made = set(browser, link);
+        Answer made = set(browser.header("Accept-Language", "es"), link);
+        browser.header("Accept-Language", "en");
         assertThat(made.status()).isEqualTo(303);
         assertThat(browser.get("/").location()).isEqualTo("/rounds");
-        assertThat(browser.get("/places/kits").body()).as("a kit to begin with").contains("Generic");
+        assertThat(browser.get("/places/kits").body()).as("a kit to begin with, named in the language of that moment")
+                .contains("Tarjeta genérica");
         assertThat(browser.get("/people").body()).contains("Cora Weirthimble")
                 .contains("cora@clearthimble.example");
 

@@ -29,6 +29,9 @@ import org.tankrounds.summary.SeasonSummary.Row;
 import org.tankrounds.summary.WithinLimit.Worst;
 import org.tankrounds.web.Assets;
 import org.tankrounds.web.Pages;
+import org.tankrounds.web.Scale;
+import org.tankrounds.web.Speech;
+import org.tankrounds.words.Language;
 
 /** Every format is read back by other means than it was written, and says the same. */
 final class SummaryFormatsTest {
@@ -56,7 +59,7 @@ final class SummaryFormatsTest {
 
     @Test
     void csv_hasTheSameTotals() {
-        String text = new String(files.write(summary, SummaryFormat.CSV), StandardCharsets.UTF_8);
+        String text = new String(files.write(summary, SummaryFormat.CSV, Speech.PLAIN), StandardCharsets.UTF_8);
         List<NamedCsvRecord> records = CsvReader.builder().ofNamedCsvRecord(text).stream().toList();
 
         assertThat(text).startsWith("chapter_code,chapter,").contains("\r\n").doesNotContain("\n\n");
@@ -77,7 +80,7 @@ final class SummaryFormatsTest {
 
     @Test
     void csv_guardsTextAndLeavesNumbers() {
-        String text = new String(files.write(summary, SummaryFormat.CSV), StandardCharsets.UTF_8);
+        String text = new String(files.write(summary, SummaryFormat.CSV, Speech.PLAIN), StandardCharsets.UTF_8);
         List<NamedCsvRecord> records = CsvReader.builder().ofNamedCsvRecord(text).stream().toList();
 
         assertThat(records.get(1).getField("classroom")).isEqualTo("'=Lab");
@@ -87,7 +90,7 @@ final class SummaryFormatsTest {
 
     @Test
     void json_hasTheSameTotals() throws IOException {
-        JsonNode json = new ObjectMapper().readTree(files.write(summary, SummaryFormat.JSON));
+        JsonNode json = new ObjectMapper().readTree(files.write(summary, SummaryFormat.JSON, Speech.PLAIN));
 
         JsonNode ledger = json.at("/total/ledger");
         assertThat(ledger.get("eggsReceived").asInt()).isEqualTo(total.received());
@@ -108,14 +111,14 @@ final class SummaryFormatsTest {
     @Test
     void sameRows_makeTheSameBytes() {
         for (SummaryFormat format : List.of(SummaryFormat.CSV, SummaryFormat.JSON)) {
-            byte[] later = new SummaryFiles(null, null, "9", Clock.systemUTC()).write(summary, format);
-            assertThat(later).as(format.name()).isEqualTo(files.write(summary, format));
+            byte[] later = new SummaryFiles(null, null, "9", Clock.systemUTC()).write(summary, format, Speech.PLAIN);
+            assertThat(later).as(format.name()).isEqualTo(files.write(summary, format, Speech.PLAIN));
         }
     }
 
     @Test
     void workbook_sumsByFormula_andTheFormulasComeToTheSameTotals() {
-        Workbooks.Sheet tanks = Workbooks.read(files.write(summary, SummaryFormat.XLSX), 1);
+        Workbooks.Sheet tanks = Workbooks.read(files.write(summary, SummaryFormat.XLSX, Speech.PLAIN), 1);
 
         assertThat(tanks.text("E2")).isEqualTo("t4nk01");
         assertThat(tanks.text("D3")).as("text is a typed cell, so that nothing needs a guard")
@@ -132,7 +135,7 @@ final class SummaryFormatsTest {
 
     @Test
     void paper_hasTheSameTotals_andSaysWhatItIs() throws IOException {
-        byte[] pdf = files.write(summary, SummaryFormat.PDF);
+        byte[] pdf = files.write(summary, SummaryFormat.PDF, Speech.PLAIN);
         try (PDDocument document = Loader.loadPDF(pdf)) {
             PDFTextStripper stripper = new PDFTextStripper();
             stripper.setSortByPosition(true);
@@ -157,7 +160,7 @@ final class SummaryFormatsTest {
         for (int i = 0; i < 70; i++) {
             many.add(tank("sch" + i, "School " + i, "Room " + i, "t" + i, 100, 1, 1, 1));
         }
-        byte[] pdf = files.write(SeasonSummary.of(summary.heading(), many), SummaryFormat.PDF);
+        byte[] pdf = files.write(SeasonSummary.of(summary.heading(), many), SummaryFormat.PDF, Speech.PLAIN);
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isGreaterThan(4);
             PDFTextStripper second = new PDFTextStripper();
@@ -171,8 +174,20 @@ final class SummaryFormatsTest {
     void paper_printsNamesBeyondTheStandardFonts() throws IOException {
         SeasonSummary foreign = SeasonSummary.of(summary.heading(),
                 List.of(tank("sch1", "Szkoła Łąkowa", "Ωμέγα ₃", "t1", 100, 1, 1, 1)));
-        try (PDDocument document = Loader.loadPDF(files.write(foreign, SummaryFormat.PDF))) {
+        try (PDDocument document = Loader.loadPDF(files.write(foreign, SummaryFormat.PDF, Speech.PLAIN))) {
             assertThat(new PDFTextStripper().getText(document)).contains("Szkoła Łąkowa", "Ωμέγα ₃");
+        }
+    }
+
+    @Test
+    void onlyPaper_isInTheReadersLanguage() throws IOException {
+        Speech spanish = new Speech(Language.SPANISH, Scale.CELSIUS);
+        try (PDDocument document = Loader.loadPDF(files.write(summary, SummaryFormat.PDF, spanish))) {
+            assertThat(new PDFTextStripper().getText(document)).contains("La cuenta de cada huevo")
+                    .contains("peor valor 14.2, el 3 feb").contains("Página 1 de").doesNotContain("Alive by");
+        }
+        for (SummaryFormat format : List.of(SummaryFormat.CSV, SummaryFormat.JSON)) {
+            assertThat(files.write(summary, format, spanish)).isEqualTo(files.write(summary, format, Speech.PLAIN));
         }
     }
 

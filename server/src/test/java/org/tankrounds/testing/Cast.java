@@ -58,7 +58,7 @@ public record Cast(
 
     private record Maker(DSLContext tx, Chapter chapter) {
         Cast make() {
-            int kitId = new KitRepository().addGeneric(tx, chapter.chapterId()).kitId();
+            int kitId = new KitRepository().addGeneric(tx, chapter.chapterId(), "Generic card").kitId();
             TankOfCast tankA = tank("Alderwhistle School", kitId);
             TankOfCast tankB = tank("Birchthimble School", kitId);
             Member teacherA = member("teacher-a", "Ada Fernwhistle", Role.TEACHER);

@@ -7,9 +7,13 @@ final class EnglishForGood {
     /** Whole packages. */
     private static final Set<String> PACKAGES = Set.of("backup", "check", "config", "db", "demo", "jobs", "lab");
 
-    /** Answers to scripts, and files that commands read and write. */
+    /**
+     * Answers to scripts, and files that commands read and write; the names of units that forecasts and summaries
+     * carry for them.
+     */
     private static final Set<String> FILES = Set.of(
-            "people/Doorman.java", "people/OperatorTokens.java",
+            "forecast/Circumstances.java", "forecast/Fans.java", "forecast/Reasons.java", "people/Doorman.java",
+            "people/OperatorTokens.java",
             "readings/BatchApi.java", "readings/BatchLine.java", "readings/BatchTransaction.java",
             "readings/IdempotencyKey.java", "readings/JsonText.java", "readings/ReadingApi.java",
             "readings/ReadingParser.java", "readings/ReadingQuery.java", "readings/RequestBody.java",
@@ -17,6 +21,7 @@ final class EnglishForGood {
             "readings/SenmlPack.java", "readings/StoreBatch.java", "readings/Times.java",
             "rounds/CsvRow.java", "rounds/CsvTable.java", "rounds/RankCommand.java", "rounds/RankingCsv.java",
             "rounds/ReadingsCsv.java", "rounds/RoundsQuery.java", "rounds/TanksCsv.java",
+            "summary/Series.java", "summary/SummaryHandlers.java", "summary/SummaryWorkbook.java", "water/Analyte.java",
             "web/Parameters.java", "web/OfflineHandlers.java");
 
     /**

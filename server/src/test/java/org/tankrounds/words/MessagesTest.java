@@ -36,6 +36,13 @@ class MessagesTest {
                 assertThat(USED.keys().keySet()).as(key).anyMatch(used -> serves(key, used)));
     }
 
+    /** Else the whole area would count as used. */
+    @Test
+    void aKeyWhoseEndIsKnownLater_saysMoreThanItsArea() {
+        assertThat(USED.keys()).allSatisfy((key, file) ->
+                assertThat(key).as(file).doesNotMatch("[a-z]+\\."));
+    }
+
     @Test
     void scripts_sayWhatTheyWereGiven_andAllOfIt() {
         Set<String> given = new TreeSet<>();

@@ -11,13 +11,8 @@ package org.tankrounds.pages;
  * @param overtaken whether a card was asked for on a form that is out of date
  */
 public record ClassCardPage(
-        String heading, String place, String tankTo, String card, String made, String lastUsed, String revoked,
-        boolean overtaken) implements Page {
-
-    @Override
-    public String title() {
-        return (overtaken ? "Error: " : "") + heading;
-    }
+        String title, String heading, String place, String tankTo, String card, String made, String lastUsed,
+        String revoked, boolean overtaken) implements Page {
 
     public boolean inUse() {
         return !card.isEmpty();

@@ -30,6 +30,11 @@ public record FormField(
         return new FormField(name, label, "", "", value, "", "text", null, null, false, List.copyOf(options));
     }
 
+    public FormField withLabel(String newLabel) {
+        return new FormField(name, newLabel, hint, unit, value, error, type, inputMode, autocomplete,
+                shortBox, options);
+    }
+
     public FormField withHint(String newHint) {
         return new FormField(name, label, newHint, unit, value, error, type, inputMode, autocomplete,
                 shortBox, options);

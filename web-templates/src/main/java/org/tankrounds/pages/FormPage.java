@@ -5,6 +5,7 @@ import java.util.List;
 /**
  * A page with one form: places, kits, seasons and lots are all added and edited on it.
  *
+ * @param title the heading, after a word where something is to be put right
  * @param trail where the page stands; the last link leads one step up
  * @param lead a sentence below the heading; empty for none
  * @param action where the form is sent
@@ -14,6 +15,7 @@ import java.util.List;
  * @param acts what else can be done with the thing, each a button of its own
  */
 public record FormPage(
+        String title,
         String heading,
         List<Link> trail,
         String lead,
@@ -32,11 +34,6 @@ public record FormPage(
     public record Clash(String label, String yours, String theirs) {}
 
     public record Act(String heading, String explanation, String action, String button) {}
-
-    @Override
-    public String title() {
-        return (wrong().isEmpty() && clashes.isEmpty() ? "" : "Error: ") + heading;
-    }
 
     public List<FormField> wrong() {
         return groups.stream()

@@ -5,12 +5,8 @@ import java.util.stream.Stream;
 
 /** Choosing a password behind a link. */
 public record InvitationPage(
-        String name, String email, String chapter, String action, FormField password, FormField again) implements Page {
-    @Override
-    public String title() {
-        return (errors().isEmpty() ? "" : "Error: ") + "Choose your password";
-    }
-
+        String title, String name, String email, String chapter, String action, FormField password, FormField again)
+        implements Page {
     public List<FormField> errors() {
         return Stream.of(password, again).filter(FormField::wrong).toList();
     }

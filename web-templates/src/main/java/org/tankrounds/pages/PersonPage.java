@@ -9,15 +9,10 @@ import java.util.stream.Stream;
  * @param acts what else can be done, each a button of its own
  */
 public record PersonPage(
-        String heading, String action, String save, FormField name, FormField email, FormField role,
+        String title, String heading, String action, String save, FormField name, FormField email, FormField role,
         List<TankChoice> tanks, List<FormPage.Act> acts) implements Page {
 
     public record TankChoice(String code, String label, boolean ticked) {}
-
-    @Override
-    public String title() {
-        return (errors().isEmpty() ? "" : "Error: ") + heading;
-    }
 
     public List<FormField> errors() {
         return Stream.of(name, email, role).filter(FormField::wrong).toList();

@@ -18,9 +18,15 @@ public record SeasonPage(
      */
     public record Row(
             String school, String room, String code, List<LotLine> lots, String dead, String alive, String unexplained,
-            String stage, String addLot) {}
+            String stage, String addLot) {
 
-    public record LotLine(String eggs, String received, String thermalUnits, String papers, String edit) {}
+        public String place() {
+            return school + ", " + room;
+        }
+    }
+
+    /** @param eggs how many, and when they came */
+    public record LotLine(String eggs, String thermalUnits, String papers, String edit) {}
 
     public record Other(String name, String period, String address) {}
 
