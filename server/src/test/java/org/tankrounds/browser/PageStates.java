@@ -209,24 +209,19 @@ final class PageStates {
         return List.of(
                 see(CLASS, "/tanks/{cardTank}/sheet"),
                 see(TEACHER, "/tanks/{tank}/sheet?month=2026-02"),
-                see(SPANISH, "/tanks/{tank}/sheet"),
                 see(TEACHER, "/tanks/{tank}/sheet?month=february").answered(400),
                 see(CLASS, "/tanks/{cardTank}/what-to-do"),
                 see(BEGINNER, "/tanks/{newTank}/what-to-do"),
-                see(SPANISH, "/tanks/{tank}/what-to-do"),
                 see(TEACHER, month),
-                see(SPANISH, month),
                 see(TEACHER, month + "?month=2026-02"),
                 sentEmpty(TEACHER, month),
-                see(TEACHER, month).after("impossible and unlikely values", fill("Thu 1: Temperature", "fifty"),
-                        fill("Fri 2: Fish found dead", "2.5"), fill("Sat 3: Temperature", "80"), send())
+                see(TEACHER, month).after("impossible and unlikely values", set("d01_temperature", "fifty"),
+                        set("d02_deaths", "2.5"), set("d03_temperature", "80"), send())
                         .answered(422),
-                see(TEACHER, month).after("an unlikely value", fill("Thu 1: Temperature", "80"), send())
+                see(TEACHER, month).after("an unlikely value", set("d01_temperature", "80"), send())
                         .answered(422),
-                see(SPANISH, month).after("a value that cannot be read", fill("jue 1: Temperatura", "fría"), send())
-                        .answered(422),
-                see(TEACHER, month).after("sound rows", fill("Thu 1: Temperature", "52"),
-                        fill("Fri 2: pH", "7.2"), send()));
+                see(TEACHER, month).after("sound rows", set("d01_temperature", "52"),
+                        set("d02_ph", "7.2"), send()));
     }
 
     private static List<PageState> files() {
