@@ -5,8 +5,9 @@ import java.util.List;
 /**
  * The chloride that is held to be in the water, mg/L. It comes with salt and with the source water, and leaves only
  * with the water: a change brings it nearer to the source's. What the lowest colour of a strip says is "less than
- * this", and fits what is held where that is less. A fall that no change explains, and more than tanks ever show, waits
- * for a second look: the one would make nitrite the worst of dangers, the other none, for the rest of the season.
+ * this", and fits what is held where that is less. A fall that no change explains waits for a second look, unless it is
+ * back to the source's or to what was held before a rise; so does more than tanks ever show. The one would make nitrite
+ * the worst of dangers, the other none, for the rest of the season.
  */
 final class ChlorideReadings {
 
@@ -14,18 +15,23 @@ final class ChlorideReadings {
     static final double WHERE_UNKNOWN_MG_PER_L = 5;
     /** Of a titration by drops, mg/L (common practice, no source). */
     private static final double USUAL_HALF_STEP_MG_PER_L = 2.5;
-    /** From there on a fall wants an explanation, share of what is held (the project's choice). */
-    private static final double UNEXPLAINED = 0.5;
+    /** Two values that differ by more than this factor are not about the same (the project's choice). */
+    private static final double ABOUT = 2;
 
-    private final double sourceMgPerL;
     private final SecondLooks secondLooks;
+    private final boolean sourceIsTold;
+    private double sourceMgPerL;
     private double heldMgPerL;
+    private double beforeRiseMgPerL;
+    private boolean isRead;
     private Observation setAside;
 
-    private ChlorideReadings(double sourceMgPerL, SecondLooks secondLooks) {
-        this.sourceMgPerL = sourceMgPerL;
-        this.heldMgPerL = sourceMgPerL;
+    private ChlorideReadings(TankFacts facts, SecondLooks secondLooks) {
         this.secondLooks = secondLooks;
+        sourceIsTold = facts.chlorideMgPerL().isPresent();
+        sourceMgPerL = facts.chlorideMgPerL().orElse(WHERE_UNKNOWN_MG_PER_L);
+        heldMgPerL = sourceMgPerL;
+        beforeRiseMgPerL = sourceMgPerL;
     }
 
     /**
@@ -33,8 +39,7 @@ final class ChlorideReadings {
      * @param changes of water, % of the volume, oldest first
      */
     static double held(TankFacts facts, List<Observation> readings, List<Observation> changes, SecondLooks secondLooks) {
-        ChlorideReadings chloride =
-                new ChlorideReadings(facts.chlorideMgPerL().orElse(WHERE_UNKNOWN_MG_PER_L), secondLooks);
+        ChlorideReadings chloride = new ChlorideReadings(facts, secondLooks);
         int next = 0;
         for (Observation reading : readings) {
             while (next < changes.size() && changes.get(next).at().isBefore(reading.at())) {
@@ -52,7 +57,7 @@ final class ChlorideReadings {
     }
 
     private void see(Observation reading) {
-        if (!isOdd(reading)) {
+        if (!isRise(reading) && !isUnexplainedFall(reading)) {
             take(reading);
         } else if (setAside == null || isRise(setAside) != isRise(reading)) {
             setAside = reading;
@@ -65,13 +70,32 @@ final class ChlorideReadings {
         Interval said = Interval.of(reading, USUAL_HALF_STEP_MG_PER_L);
         boolean saysLessOnly = said.low() == 0;
         boolean fits = saysLessOnly && heldMgPerL <= said.high();
+        double before = heldMgPerL;
         heldMgPerL = fits ? heldMgPerL : saysLessOnly ? said.high() / 2 : reading.value();
+        if (heldMgPerL > ABOUT * before) {
+            beforeRiseMgPerL = before;
+        }
+        learnSource();
         setAside = null;
     }
 
-    private boolean isOdd(Observation reading) {
-        return isRise(reading)
-                || Interval.of(reading, USUAL_HALF_STEP_MG_PER_L).high() < UNEXPLAINED * heldMgPerL;
+    /** Where nobody told it, the least that was read of the tank is most like it. */
+    private void learnSource() {
+        if (!sourceIsTold) {
+            sourceMgPerL = isRead ? Math.min(sourceMgPerL, heldMgPerL) : heldMgPerL;
+        }
+        isRead = true;
+    }
+
+    private boolean isUnexplainedFall(Observation reading) {
+        boolean isKnown = sourceIsTold || isRead;
+        double most = Interval.of(reading, USUAL_HALF_STEP_MG_PER_L).high();
+        return isKnown && most * ABOUT < heldMgPerL && !isAbout(reading, sourceMgPerL)
+                && !isAbout(reading, beforeRiseMgPerL);
+    }
+
+    private static boolean isAbout(Observation reading, double mgPerL) {
+        return reading.value() * ABOUT >= mgPerL && reading.value() <= mgPerL * ABOUT;
     }
 
     private static boolean isRise(Observation reading) {

@@ -8,8 +8,8 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * Follows one series through its readings. A reading far from what is expected is set aside; when the next
- * look agrees with it both are believed, and when that is far on the same side too, the nearer of them is: a run that
- * gets worse by leaps bears itself out. Else it is forgotten. A first reading has only tanks in general
+ * look agrees with it both are believed; when that is further on the same side, it is believed as far as would fit the
+ * first, and when it is nearer, it alone: a run that gets worse by leaps bears itself out. Else it is forgotten. A first reading has only tanks in general
  * against it, and is believed however odd.
  */
 final class SeriesFilter {
@@ -61,10 +61,10 @@ final class SeriesFilter {
             believed.add(reading);
             pending = null;
         } else if (!again && isBeyondPending(reading, distance)) {
-            state = jumped(pending);
+            state = asFarAsFits(jumped(pending), new Pending(reading, distance, variance));
             believed.add(pending.reading);
+            believed.add(reading);
             pending = null;
-            see(reading, low, high);
         } else if (!again && !fits && isShortOfPending(reading, distance)) {
             Pending nearer = new Pending(reading, distance, variance);
             state = jumped(nearer);
@@ -115,9 +115,13 @@ final class SeriesFilter {
         if (!reading.reading.isBearable()) {
             return state;
         }
-        double most = surpriseSds(reading.reading) * Math.sqrt(state.levelVar() + reading.variance);
-        double miss = Math.min(most, Math.max(-most, reading.distance - state.level()));
-        return state.seeing(state.level() + miss, reading.variance);
+        return asFarAsFits(state, reading);
+    }
+
+    private static LocalTrend asFarAsFits(LocalTrend held, Pending reading) {
+        double most = surpriseSds(reading.reading) * Math.sqrt(held.levelVar() + reading.variance);
+        double miss = Math.min(most, Math.max(-most, reading.distance - held.level()));
+        return held.seeing(held.level() + miss, reading.variance);
     }
 
     private boolean agrees(double distance, double variance) {

@@ -17,8 +17,9 @@ final class TemperatureReadings {
     private static final double FAR_C = 8;
     private static final double SAME_C = 4;
     private static final double SLIP_C = 2;
-    /** So many in a row in degrees Fahrenheit are the class's thermometer, no mix-up (the project's choice). */
+    /** So many of the last few in degrees Fahrenheit are the class's thermometer, no mix-up (the project's choice). */
     private static final int HABIT = 4;
+    private static final int LAST_FEW = 6;
     private static final double ONE_LOOK_C = 1.5;
     private static final double SAME_LEVEL_C = 1.5;
     /** From ice on a thermometer that is a degree off, to more than any classroom is warm. */
@@ -33,13 +34,13 @@ final class TemperatureReadings {
         List<Observation> right = new ArrayList<>(readings.size());
         double[] recent = {usualC, usualC, usualC, usualC, usualC};
         int seen = 0;
-        int fahrenheitInARow = 0;
+        boolean[] inFahrenheit = new boolean[LAST_FEW];
         for (int i = 0; i < readings.size(); i++) {
             double expected = median(recent);
             Observation reading = readings.get(i);
-            boolean habit = fahrenheitInARow >= HABIT && !isNear(reading.value(), expected);
+            boolean habit = isHabit(inFahrenheit) && isLiquidInFahrenheit(reading);
             Observation inOtherScale = habit ? fromFahrenheit(reading, false) : setRight(reading, expected);
-            fahrenheitInARow = isFromFahrenheit(reading, inOtherScale) ? fahrenheitInARow + 1 : 0;
+            inFahrenheit[i % LAST_FEW] = isFromFahrenheit(reading, inOtherScale);
             Observation taken = (inOtherScale == reading || isBorneOut(readings, i, secondLooks) ? reading
                     : inOtherScale).asFarAsCredible();
             right.add(taken);
@@ -130,6 +131,19 @@ final class TemperatureReadings {
             return taken(reading, fromCelsius, reading.halfStep() * 1.8);
         }
         return reading;
+    }
+
+    private static boolean isHabit(boolean[] inFahrenheit) {
+        int count = 0;
+        for (boolean one : inFahrenheit) {
+            count += one ? 1 : 0;
+        }
+        return count >= HABIT;
+    }
+
+    /** From 32 to 86: in degrees Celsius no fish lives there. */
+    private static boolean isLiquidInFahrenheit(Observation reading) {
+        return LIQUID_WITH_FISH_C.holds(fromFahrenheit(reading, false).value());
     }
 
     private static boolean isNear(double readC, double expectedC) {

@@ -257,6 +257,31 @@ class OddReadingsTest {
                 .isGreaterThan(untold + 0.05);
     }
 
+    /** The reading that puts a slip right is as before. */
+    @Test
+    void chlorideThatIsBackToTheSources_isBelievedAtOnce() {
+        TankFacts.Builder facts = feedingFish().chlorideMgPerL(12);
+        List<Observation> run = FINE.withNitriteMgPerL(0.4).lastRead(0.1);
+        List<Observation> slip = with(run, read(20.2, Analyte.CHLORIDE, 120, 0));
+        assertThat(forecast(facts, with(slip, read(0.2, Analyte.CHLORIDE, 12, 0))).chance())
+                .isCloseTo(forecast(facts, run).chance(), within(0.02));
+        List<Observation> read = with(run, read(40.2, Analyte.CHLORIDE, 30, 0), read(20.2, Analyte.CHLORIDE, 200, 0));
+        assertThat(forecast(facts, with(read, read(0.2, Analyte.CHLORIDE, 31, 0))).chance())
+                .isCloseTo(forecast(feedingFish().chlorideMgPerL(31), run).chance(), within(0.03));
+    }
+
+    /** What a class reads again and again through its changes is what its tap has. */
+    @Test
+    void chlorideOfAnUntoldSource_isNotChangedAway() {
+        TankFacts.Builder facts = feedingFish().chlorideMgPerL(null);
+        List<Observation> run = with(FINE.withNitriteMgPerL(0.3).lastRead(0.1), read(40.2, Analyte.CHLORIDE, 35, 0));
+        double chance = forecast(facts, run).chance();
+        for (int week = 1; week <= 5; week++) {
+            run = with(run, read(40 - 7 * week, Analyte.WATER_CHANGE, 20, 0));
+        }
+        assertThat(forecast(facts, run).chance()).isLessThan(chance + 0.1);
+    }
+
     /** Half of it goes with half of the water: of 100 mg/L five such changes leave 3 above the source's 12. */
     @Test
     void saltThatWasChangedAway_protectsNoMore() {
@@ -280,6 +305,25 @@ class OddReadingsTest {
         assertThat(forecast(feedingFish(), warming(false)).chance())
                 .isCloseTo(forecast(feedingFish(), warming(true)).chance(), within(0.1))
                 .isGreaterThan(0.6);
+    }
+
+    /** A visitor's Celsius among them, and a number that is no water in degrees Fahrenheit, are what they say. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"20", "22", "25"})
+    void celsiusAmongFahrenheit_isCelsius(double celsius) {
+        List<Observation> run = FINE.lastRead(0.1).stream().filter(o -> o.analyte() != Analyte.TEMPERATURE).toList();
+        for (int day = 1; day <= 20; day++) {
+            run = with(run, fahrenheit(2.1 + day, day == 7 ? 11 : 52, false));
+        }
+        run = with(run, read(1.1, Analyte.TEMPERATURE, celsius - 2, 0.5), read(0.1, Analyte.TEMPERATURE, celsius, 0.5));
+        assertThat(forecast(feedingFish(), run).chance()).isGreaterThan(0.6);
+        assertThat(forecast(feedingFish(), run).reasons().get(0).value().orElse(0)).isGreaterThan(15);
+    }
+
+    @Test
+    void oneCelsiusReading_endsNoHabitOfFahrenheit() {
+        List<Observation> run = warming(false);
+        assertThat(forecast(feedingFish(), with(run, read(1.6, Analyte.TEMPERATURE, 11, 0.5))).chance()).isGreaterThan(0.6);
     }
 
     private static List<Observation> warming(boolean inCelsius) {

@@ -98,7 +98,7 @@ class WorseReadingTest {
                 Arguments.of(Analyte.DISSOLVED_OXYGEN, 4, new double[] {4, 3.5, 3, 2}),
                 Arguments.of(Analyte.PH, 5.8, new double[] {5.8, 5.6, 5.4, 5.2, 5}),
                 Arguments.of(Analyte.PH, 9.2, new double[] {9.2, 9.4, 9.6, 9.8, 10}),
-                Arguments.of(Analyte.TOTAL_AMMONIA, 1, new double[] {1, 2, 3, 4, 8}),
+                Arguments.of(Analyte.TOTAL_AMMONIA, 1, new double[] {1, 1.5, 2, 3, 4, 6, 8}),
                 Arguments.of(Analyte.TOTAL_AMMONIA, 2, new double[] {2, 3, 4, 6, 8}));
     }
 
