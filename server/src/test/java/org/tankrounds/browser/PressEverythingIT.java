@@ -132,7 +132,7 @@ class PressEverythingIT {
     }
 
     private static boolean isPage(String address) {
-        return !address.matches(".*\\.(csv|xlsx|pdf|json)(\\?.*)?");
+        return !address.matches(".*\\.(csv|xlsx|pdf|json|ics)(\\?.*)?");
     }
 
     private Set<String> formRoutes() {
