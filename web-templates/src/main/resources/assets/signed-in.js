@@ -77,7 +77,7 @@
   const standing = (entries) => {
     const kept = entries.filter((entry) => entry.state === "kept").length;
     const fix = entries.filter((entry) => entry.state === "fix").length;
-    const sent = entries.filter((entry) => entry.state === "sent" && entry.sentAt > openedAt).pop();
+    const sent = entries.filter((entry) => entry.state === "sent" && entry.sentAt >= openedAt).pop();
     if (kept > 0) {
       return [say("kept", kept), ...reason()];
     }
