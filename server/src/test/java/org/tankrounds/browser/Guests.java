@@ -59,6 +59,7 @@ final class Guests implements AutoCloseable {
     /** @param language that their browsers remember */
     Guests(Path folder, Language language) {
         this.language = language;
+        Scanner.bringAlong(visitor.page());
         emptyDatabase = TestDatabase.startEmpty(folder);
         emptyApp = TestApp.bare(emptyDatabase.logins(), TestClock.atStart());
         emptyUrl = "http://127.0.0.1:" + emptyApp.start();

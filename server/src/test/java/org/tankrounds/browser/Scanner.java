@@ -37,11 +37,14 @@ final class Scanner {
 
     private final Page page;
 
-    /** Puts the rules into the page; they go with it. */
     Scanner(Page page) {
         this.page = page;
-        page.evaluate(AxeBuilder.getAxeScript());
-        page.evaluate(CHECKS);
+    }
+
+    /** From now on every page that is opened there brings the rules along. */
+    static void bringAlong(Page page) {
+        page.addInitScript(AxeBuilder.getAxeScript());
+        page.addInitScript(CHECKS);
     }
 
     List<String> violations() {
