@@ -40,8 +40,10 @@ class SpanishIT {
         }
     }
 
+    /** As they open, and where they say what is wrong; what a sound step leads to is a page that opens somewhere else. */
     static List<PageState> states() {
-        return PageStates.all();
+        return PageStates.all().stream()
+                .filter(state -> state.steps().isEmpty() || REFUSED.contains(state.status())).toList();
     }
 
     @ParameterizedTest
