@@ -12,6 +12,7 @@ import org.tankrounds.classroom.WhatToDoHandlers;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.jobs.TankChange;
 import org.tankrounds.places.KitRepository;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.rounds.TanksToday;
@@ -26,11 +27,12 @@ record ClassroomPages(ClassHandlers classes, FishHandlers fish, BreakHandlers br
             LookRepository looks, TaskRepository tasks, BreakRepository breaks, BreakWatches watches,
             DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages, Clock clock) {
         FishSampleRepository samples = new FishSampleRepository();
+        TankChange tankChange = new TankChange(transactions, dirtyTanks, afterChange, clock);
         ClassDesk desk = new ClassDesk(transactions, today, kits, looks, samples, tasks, watches, pages, clock);
         return new ClassroomPages(
                 new ClassHandlers(transactions, tasks, desk),
-                new FishHandlers(transactions, looks, samples, dirtyTanks, afterChange, desk),
-                new BreakHandlers(transactions, tanks, breaks, watches, dirtyTanks, afterChange, pages, clock),
+                new FishHandlers(transactions, looks, samples, tankChange, desk),
+                new BreakHandlers(transactions, tanks, breaks, watches, tankChange, pages, clock),
                 new WhatToDoHandlers(transactions, today, pages, clock));
     }
 }

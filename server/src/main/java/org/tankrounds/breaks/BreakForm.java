@@ -17,7 +17,7 @@ final class BreakForm {
     static final String FIRST = "first_day";
     static final String LAST = "last_day";
     /** Who looks in on all days that are left empty. */
-    static final String OTHERS = "others";
+    private static final String OTHERS = "others";
     static final List<String> DAYS = List.of(NAME, FIRST, LAST);
 
     private final FormInput form;

@@ -10,13 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import org.jooq.DSLContext;
 import org.tankrounds.breaks.BreakPages.Known;
 import org.tankrounds.breaks.BreakPages.Typed;
 import org.tankrounds.db.Transactions;
-import org.tankrounds.jobs.AfterChange;
-import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.jobs.TankChange;
 import org.tankrounds.places.Tank;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.web.Caller;
@@ -37,19 +35,17 @@ public final class BreakHandlers {
     private final TankRepository tanks;
     private final BreakRepository breaks;
     private final BreakWatches watches;
-    private final DirtyTanks dirtyTanks;
-    private final AfterChange afterChange;
+    private final TankChange tankChange;
     private final Pages pages;
     private final Clock clock;
 
     public BreakHandlers(Transactions transactions, TankRepository tanks, BreakRepository breaks, BreakWatches watches,
-            DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages, Clock clock) {
+            TankChange tankChange, Pages pages, Clock clock) {
         this.transactions = transactions;
         this.tanks = tanks;
         this.breaks = breaks;
         this.watches = watches;
-        this.dirtyTanks = dirtyTanks;
-        this.afterChange = afterChange;
+        this.tankChange = tankChange;
         this.pages = pages;
         this.clock = clock;
     }
@@ -71,7 +67,7 @@ public final class BreakHandlers {
         Caller caller = Caller.of(ctx);
         Known known = known(ctx);
         FormInput form = FormInput.of(ctx, BreakForm.DAYS);
-        change(caller, known.tank(), tx -> {
+        tankChange.make(caller.chapterId(), known.tank().tankId(), tx -> {
             LocalDate today = today(known.tank());
             List<SchoolBreak> before = breaks.lock(tx, caller.chapterId(), known.tank().tankId(), today);
             Optional<SchoolBreak> planned = new BreakForm(form).readDays(today, before);
@@ -89,7 +85,7 @@ public final class BreakHandlers {
         FormInput form = FormInput.of(ctx, names);
         FormInput withOthers = FormInput.of(ctx, join(names, BreakForm.others(shown)));
         Clashes clashes = new Clashes(form, new BreakPages(known, formats(ctx, known)).labels(shown));
-        change(caller, known.tank(), tx -> {
+        tankChange.make(caller.chapterId(), known.tank().tankId(), tx -> {
             SchoolBreak current = lock(tx, caller, known.tank(), shown);
             if (clashes.with(BreakForm.plan(current))) {
                 withOthers.haveSeen(BreakForm.plan(current));
@@ -110,7 +106,7 @@ public final class BreakHandlers {
         Caller caller = Caller.of(ctx);
         Tank tank = known(ctx).tank();
         int breakId = number(ctx.pathParam("break"));
-        change(caller, tank, tx -> breaks.drop(tx, caller.chapterId(), tank.tankId(), breakId, clock.instant()));
+        tankChange.make(caller.chapterId(), tank.tankId(), tx -> breaks.drop(tx, caller.chapterId(), tank.tankId(), breakId, clock.instant()));
         back(ctx, "dropped");
     }
 
@@ -121,20 +117,6 @@ public final class BreakHandlers {
         }
         ctx.status(typed.clashes().isEmpty() ? HttpStatus.UNPROCESSABLE_CONTENT : HttpStatus.CONFLICT);
         show(ctx, known(ctx), "", Optional.of(typed));
-    }
-
-    /** The board tells of breaks, so that it has to be made anew. */
-    private void change(Caller caller, Tank tank, Predicate<DSLContext> work) {
-        boolean changed = transactions.inChapter(caller.chapterId(), tx -> {
-            boolean done = work.test(tx);
-            if (done) {
-                dirtyTanks.mark(tx, caller.chapterId(), tank.tankId(), clock.instant());
-            }
-            return done;
-        });
-        if (changed) {
-            afterChange.changed(caller.chapterId());
-        }
     }
 
     private SchoolBreak lock(DSLContext tx, Caller caller, Tank tank, SchoolBreak shown) {

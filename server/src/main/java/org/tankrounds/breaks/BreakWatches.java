@@ -1,8 +1,10 @@
 package org.tankrounds.breaks;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -27,7 +29,7 @@ public final class BreakWatches {
     public Map<Integer, BreakWatch> next(DSLContext tx, int chapterId, Collection<Tank> tanks, Instant now) {
         Map<Integer, ZoneId> zones = tanks.stream().collect(Collectors.toMap(Tank::tankId, Tank::zone));
         // A school's today is at most a day from that of the universal clock.
-        LocalDate about = now.atZone(java.time.ZoneOffset.UTC).toLocalDate();
+        LocalDate about = now.atZone(ZoneOffset.UTC).toLocalDate();
         Map<Integer, SchoolBreak> planned = new HashMap<>(
                 breaks.next(tx, chapterId, about.minusDays(1), about.plusDays(BreakWatch.AHEAD_DAYS + 1)));
         planned.keySet().retainAll(zones.keySet());
@@ -35,7 +37,7 @@ public final class BreakWatches {
             return Map.of();
         }
         Map<Integer, Set<Instant>> seen = looks.list(tx, chapterId, planned.keySet(),
-                now.minusSeconds(86_400L * (SchoolBreak.MOST_DAYS + 1)), now);
+                now.minus(Duration.ofDays(SchoolBreak.MOST_DAYS + 1)), now);
         return planned.entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey, one -> watch(
                 one.getValue(), seen.getOrDefault(one.getKey(), Set.of()), zones.get(one.getKey()), now)));
     }

@@ -10,15 +10,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Predicate;
-import org.jooq.DSLContext;
 import org.tankrounds.behaviour.Behaviour;
 import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.behaviour.Seen;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.fish.LengthWeight;
-import org.tankrounds.jobs.AfterChange;
-import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.jobs.TankChange;
 import org.tankrounds.places.Tank;
 import org.tankrounds.season.FishSample;
 import org.tankrounds.season.FishSampleRepository;
@@ -38,17 +35,15 @@ public final class FishHandlers {
     private final Transactions transactions;
     private final LookRepository looks;
     private final FishSampleRepository samples;
-    private final DirtyTanks dirtyTanks;
-    private final AfterChange afterChange;
+    private final TankChange tankChange;
     private final ClassDesk desk;
 
     public FishHandlers(Transactions transactions, LookRepository looks, FishSampleRepository samples,
-            DirtyTanks dirtyTanks, AfterChange afterChange, ClassDesk desk) {
+            TankChange tankChange, ClassDesk desk) {
         this.transactions = transactions;
         this.looks = looks;
         this.samples = samples;
-        this.dirtyTanks = dirtyTanks;
-        this.afterChange = afterChange;
+        this.tankChange = tankChange;
         this.desk = desk;
     }
 
@@ -68,7 +63,7 @@ public final class FishHandlers {
                     FormInput.showing(ctx, Map.of()), false));
             return;
         }
-        change(caller, tank, tx -> looks.add(tx, caller, tank.tankId(), submissionId(ctx), seen, desk.now()));
+        tankChange.make(caller.chapterId(), tank.tankId(), tx -> looks.add(tx, caller, tank.tankId(), submissionId(ctx), seen, desk.now()));
         back(ctx, LOOKED);
     }
 
@@ -76,22 +71,8 @@ public final class FishHandlers {
         Caller caller = Caller.of(ctx);
         Tank tank = desk.tank(ctx);
         int lookId = ClassHandlers.number(ctx.pathParam("look"), "look");
-        change(caller, tank, tx -> looks.withdraw(tx, caller.chapterId(), tank.tankId(), lookId, desk.now()));
+        tankChange.make(caller.chapterId(), tank.tankId(), tx -> looks.withdraw(tx, caller.chapterId(), tank.tankId(), lookId, desk.now()));
         back(ctx, "withdrawn");
-    }
-
-    /** The board tells of looks, so that it has to be made anew. */
-    private void change(Caller caller, Tank tank, Predicate<DSLContext> work) {
-        boolean changed = transactions.inChapter(caller.chapterId(), tx -> {
-            boolean done = work.test(tx);
-            if (done) {
-                dirtyTanks.mark(tx, caller.chapterId(), tank.tankId(), desk.now());
-            }
-            return done;
-        });
-        if (changed) {
-            afterChange.changed(caller.chapterId());
-        }
     }
 
     public void measure(Context ctx) {

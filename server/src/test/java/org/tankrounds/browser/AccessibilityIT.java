@@ -29,7 +29,6 @@ class AccessibilityIT {
     /** A laptop's page at 400 %: WCAG 2.2, 1.4.10. */
     private static final int NARROWEST = 320;
 
-    private static final Set<Integer> REFUSED = Set.of(409, 422, 429);
 
     @TempDir
     private static Path folder;
@@ -80,7 +79,7 @@ class AccessibilityIT {
         Page page = visitor.page();
         Scanner scanner = new Scanner(page);
         List<String> faults = new ArrayList<>();
-        if (REFUSED.contains(state.status())) {
+        if (state.isRefused()) {
             faults.addAll(scanner.check("failure"));
         }
         if (state.steps().isEmpty()) {
@@ -89,7 +88,7 @@ class AccessibilityIT {
         page.setViewportSize(Visitor.LAPTOP_WIDTH, Visitor.LAPTOP_HEIGHT);
         faults.addAll(by("laptop", scanner.violations()));
         faults.addAll(by("laptop", sizes(scanner)));
-        if (state.steps().isEmpty() || REFUSED.contains(state.status())) {
+        if (state.steps().isEmpty() || state.isRefused()) {
             faults.addAll(lookOverByNight(scanner, page));
         }
         page.setViewportSize(PHONE_WIDTH, PHONE_HEIGHT);

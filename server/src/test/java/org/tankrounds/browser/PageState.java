@@ -7,6 +7,7 @@ import com.microsoft.playwright.options.Cookie;
 import com.microsoft.playwright.options.FilePayload;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Set;
 
 /**
  * One way that a page can look: who sees it, at which route, and what they have done on it.
@@ -50,6 +51,11 @@ record PageState(Guest guest, String route, String after, int status, List<Step>
 
     PageState answered(int newStatus) {
         return new PageState(guest, route, after, newStatus, steps);
+    }
+
+    /** Whether the page says what to put right, or to wait. */
+    boolean isRefused() {
+        return Set.of(409, 422, 429).contains(status);
     }
 
     String path() {

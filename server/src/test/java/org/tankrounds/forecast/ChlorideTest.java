@@ -1,0 +1,85 @@
+package org.tankrounds.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.tankrounds.testing.Water.FINE;
+import static org.tankrounds.testing.Water.feedingFish;
+import static org.tankrounds.testing.Water.forecast;
+import static org.tankrounds.testing.Water.read;
+import static org.tankrounds.testing.Water.with;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.belief.TankFacts;
+import org.tankrounds.water.Analyte;
+
+/** What is read of chloride says how much nitrite the fish bear: no slip and no strip may decide that alone. */
+class ChlorideTest {
+    /** A strip's lowest colour says "less than this", and that fits the tap. */
+    @ParameterizedTest(name = "source {0}")
+    @ValueSource(doubles = {5, 12})
+    void lowestColourOfAChlorideStrip_isNotZero(double sourceMgPerL) {
+        TankFacts.Builder facts = feedingFish().chlorideMgPerL(sourceMgPerL);
+        List<Observation> calm = FINE.withNitriteMgPerL(0.1).lastRead(0.1);
+        Forecast strip = forecast(facts, with(calm, new Observation(
+                read(0.2, Analyte.CHLORIDE, 0, 15).at(), Analyte.CHLORIDE, 0, 15, true, false)));
+        assertThat(strip.chance()).isEqualTo(forecast(facts, calm).chance());
+    }
+
+    /** It leaves only with the water. */
+    @Test
+    void chlorideThatFellForNoReason_waitsForASecondLook() {
+        TankFacts.Builder facts = feedingFish().chlorideMgPerL(40);
+        List<Observation> calm = FINE.withNitriteMgPerL(0.1).lastRead(0.1);
+        double untold = forecast(facts, calm).chance();
+        List<Observation> once = with(calm, read(1.2, Analyte.CHLORIDE, 4, 0));
+        assertThat(forecast(facts, once).chance()).isCloseTo(untold, within(0.01));
+        assertThat(forecast(facts, with(once, read(0.2, Analyte.CHLORIDE, 5, 0))).chance())
+                .isGreaterThan(untold + 0.05);
+    }
+
+    /** The reading that puts a slip right is as before. */
+    @Test
+    void chlorideThatIsBackToTheSources_isBelievedAtOnce() {
+        TankFacts.Builder facts = feedingFish().chlorideMgPerL(12);
+        List<Observation> run = FINE.withNitriteMgPerL(0.4).lastRead(0.1);
+        List<Observation> slip = with(run, read(20.2, Analyte.CHLORIDE, 120, 0));
+        assertThat(forecast(facts, with(slip, read(0.2, Analyte.CHLORIDE, 12, 0))).chance())
+                .isCloseTo(forecast(facts, run).chance(), within(0.02));
+        List<Observation> read = with(run, read(40.2, Analyte.CHLORIDE, 30, 0), read(20.2, Analyte.CHLORIDE, 200, 0));
+        assertThat(forecast(facts, with(read, read(0.2, Analyte.CHLORIDE, 31, 0))).chance())
+                .isCloseTo(forecast(feedingFish().chlorideMgPerL(31), run).chance(), within(0.03));
+    }
+
+    /** What a class reads again and again through its changes is what its tap has. */
+    @Test
+    void chlorideOfAnUntoldSource_isNotChangedAway() {
+        TankFacts.Builder facts = feedingFish().chlorideMgPerL(null);
+        List<Observation> run = with(FINE.withNitriteMgPerL(0.3).lastRead(0.1), read(40.2, Analyte.CHLORIDE, 35, 0));
+        double chance = forecast(facts, run).chance();
+        for (int week = 1; week <= 5; week++) {
+            run = with(run, read(40 - 7 * week, Analyte.WATER_CHANGE, 20, 0));
+        }
+        assertThat(forecast(facts, run).chance()).isLessThan(chance + 0.1);
+    }
+
+    /** Half of it goes with half of the water: of 100 mg/L five such changes leave 3 above the source's 12. */
+    @Test
+    void saltThatWasChangedAway_protectsNoMore() {
+        TankFacts.Builder facts = feedingFish().chlorideMgPerL(12);
+        List<Observation> run = FINE.withNitriteMgPerL(0.4).lastRead(0.1);
+        List<Observation> salted = with(run, read(20.2, Analyte.CHLORIDE, 100, 0));
+        List<Observation> changedSince = salted;
+        List<Observation> changed = run;
+        for (int i = 1; i <= 5; i++) {
+            changedSince = with(changedSince, read(20 - 3 * i, Analyte.WATER_CHANGE, 50, 0));
+            changed = with(changed, read(20 - 3 * i, Analyte.WATER_CHANGE, 50, 0));
+        }
+        assertThat(forecast(facts, salted).chance()).isLessThan(0.5);
+        assertThat(forecast(facts, changedSince).chance())
+                .isCloseTo(forecast(facts.chlorideMgPerL(15), changed).chance(), within(0.06));
+    }
+}
