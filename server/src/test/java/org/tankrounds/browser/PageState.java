@@ -62,9 +62,10 @@ record PageState(Guest guest, String route, String after, int status, List<Step>
         return route.split("\\?")[0];
     }
 
-    /** On a page that is open at the state's address. */
+    /** On a page that is open at the state's address. Over when what the last step led to is there as a whole. */
     void bringAbout(Page page, Names names) {
         steps.forEach(step -> step.on(page, names));
+        page.waitForLoadState();
     }
 
     @Override

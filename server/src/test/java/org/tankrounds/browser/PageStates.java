@@ -103,9 +103,9 @@ final class PageStates {
                         fill("Code on the card", "{classCard}"), press("Come in")),
                 see(COORDINATOR, "/tanks/{cardTank}/card"),
                 see(BEGINNER, card),
-                see(BEGINNER, card).after("making one", press("Make a card")),
-                see(BEGINNER, card).after("somebody else's new one",
+                see(BEGINNER, card).after("somebody else's new one", press("Make a card"), open(card),
                         meanwhile(press("Make a new card")), press("Make a new card")).answered(409),
+                see(BEGINNER, card).after("making another", press("Make a new card")),
                 see(BEGINNER, card).after("revoking it", press("Revoke the card")));
     }
 

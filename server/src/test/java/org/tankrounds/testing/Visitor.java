@@ -122,7 +122,9 @@ public final class Visitor implements AutoCloseable {
         boolean ownStatus = refused && message.text().startsWith("Failed to load resource");
         boolean askedOutbox = message.location().contains("/log:") && message.text().contains("status of 422");
         boolean blockedWorker = message.text().startsWith("Service Worker registration blocked");
-        boolean known = ownStatus || askedOutbox || blockedWorker;
+        // A browser looks for one beside an answer that is no page.
+        boolean missedIcon = message.location().contains("/favicon.ico");
+        boolean known = ownStatus || askedOutbox || blockedWorker || missedIcon;
         if (List.of("error", "warning").contains(message.type()) && !known) {
             complaints.add(message.type() + " on the console: " + message.text());
         }
