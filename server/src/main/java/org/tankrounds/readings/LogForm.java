@@ -35,7 +35,7 @@ final class LogForm {
     static final String BY = "by";
     /** Which names and meanings the form has; a device may send one that it kept long ago. */
     static final String VERSION = "form_version";
-    static final int CURRENT_VERSION = 2;
+    static final int CURRENT_VERSION = 3;
     private static final int OLDEST_VERSION = 1;
     static final String KEPT_AT = "kept_at";
     static final String SENT_AT = "sent_at";
@@ -103,8 +103,17 @@ final class LogForm {
         String version = text(VERSION).strip();
         boolean known = version.isEmpty() || version.matches("\\d{1,4}")
                 && Integer.parseInt(version) >= OLDEST_VERSION && Integer.parseInt(version) <= CURRENT_VERSION;
-        if (!known) {
+        if (!known || !ShownCards.isReadable(text(ShownCards.FIELD))) {
             faults.add(WHOLE, Saying.of("log.unknownVersion"));
+        }
+    }
+
+    /** One from before forms carried their cards says no more of them than the name of its kit. */
+    void checkKit(boolean known, GivenReading given, Faults faults) {
+        boolean byCards = given.values().stream().map(GivenValue::analyte)
+                .anyMatch(analyte -> analyte == Analyte.PH || analyte.isDissolved());
+        if (!known && byCards && text(ShownCards.FIELD).isBlank() && !text(KIT).isBlank()) {
+            faults.add(WHOLE, Saying.of("log.unknownKit", text(KIT).strip()));
         }
     }
 
