@@ -50,7 +50,7 @@ final class LogForm {
     /** Answer to "is that right?": {@code yes} or {@code swap}, with the number asked about and a unit. */
     static final String SURE = "sure_";
     private static final String SWAP = "swap";
-    private static final String WHOLE = "/form";
+    static final String WHOLE = "/form";
     private static final int LONGEST_FIELD = 20_000;
 
     private final Map<String, String> typed;
@@ -105,15 +105,6 @@ final class LogForm {
                 && Integer.parseInt(version) >= OLDEST_VERSION && Integer.parseInt(version) <= CURRENT_VERSION;
         if (!known || !ShownCards.isReadable(text(ShownCards.FIELD))) {
             faults.add(WHOLE, Saying.of("log.unknownVersion"));
-        }
-    }
-
-    /** One from before forms carried their cards says no more of them than the name of its kit. */
-    void checkKit(boolean known, GivenReading given, Faults faults) {
-        boolean byCards = given.values().stream().map(GivenValue::analyte)
-                .anyMatch(analyte -> analyte == Analyte.PH || analyte.isDissolved());
-        if (!known && byCards && text(ShownCards.FIELD).isBlank() && !text(KIT).isBlank()) {
-            faults.add(WHOLE, Saying.of("log.unknownKit", text(KIT).strip()));
         }
     }
 

@@ -188,7 +188,9 @@ public final class LogHandlers {
         Faults faults = new Faults();
         form.checkVersion(faults);
         GivenReading read = form.read(new LogBoxes(tank, kit).forms(), tank.zone(), faults);
-        form.checkKit(desk.knows(form.text(LogForm.KIT)), read, faults);
+        if (!desk.knows(form.text(LogForm.KIT))) {
+            ShownCards.check(form, read, faults);
+        }
         boolean timeTyped = !form.text(LogForm.MEASURED_AT).isBlank();
         GivenReading given = timeTyped ? read : DeviceClock.of(form)
                 .map(device -> read.taken(device.taken(clock.instant()))).orElse(read);

@@ -12,6 +12,7 @@ import org.tankrounds.places.Kit;
 import org.tankrounds.places.KitScale;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.UnitForm;
+import org.tankrounds.words.Saying;
 
 /**
  * What the cards of a form counted when it was shown, as the form itself carries it: {@code nitrite:mg/L as NO2:0 0.1
@@ -46,6 +47,14 @@ final class ShownCards {
         return text == null || text.isBlank() || read(text).isPresent();
     }
 
+    /** Of a form whose kit is not known: one from before forms carried their cards says no more of them than its name. */
+    static void check(LogForm form, GivenReading given, Faults faults) {
+        boolean byCards = given.values().stream().anyMatch(value -> hasCard(value.analyte()));
+        if (byCards && form.text(FIELD).isBlank() && !form.text(LogForm.KIT).isBlank()) {
+            faults.add(LogForm.WHOLE, Saying.of("log.unknownKit", form.text(LogForm.KIT).strip()));
+        }
+    }
+
     /** The kit with its cards as they were shown; as it is now where that is not told. */
     static Kit in(Kit kit, String text) {
         return Optional.ofNullable(text).flatMap(ShownCards::read)
@@ -68,7 +77,7 @@ final class ShownCards {
     }
 
     private static Optional<KitScale> card(String[] parts) {
-        Optional<Analyte> analyte = Analyte.ofCode(parts[0]).filter(one -> one == Analyte.PH || one.isDissolved());
+        Optional<Analyte> analyte = Analyte.ofCode(parts[0]).filter(ShownCards::hasCard);
         if (parts.length < 3 || analyte.isEmpty()) {
             return Optional.empty();
         }
@@ -78,6 +87,10 @@ final class ShownCards {
                 && steps.stream().allMatch(step -> STEP.matcher(step).matches());
         return sound ? rising(new KitScale(analyte.get(), form, steps.stream().map(Double::valueOf).toList()))
                 : Optional.empty();
+    }
+
+    private static boolean hasCard(Analyte analyte) {
+        return analyte == Analyte.PH || analyte.isDissolved();
     }
 
     private static Optional<KitScale> rising(KitScale scale) {

@@ -20,6 +20,8 @@ import org.tankrounds.testing.TestApp;
 /** A form is filled in, and in another window of the same browser the session changes before it is sent. */
 final class SessionChangeIT {
     private static final String SITE = "Sec-Fetch-Site";
+    private static final Pattern HIDDEN =
+            Pattern.compile("<input type=\"hidden\" name=\"([^\"]*)\" value=\"([^\"]*)\"");
     private static final String TYPED = "the \"filter\" hums";
 
     private final TestApp app = TestApp.shared();
@@ -204,7 +206,7 @@ final class SessionChangeIT {
 
     private static Map<String, String> hidden(Answer page) {
         Map<String, String> form = new LinkedHashMap<>();
-        Matcher field = Pattern.compile("<input type=\"hidden\" name=\"([^\"]*)\" value=\"([^\"]*)\"").matcher(page.body());
+        Matcher field = HIDDEN.matcher(page.body());
         while (field.find()) {
             form.put(field.group(1), field.group(2).replace("&quot;", "\""));
         }
