@@ -14,7 +14,7 @@
     const there = form.querySelector("[role=status]");
     const line = there || document.createElement("p");
     if (!there) {
-      line.className = "small soft";
+      line.className = "small";
       line.setAttribute("role", "status");
       [...form.querySelectorAll("button[type=submit]")].pop().after(line);
     }
