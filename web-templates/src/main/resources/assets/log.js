@@ -5,6 +5,7 @@
   const form = document.querySelector("form[data-outbox]");
   const line = document.querySelector("[data-outbox-line]");
   const FIX = "#fix=";
+  const CARDS = "shown_cards";
   const SENT_WITHIN_MS = 9000;
   // What stands beside their labels is no unit.
   const WITHOUT_UNIT = ["ph", "ph_typed", "note", "measured_at"];
@@ -177,9 +178,18 @@
     }
   };
 
+  // Its numbers mean what stood beside them when it was written; one from before forms told so has the cards of now.
+  const cardsOf = (entry) => (entry.fields.find(([name]) => name === CARDS) || [CARDS, form.elements[CARDS].value])[1];
+
+  const withCards = (cards) => location.pathname + "?" + CARDS + "=" + encodeURIComponent(cards) + location.hash;
+
   const openToFix = async () => {
     const entry = await box.get(decodeURIComponent(location.hash.slice(FIX.length)));
     if (!entry || entry.account !== box.account || entry.state !== "fix") {
+      return;
+    }
+    if (cardsOf(entry) !== form.elements[CARDS].value) {
+      location.replace(location.search ? "/outbox" : withCards(cardsOf(entry)));
       return;
     }
     entry.fields.forEach(fillIn);

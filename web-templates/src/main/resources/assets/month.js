@@ -1,10 +1,9 @@
-// A month to be typed in: Enter and the arrows go down and up, a block of a spreadsheet spreads over the boxes, and the
-// sheet is only sent where there is a connection. Without this script the page does all else.
+// A month to be typed in: Enter and the arrows go down and up, and a block of a spreadsheet spreads over the boxes.
+// Without this script the page does all else.
 (() => {
   "use strict";
   const form = document.querySelector("form[data-month]");
   const line = document.querySelector("[data-month-line]");
-  const ANSWERED_WITHIN_MS = 8000;
   if (!form) {
     return;
   }
@@ -83,30 +82,8 @@
     }
   });
 
-  form.addEventListener("submit", (event) => {
-    event.preventDefault();
-    if ("busy" in form.dataset) {
-      return;
-    }
-    form.dataset.busy = "";
-    line.textContent = say("sending");
-    // A Wi-Fi's own page answers too, but not so.
-    fetch("/api/ping", { cache: "no-store", signal: AbortSignal.timeout(ANSWERED_WITHIN_MS) })
-      .then((answer) => answer.json()).then((said) => {
-        if (!("account" in said)) {
-          throw new Error("elsewhere");
-        }
-        leaving = true;
-        form.submit();
-      }).catch(() => {
-        delete form.dataset.busy;
-        line.textContent = say("offline");
-      });
-  });
+  // When it is sent at last.
+  form.addEventListener("formdata", () => { leaving = true; });
 
-  // Back from the page behind, it can be sent again.
-  self.addEventListener("pageshow", () => {
-    leaving = false;
-    delete form.dataset.busy;
-  });
+  self.addEventListener("pageshow", () => { leaving = false; });
 })();

@@ -190,6 +190,6 @@
 
   const isUnsent = (entry) => entry.state !== "sent";
 
-  self.tankroundsOutbox = { all, get, keep, note, remove, flush, isUnsent, fieldsToSend,
+  self.tankroundsOutbox = { all, get, keep, note, remove, flush, ping, isUnsent, fieldsToSend,
     onChange: (listener) => listeners.push(listener) };
 })();

@@ -173,7 +173,7 @@
     await navigator.serviceWorker.register("/sw.js", { updateViaCache: "none" });
     const worker = await navigator.serviceWorker.ready;
     const forms = [...document.querySelectorAll('main a[href^="/tanks/"][href$="/log"]')].slice(0, 8);
-    worker.active.postMessage({ pages: [location.pathname, "/outbox", ...forms.map((link) => link.pathname)] });
+    worker.active.postMessage({ account, pages: [location.pathname, "/outbox", ...forms.map((link) => link.pathname)] });
   };
 
   if (navigator.serviceWorker) {

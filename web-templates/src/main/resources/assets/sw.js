@@ -5,8 +5,13 @@ const OURS = "tankrounds-";
 const ASSET_CACHE = OURS + "assets-" + BUILD;
 const PAGE_CACHE = OURS + "pages-" + BUILD;
 const NETWORK_WITHIN_MS = 4000;
-const MADE_FOR = ["Tankrounds-Account", "Content-Language"];
+const ACCOUNT = "Tankrounds-Account";
+const MADE_FOR = [ACCOUNT, "Content-Language"];
 const KEPT_PAGES = /^\/(tanks|tanks\/[^/]+\/log|outbox)$/;
+const COMES_OR_GOES = /^\/(sign-in|sign-out|card)$/;
+
+// Rises with everybody who comes or goes: a page that was asked for by the one before is not kept for the next.
+let turn = 0;
 
 self.addEventListener("install", (event) => {
   event.waitUntil(caches.open(ASSET_CACHE).then((cache) => cache.addAll(ASSETS)).then(() => self.skipWaiting()));
@@ -17,7 +22,7 @@ self.addEventListener("activate", (event) => {
 });
 
 self.addEventListener("message", (event) => {
-  event.waitUntil(fetchPages(event.data.pages || []));
+  event.waitUntil(forgetOthers(event.data.account).then(() => fetchPages(event.data.pages || [])));
 });
 
 // Only hurries what the pages do themselves; it fails on purpose, so that the browser tries again.
@@ -35,8 +40,8 @@ self.addEventListener("fetch", (event) => {
   if (url.origin !== self.location.origin) {
     return;
   }
-  if (request.method === "POST" && url.pathname === "/sign-out") {
-    event.waitUntil(caches.delete(PAGE_CACHE));
+  if (request.method === "POST" && COMES_OR_GOES.test(url.pathname)) {
+    event.waitUntil(forgetPages());
   } else if (request.method === "GET" && ASSETS.includes(url.pathname)) {
     event.respondWith(asset(request));
   } else if (request.method === "GET" && request.mode === "navigate" && isForOffline(url.pathname)) {
@@ -55,11 +60,30 @@ const takeOver = async () => {
   await Promise.all(old.map((name) => caches.delete(name)));
 };
 
+const forgetPages = () => {
+  turn += 1;
+  return caches.delete(PAGE_CACHE);
+};
+
+// Somebody may have come in past this worker.
+const forgetOthers = async (account) => {
+  const before = await anyKept(await caches.open(PAGE_CACHE));
+  if (account && before && before.headers.get(ACCOUNT) !== account) {
+    await forgetPages();
+  }
+};
+
+const anyKept = async (cache) => {
+  const [one] = await cache.keys();
+  return one && cache.match(one);
+};
+
 const fetchPages = async (paths) => {
+  const mine = turn;
   const cache = await caches.open(PAGE_CACHE);
   for (const path of paths.filter((one) => KEPT_PAGES.test(one))) {
     if (!(await cache.match(path))) {
-      await fetch(path, { credentials: "same-origin" }).then((answer) => keepPage(path, answer)).catch(() => {});
+      await fetch(path, { credentials: "same-origin" }).then((answer) => keepPage(path, answer, mine)).catch(() => {});
     }
   }
 };
@@ -71,9 +95,10 @@ const asset = async (request) => {
 
 // The network first; what was kept only where it does not answer in time, or a proxy says that nobody is behind it.
 const page = async (event, url) => {
+  const mine = turn;
   const fromNetwork = fetch(event.request);
   const copy = fromNetwork.then((answer) => answer.clone());
-  event.waitUntil(copy.then((answer) => keepPage(url.search ? "" : url.pathname, answer)).catch(() => {}));
+  event.waitUntil(copy.then((answer) => keepPage(url.search ? "" : url.pathname, answer, mine)).catch(() => {}));
   const cache = await caches.open(PAGE_CACHE);
   const kept = await cache.match(url.pathname);
   if (!kept) {
@@ -96,13 +121,13 @@ const later = (milliseconds) => new Promise((resolve) => { setTimeout(() => reso
 
 // Neither errors nor the way to the sign-in page nor what a portal shows; and never one person's beside another's,
 // or in another language.
-const keepPage = async (path, answer) => {
-  if (!KEPT_PAGES.test(path) || answer.status !== 200 || answer.redirected || !answer.headers.get("Tankrounds-Account")) {
+const keepPage = async (path, answer, asked) => {
+  if (!KEPT_PAGES.test(path) || answer.status !== 200 || answer.redirected || !answer.headers.get(ACCOUNT)
+      || asked !== turn) {
     return;
   }
   const cache = await caches.open(PAGE_CACHE);
-  const [one] = await cache.keys();
-  const before = one && await cache.match(one);
+  const before = await anyKept(cache);
   if (before && MADE_FOR.some((name) => before.headers.get(name) !== answer.headers.get(name))) {
     await caches.delete(PAGE_CACHE);
     await (await caches.open(PAGE_CACHE)).put(path, answer);

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Optional;
 import org.tankrounds.pages.SendAgainPage;
+import org.tankrounds.web.Caller;
 import org.tankrounds.web.Pages;
 import org.tankrounds.web.Speech;
 
@@ -27,7 +28,16 @@ final class ComingIn {
             return;
         }
         sessions.find(secret).orElseThrow().attach(ctx);
-        pages.show(ctx, "people/send-again", new SendAgainPage(
-                Speech.of(ctx).say("signin.again.title"), kept.get().path(), kept.get().fields(), next));
+        offer(ctx, "signin.again.lead", kept.get(), next);
+    }
+
+    /** @param lead key of the sentence that says why it was not taken at once */
+    void offer(Context ctx, String lead, KeptForm kept, String leave) {
+        Speech speech = Speech.of(ctx);
+        Caller caller = Caller.of(ctx);
+        String inWhoseName = caller.signedIn()
+                ? speech.say("signin.again.asPerson", caller.name()) : speech.say("signin.again.asClass");
+        pages.show(ctx, "people/send-again", new SendAgainPage(speech.say("signin.again.title"), speech.say(lead),
+                inWhoseName, kept.path(), kept.fields(), kept.carrying(), leave));
     }
 }

@@ -49,6 +49,10 @@ public final class Doorman implements Handler {
         boolean forScripts = ctx.path().startsWith("/api/") && !roles.contains(Role.ANYBODY);
         Caller caller = forScripts ? script(ctx) : person(ctx);
         caller.attach(ctx);
+        if (!roles.isEmpty() && isForm(ctx) && forms.isOfAnotherSession(ctx, caller) && signIn.giveBack(ctx)) {
+            ctx.skipRemainingHandlers();
+            return;
+        }
         switch (Policy.decide(caller, roles)) {
             case ALLOW -> checkForm(ctx, caller);
             case SIGN_IN -> askToSignIn(ctx);
@@ -79,10 +83,13 @@ public final class Doorman implements Handler {
     }
 
     private void checkForm(Context ctx, Caller caller) {
-        boolean page = !ctx.path().startsWith("/api/");
-        if (page && !SAFE_METHODS.contains(ctx.method().name())) {
+        if (isForm(ctx)) {
             forms.check(ctx, caller);
         }
+    }
+
+    private static boolean isForm(Context ctx) {
+        return !ctx.path().startsWith("/api/") && !SAFE_METHODS.contains(ctx.method().name());
     }
 
     private void askToSignIn(Context ctx) {
@@ -90,7 +97,7 @@ public final class Doorman implements Handler {
                 || !forms.plain(ctx)) {
             ctx.redirect(LocalPath.signIn(LocalPath.wanted(ctx)), HttpStatus.SEE_OTHER);
         } else {
-            signIn.askAgain(ctx);
+            signIn.askAgain(ctx, forms.surelyFromHere(ctx));
         }
         ctx.skipRemainingHandlers();
     }

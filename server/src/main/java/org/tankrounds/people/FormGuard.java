@@ -49,14 +49,31 @@ public final class FormGuard {
         return ContentType.of(ctx).isEmpty() || ContentType.is(ctx, "application/x-www-form-urlencoded");
     }
 
+    /**
+     * Whether a plain form stands on a page of ours that was shown before the session changed, in another window of
+     * the same browser. A device's outbox fetches a new token by itself.
+     */
+    boolean isOfAnotherSession(Context ctx, Caller caller) {
+        return plain(ctx) && surelyFromHere(ctx) && ctx.header(Caller.ACCOUNT_HEADER) == null
+                && Optional.ofNullable(ctx.formParam(FormToken.FIELD)).filter(token -> !token.isBlank()
+                        && !FormToken.same(caller.formToken(), token)).isPresent();
+    }
+
     /** Browsers say where a request comes from; those too old to say so are judged by the token alone. */
     boolean fromHere(Context ctx) {
         String site = ctx.header("Sec-Fetch-Site");
+        return surelyFromHere(ctx) || (site == null ? ctx.header("Origin") == null : site.equals("none"));
+    }
+
+    /** Whether the browser itself says that one of our own pages sent this. */
+    boolean surelyFromHere(Context ctx) {
+        String site = ctx.header("Sec-Fetch-Site");
         if (site != null) {
-            return site.equals("same-origin") || site.equals("none");
+            return site.equals("same-origin");
         }
         String origin = ctx.header("Origin");
-        return origin == null || ownOrigin.filter(origin::equals).isPresent() || sameHost(origin, ctx.header("Host"));
+        return origin != null
+                && (ownOrigin.filter(origin::equals).isPresent() || sameHost(origin, ctx.header("Host")));
     }
 
     private static boolean sameHost(String origin, String host) {

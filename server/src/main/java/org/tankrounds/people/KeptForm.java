@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.tankrounds.pages.HiddenField;
 
 /**
- * What somebody had typed when their session ended: it goes along through signing in, in hidden fields, and
+ * What somebody had typed when their session ended or changed: it goes along through signing in, in hidden fields, and
  * is sent when they say so. Passwords are never kept.
  */
 record KeptForm(String path, List<HiddenField> fields) {
@@ -18,7 +18,8 @@ record KeptForm(String path, List<HiddenField> fields) {
 
     /** @return empty where there is nothing to keep, or nothing that may be kept */
     static Optional<KeptForm> sent(Context ctx) {
-        return of(ctx.path(), ctx.formParamMap());
+        String path = ctx.queryString() == null ? ctx.path() : ctx.path() + "?" + ctx.queryString();
+        return of(path, ctx.formParamMap());
     }
 
     /** From the sign-in form that carried it. */

@@ -43,16 +43,43 @@ public final class SignInHandlers {
         show(ctx, "", Optional.empty(), LocalPath.orStart(ctx.queryParam("next")), Optional.empty());
     }
 
-    /** For a form that arrives when its session has ended: what was typed goes along, so that it is not lost. */
-    void askAgain(Context ctx) {
-        Optional<KeptForm> kept = cookies.session(ctx).isPresent() ? KeptForm.sent(ctx) : Optional.empty();
+    /**
+     * For a form that arrives when its session has ended: what was typed goes along, so that it is not lost.
+     *
+     * @param ours whether a page of ours sent it; the cookie of a session that is over says so too
+     */
+    void askAgain(Context ctx, boolean ours) {
+        Optional<KeptForm> kept = ours || cookies.session(ctx).isPresent() ? KeptForm.sent(ctx) : Optional.empty();
         if (kept.isEmpty()) {
             ctx.redirect(LocalPath.signIn(LocalPath.wanted(ctx)), HttpStatus.SEE_OTHER);
-            return;
+        } else {
+            askAgain(ctx, LocalPath.wanted(ctx), kept);
         }
+    }
+
+    private void askAgain(Context ctx, String next, Optional<KeptForm> kept) {
         cookies.openForm(ctx);
         ctx.status(HttpStatus.FORBIDDEN);
-        show(ctx, "", Optional.empty(), LocalPath.wanted(ctx), kept);
+        show(ctx, "", Optional.empty(), next, kept);
+    }
+
+    /**
+     * For a form of ours from before the session changed in another window: back to whoever is signed in now, who says
+     * whether it is sent.
+     *
+     * @return false where there is nothing to give back, or nothing that may be shown again
+     */
+    boolean giveBack(Context ctx) {
+        boolean signedIn = Caller.of(ctx).hasAccount();
+        Optional<KeptForm> kept =
+                KeptForm.carried(ctx).or(() -> signedIn ? KeptForm.sent(ctx) : Optional.empty());
+        if (kept.isPresent() && signedIn) {
+            ctx.status(HttpStatus.FORBIDDEN);
+            comingIn.offer(ctx, "signin.again.changed", kept.get(), LocalPath.wanted(ctx));
+        } else if (kept.isPresent()) {
+            askAgain(ctx, LocalPath.orStart(ctx.formParam("next")), kept);
+        }
+        return kept.isPresent();
     }
 
     public void create(Context ctx) {
@@ -77,13 +104,21 @@ public final class SignInHandlers {
         }
     }
 
+    /** What was typed in somebody else's time stays for the one who typed it. */
     public void remove(Context ctx) {
         cookies.session(ctx).ifPresent(sessions::end);
         cookies.signOut(ctx);
         // Never "storage": readings that wait on the device would go with it. Not "cookies" either: that would sign
         // people out of whatever else the school serves under the same domain.
         ctx.header("Clear-Site-Data", "\"cache\"");
-        ctx.redirect("/sign-in", HttpStatus.SEE_OTHER);
+        Optional<KeptForm> kept = KeptForm.carried(ctx);
+        if (kept.isEmpty()) {
+            ctx.redirect("/sign-in", HttpStatus.SEE_OTHER);
+        } else {
+            Caller.anybody("").attach(ctx);
+            cookies.openForm(ctx);
+            show(ctx, "", Optional.empty(), LocalPath.orStart(ctx.formParam("next")), kept);
+        }
     }
 
     private void show(Context ctx, String email, Optional<Saying> error, String next, Optional<KeptForm> kept) {

@@ -143,7 +143,7 @@ public final class CorrectionHandlers {
         return transactions.inChapter(caller.chapterId(), tx -> {
             Tank tank = tanks.get(tx, caller, ctx.pathParam("tank"));
             List<Reading> versions = correctReading.versions(tx, caller, tank, ctx.pathParam("reading"));
-            Kit kit = kits.get(tx, caller.chapterId(), tank.kitId());
+            Kit kit = ShownCards.in(kits.get(tx, caller.chapterId(), tank.kitId()), ctx.formParam(ShownCards.FIELD));
             return new Desk(tank, kit, versions, names(tx, caller.chapterId(), versions));
         });
     }
@@ -157,6 +157,6 @@ public final class CorrectionHandlers {
 
     private void show(Context ctx, Desk desk, LogForm form, Message message, String overtaken) {
         pages.show(ctx, "readings/reading", new ReadingPageMaker(desk.tank(), desk.versions(), desk.names(),
-                Speech.of(ctx)).page(desk.forms(), form, message, overtaken));
+                Speech.of(ctx)).page(desk.kit(), form, message, overtaken));
     }
 }

@@ -35,7 +35,7 @@ final class LogForm {
     static final String BY = "by";
     /** Which names and meanings the form has; a device may send one that it kept long ago. */
     static final String VERSION = "form_version";
-    static final int CURRENT_VERSION = 2;
+    static final int CURRENT_VERSION = 3;
     private static final int OLDEST_VERSION = 1;
     static final String KEPT_AT = "kept_at";
     static final String SENT_AT = "sent_at";
@@ -50,7 +50,7 @@ final class LogForm {
     /** Answer to "is that right?": {@code yes} or {@code swap}, with the number asked about and a unit. */
     static final String SURE = "sure_";
     private static final String SWAP = "swap";
-    private static final String WHOLE = "/form";
+    static final String WHOLE = "/form";
     private static final int LONGEST_FIELD = 20_000;
 
     private final Map<String, String> typed;
@@ -103,7 +103,7 @@ final class LogForm {
         String version = text(VERSION).strip();
         boolean known = version.isEmpty() || version.matches("\\d{1,4}")
                 && Integer.parseInt(version) >= OLDEST_VERSION && Integer.parseInt(version) <= CURRENT_VERSION;
-        if (!known) {
+        if (!known || !ShownCards.isReadable(text(ShownCards.FIELD))) {
             faults.add(WHOLE, Saying.of("log.unknownVersion"));
         }
     }

@@ -38,6 +38,10 @@ public final class LogHandlers {
         Kit kitCalled(String name) {
             return kits.stream().filter(one -> one.name().equals(name)).findFirst().orElse(kit);
         }
+
+        boolean knows(String name) {
+            return kits.stream().anyMatch(one -> one.name().equals(name));
+        }
     }
 
     private final Transactions transactions;
@@ -69,7 +73,8 @@ public final class LogHandlers {
         desk.lastLabel().ifPresent(label -> filledIn.put(LogForm.BY, label));
         Optional.ofNullable(ctx.queryParam(Analyte.WATER_CHANGE.code())).filter(share -> share.matches("[0-9]{1,3}"))
                 .ifPresent(share -> filledIn.put(Analyte.WATER_CHANGE.code(), share));
-        show(ctx, desk, desk.kit(), new LogForm(filledIn), Message.receipt(desk.receipt()));
+        Kit kit = ShownCards.in(desk.kit(), ctx.queryParam(ShownCards.FIELD));
+        show(ctx, desk, kit, new LogForm(filledIn), Message.receipt(desk.receipt()));
     }
 
     /** The class's own data, to take along. */
@@ -102,7 +107,7 @@ public final class LogHandlers {
         if (!IdempotencyKey.isKey(form.text(LogForm.SUBMISSION))) {
             form = form.with(LogForm.SUBMISSION, UUID.randomUUID().toString());
         }
-        Kit kit = desk.kitCalled(form.text(LogForm.KIT));
+        Kit kit = ShownCards.in(desk.kitCalled(form.text(LogForm.KIT)), form.text(ShownCards.FIELD));
         if ("kit".equals(form.text("act"))) {
             show(ctx, desk, desk.kitCalled(form.text(LogForm.OTHER_KIT)), form, Message.NONE);
             return;
@@ -114,7 +119,7 @@ public final class LogHandlers {
         Answered answered = new Answered(form, Speech.of(ctx));
         try {
             Optional<Outcome> outcome = storeReading.store(Caller.of(ctx), desk.tank().code(), channel(ctx),
-                    (tank, usualKit) -> submitted(form, tank, kit), answered::accept);
+                    (tank, usualKit) -> submitted(form, desk, tank, kit), answered::accept);
             if (outcome.isEmpty()) {
                 askAgain(ctx, desk, kit, form, answered.message());
                 return;
@@ -179,10 +184,13 @@ public final class LogHandlers {
         }
     }
 
-    private Submitted submitted(LogForm form, Tank tank, Kit kit) {
+    private Submitted submitted(LogForm form, Desk desk, Tank tank, Kit kit) {
         Faults faults = new Faults();
         form.checkVersion(faults);
         GivenReading read = form.read(new LogBoxes(tank, kit).forms(), tank.zone(), faults);
+        if (!desk.knows(form.text(LogForm.KIT))) {
+            ShownCards.check(form, read, faults);
+        }
         boolean timeTyped = !form.text(LogForm.MEASURED_AT).isBlank();
         GivenReading given = timeTyped ? read : DeviceClock.of(form)
                 .map(device -> read.taken(device.taken(clock.instant()))).orElse(read);

@@ -78,7 +78,8 @@ final class LogPageMaker {
         return new LogPage(title(wrong), tank.school() + ", " + tank.classroom(), tank.code(),
                 "/tanks/" + tank.code(), "/tanks/" + tank.code() + "/log", form.text(LogForm.SUBMISSION),
                 LogForm.CURRENT_VERSION, message.receipt(),
-                message.conflict(), "/tanks/" + tank.code(), message.asks(), fields.kept(message.confirmed()),
+                message.conflict(), "/tanks/" + tank.code(), message.asks(),
+                ShownCards.beside(fields.kept(message.confirmed()), kit),
                 temperature, fields.scales(tank.thermometerUnit()), husbandry, cards, fields.by(), fields.note(), more,
                 moreOpen(more, measuredAt), measuredAt, kit.name(), kitChoice(), wrong);
     }

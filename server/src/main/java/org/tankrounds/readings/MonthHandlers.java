@@ -66,7 +66,7 @@ public final class MonthHandlers {
         MonthHearing hearing = new MonthHearing(form, days, formats(ctx, known));
         Optional<List<Outcome>> stored = storeReading.storeAll(
                 Caller.of(ctx), known.tank().code(), Reading.CHANNEL_PAGE,
-                (tank, kit) -> days.stream().map(day -> submitted(form, day, tank, kit)).toList(), hearing);
+                (tank, kit) -> days.stream().map(day -> submitted(form, day, tank, known.kit())).toList(), hearing);
         if (stored.isEmpty()) {
             askAgain(ctx, known, form, hearing, MonthPageMaker.NOTHING_WRONG);
             return;
@@ -109,7 +109,8 @@ public final class MonthHandlers {
         return transactions.inChapter(caller.chapterId(), tx -> {
             Tank tank = tanks.get(tx, caller, ctx.pathParam("tank"));
             SheetMonth month = SheetMonth.of(asked, tank, clock.instant());
-            return new Known(tank, kits.get(tx, caller.chapterId(), tank.kitId()), month,
+            Kit kit = ShownCards.in(kits.get(tx, caller.chapterId(), tank.kitId()), ctx.formParam(ShownCards.FIELD));
+            return new Known(tank, kit, month,
                     readDays.find(tx, caller.chapterId(), tank, month.month()));
         });
     }

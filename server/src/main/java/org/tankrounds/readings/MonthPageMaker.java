@@ -55,7 +55,7 @@ final class MonthPageMaker {
         return new MonthPage(title(heading, wrong, hearing), heading, tank.school() + ", " + tank.classroom(),
                 month.month().toString(), here, here + "/month", form.text(LogForm.SUBMISSION), saved,
                 month.others(here + "/month", formats), here + "/sheet?" + SheetMonth.MONTH + "=" + month.month(), time,
-                scales(form), hearing.asks(), hearing.kept(), columns(),
+                scales(form), hearing.asks(), ShownCards.beside(hearing.kept(), known.kit()), columns(),
                 month.days().stream().map(day -> row(day, form, hearing)).toList(), wrong);
     }
 

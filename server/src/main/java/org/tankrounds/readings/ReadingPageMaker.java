@@ -70,7 +70,8 @@ final class ReadingPageMaker {
     }
 
     /** @param overtaken empty unless somebody else has corrected it meanwhile */
-    ReadingPage page(Map<Analyte, UnitForm> forms, LogForm form, Message message, String overtaken) {
+    ReadingPage page(Kit kit, LogForm form, Message message, String overtaken) {
+        Map<Analyte, UnitForm> forms = forms(tank, kit, versions.get(0));
         LogFields fields = new LogFields(form, message.errors(), speech);
         List<FormField> values = forms.keySet().stream().map(analyte -> fields.box(analyte, forms.get(analyte)))
                 .toList();
@@ -82,7 +83,8 @@ final class ReadingPageMaker {
         String title = speech.titled(!wrong.isEmpty() || !overtaken.isEmpty(), heading);
         return new ReadingPage(title, heading, tank.school() + ", " + tank.classroom(), "/tanks/" + tank.code(),
                 "/tanks/" + tank.code() + "/readings/" + versions.get(0).code(), versions.get(0).version(), overtaken,
-                versions.stream().map(this::version).toList(), message.asks(), fields.kept(message.confirmed()),
+                versions.stream().map(this::version).toList(), message.asks(),
+                ShownCards.beside(fields.kept(message.confirmed()), kit),
                 fields.scales(tank.thermometerUnit()), values, fields.by(), fields.note(), measuredAt, reason, wrong);
     }
 

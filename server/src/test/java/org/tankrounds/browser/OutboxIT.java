@@ -113,6 +113,24 @@ class OutboxIT extends AtADevice {
     }
 
     @Test
+    void lookedAllWell_offline_isKeptAndStoredOnce_withNoneDead() {
+        device.signIn(cast.teacherA()).openForm(cast.tankA()).offline(true);
+        device.page().getByText("Looked, all well").click();
+        assertThat(device.line()).containsText(KEPT.formatted(1));
+        assertThat(device.page().getByLabel("Fish found dead")).hasValue("");
+        device.page().reload();
+        assertThat(device.line()).containsText(KEPT.formatted(1));
+        device.page().navigate("/outbox");
+        assertThat(device.page().locator("[data-unsent]")).containsText("Fish found dead 0");
+
+        device.offline(false);
+        awaitStored(1);
+        assertThat(newest().getEntered().data()).containsPattern("\"deaths\"").containsPattern("\"value\": ?0");
+        assertThat(newest().getFlags()).isEmpty();
+        assertThat(newest().getNote()).isNull();
+    }
+
+    @Test
     void withoutBackgroundSync_itIsSentAllTheSame() {
         device.context().addInitScript("delete self.SyncManager; delete ServiceWorkerRegistration.prototype.sync;");
         device.signIn(cast.teacherA()).openForm(cast.tankA()).offline(true).write("52");

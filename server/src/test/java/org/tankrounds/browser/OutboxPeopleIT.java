@@ -8,6 +8,7 @@ import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.Cookie;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tankrounds.db.schema.tables.records.ReadingsRecord;
+import org.tankrounds.testing.Browserless;
 import org.tankrounds.testing.Cast;
 import org.tankrounds.testing.Device;
 import org.tankrounds.testing.Visitor;
@@ -122,6 +124,38 @@ class OutboxPeopleIT extends AtADevice {
     }
 
     @Test
+    void afterASessionThatEnded_theNextPersonGetsNoPageOfTheOneBefore() {
+        device.signIn(cast.teacherA()).openForm(cast.tankA());
+        device.context().clearCookies();
+        device.signIn(cast.mentor());
+        page.waitForCondition(() -> keptFor("/outbox").equals(cast.mentor().code()));
+        device.offline(true);
+        page.navigate(Device.form(cast.tankA()));
+        assertThat(page).hasURL(app.baseUrl() + "/outbox");
+
+        device.offline(false).openForm(cast.tankA());
+        device.offline(true).page().reload();
+        assertThat(page.locator("body")).hasAttribute("data-account", cast.mentor().code());
+        device.write("54");
+        assertThat(device.line()).containsText(KEPT_ONE);
+        device.offline(false);
+        awaitStoredBy(cast.mentor());
+    }
+
+    @Test
+    void whoComesInPastTheWorker_getsNoPageOfTheOneBefore() {
+        device.signIn(cast.teacherA()).openForm(cast.tankA());
+        Browserless mentor = app.signedIn(cast.mentor());
+        device.context().clearCookies();
+        mentor.cookies().forEach((name, value) -> device.context().addCookies(
+                List.of(new Cookie(name, value).setUrl(app.baseUrl()))));
+        page.navigate("/rounds");
+
+        page.waitForCondition(() -> keptFor("/outbox").equals(cast.mentor().code()));
+        assertThat(keptFor(Device.form(cast.tankA()))).isEmpty();
+    }
+
+    @Test
     void openedWithoutWiFi_theAppLeadsToTheForm() {
         device.signIn(cast.teacherA()).openForm(cast.tankA());
         page.waitForCondition(() -> (boolean) page.evaluate("async () => Boolean(await caches.match('/outbox'))"));
@@ -183,6 +217,15 @@ class OutboxPeopleIT extends AtADevice {
             assertThat(classroom.page().content()).contains("every reading is sent at once");
         }
         assertThat(stored()).hasSize(1);
+    }
+
+    /** The account whose page would open without Wi-Fi; empty where none would. */
+    private String keptFor(String path) {
+        return (String) page.evaluate("""
+                async path => {
+                  const kept = await caches.match(path);
+                  return kept ? kept.headers.get("Tankrounds-Account") : "";
+                }""", path);
     }
 
     private static void signIn(Page where, Cast.Member member) {

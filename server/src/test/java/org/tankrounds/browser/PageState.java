@@ -20,6 +20,9 @@ record PageState(Guest guest, String route, String after, int status, List<Step>
     private static final String BOXES = "main form textarea, "
             + "main form input:is([type=text], [type=email], [type=password], [type=date]):not([readonly], :disabled)";
 
+    /** No script is about to send what it asked about first. */
+    private static final String AT_REST = "() => !document.querySelector('form[data-busy]')";
+
     private static final String WAITING = """
             async () => {
               const box = tankroundsOutbox;
@@ -88,15 +91,18 @@ record PageState(Guest guest, String route, String after, int status, List<Step>
     }
 
     static Step press(String button) {
-        return (page, names) -> page.locator("main :is(button, a, summary)")
-                .filter(new Locator.FilterOptions().setHasText(names.part(button))).first().click();
+        return (page, names) -> {
+            page.locator("main :is(button, a, summary)")
+                    .filter(new Locator.FilterOptions().setHasText(names.part(button))).first().click();
+            page.waitForFunction(AT_REST);
+        };
     }
 
     /** The form's own button, whatever it is called. */
     static Step send() {
         return (page, names) -> {
             page.locator("main form .button--main[type=submit]").last().click();
-            page.waitForFunction("() => !document.querySelector('form[data-busy]')");
+            page.waitForFunction(AT_REST);
         };
     }
 

@@ -194,6 +194,9 @@ final class PageStates {
                         fill("First day without lessons", "2026-01-16"), fill("Last day without lessons", "2026-01-19"),
                         press("Add this break"), fill("On all days left empty", "555-867-5309"), press("Keep the plan"))
                         .answered(422),
+                see(BEGINNER, "/tanks/{newTank}/breaks").after("the session changed in another window",
+                        fill("What the school calls it", "Long weekend"), set("form_token", "of-before"),
+                        press("Add this break")).answered(403),
                 see(CLASS, fish),
                 see(BEGINNER, "/tanks/{newTank}/fish"),
                 see(CLASS, fish).after("seeing something grave", choose("They breathe", "gasping at the surface"), send()),
