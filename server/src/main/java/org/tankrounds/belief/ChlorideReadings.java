@@ -1,6 +1,7 @@
 package org.tankrounds.belief;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 
 /**
@@ -20,7 +21,7 @@ final class ChlorideReadings {
     private final SecondLooks secondLooks;
     private final ChlorideSource source;
     private double heldMgPerL;
-    private double beforeRiseMgPerL;
+    private OptionalDouble beforeRiseMgPerL = OptionalDouble.empty();
     /** How much of the water is new since chloride was read, 0 to 1. */
     private double renewed;
     private Observation setAside;
@@ -29,7 +30,6 @@ final class ChlorideReadings {
         this.secondLooks = secondLooks;
         source = new ChlorideSource(facts.chlorideMgPerL());
         heldMgPerL = source.mgPerL();
-        beforeRiseMgPerL = source.mgPerL();
     }
 
     /**
@@ -68,10 +68,10 @@ final class ChlorideReadings {
     private void take(Observation reading) {
         double before = heldMgPerL;
         heldMgPerL = taken(reading);
-        if (heldMgPerL > ABOUT * before) {
-            beforeRiseMgPerL = before;
+        if (source.isKnown() && heldMgPerL > ABOUT * before) {
+            beforeRiseMgPerL = OptionalDouble.of(before);
         }
-        source.learn(heldMgPerL, renewed);
+        source.learn(heldMgPerL, before, renewed);
         renewed = 0;
         setAside = null;
     }
@@ -89,7 +89,8 @@ final class ChlorideReadings {
 
     private boolean isUnexplainedFall(Observation reading) {
         return source.isKnown() && said(reading).high() * ABOUT < heldMgPerL
-                && !isAbout(reading, source.mgPerL()) && !isAbout(reading, beforeRiseMgPerL);
+                && !isAbout(reading, source.mgPerL())
+                && beforeRiseMgPerL.stream().noneMatch(before -> isAbout(reading, before));
     }
 
     private static boolean isAbout(Observation reading, double mgPerL) {

@@ -1,6 +1,7 @@
 package org.tankrounds.belief;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -8,7 +9,8 @@ import java.util.stream.IntStream;
 /**
  * The chloride of the water that a tank is filled from, mg/L: as somebody told it, else as the readings of the tank
  * show. One alone may be a slip of the pen, so the lowest is taken that another is about the same as, and while there
- * is none, the latest. Much chloride is held for salt, until it is there again when the water that was salted has gone.
+ * is none, the likeliest. Much chloride is held for salt, until it is there again when the water that was salted has
+ * gone; and what changes left of salt tells nothing of the source.
  */
 final class ChlorideSource {
 
@@ -40,14 +42,18 @@ final class ChlorideSource {
         return isTold || !readMgPerL.isEmpty();
     }
 
-    /** @param renewed how much of the water is new since the reading before, 0 to 1 */
-    void learn(double tankMgPerL, double renewed) {
-        boolean isUnsalted = tankMgPerL <= MOST_WITHOUT_SALT_MG_PER_L
-                || renewed >= MUCH_RENEWED && isAbout(tankMgPerL, lastReadMgPerL);
-        lastReadMgPerL = tankMgPerL;
-        if (!isTold && isUnsalted) {
-            readMgPerL.add(tankMgPerL);
-            mgPerL = lowestReadTwice().orElse(tankMgPerL);
+    /**
+     * @param heldMgPerL what was held to be in the tank before it was read
+     * @param renewed how much of the water is new since the reading before, 0 to 1
+     */
+    void learn(double readInTankMgPerL, double heldMgPerL, double renewed) {
+        boolean isLeftOfSalt = heldMgPerL > ABOUT * mgPerL && isAbout(readInTankMgPerL, heldMgPerL);
+        boolean isUnsalted = readInTankMgPerL <= MOST_WITHOUT_SALT_MG_PER_L
+                || renewed >= MUCH_RENEWED && isAbout(readInTankMgPerL, lastReadMgPerL);
+        lastReadMgPerL = readInTankMgPerL;
+        if (!isTold && isUnsalted && !isLeftOfSalt) {
+            readMgPerL.add(readInTankMgPerL);
+            mgPerL = lowestReadTwice().orElseGet(this::likeliest);
         }
     }
 
@@ -55,6 +61,15 @@ final class ChlorideSource {
         double[] rising = readMgPerL.stream().mapToDouble(Double::doubleValue).sorted().toArray();
         return IntStream.range(1, rising.length).filter(i -> isAbout(rising[i - 1], rising[i]))
                 .mapToDouble(i -> rising[i - 1]).findFirst();
+    }
+
+    /** By as few times as possible another than what is taken where nobody knows. */
+    private double likeliest() {
+        return readMgPerL.stream().min(Comparator.comparingDouble(ChlorideSource::timesAnother)).orElseThrow();
+    }
+
+    private static double timesAnother(double mgPerL) {
+        return Math.max(mgPerL / WHERE_UNKNOWN_MG_PER_L, WHERE_UNKNOWN_MG_PER_L / mgPerL);
     }
 
     private static boolean isAbout(double oneMgPerL, double otherMgPerL) {

@@ -66,7 +66,7 @@ final class SeriesFilter {
             pending = null;
         } else if (!again && isBeyondPending(reading, distance)) {
             believePending();
-            believeInPart(new Pending(reading, distance, variance, true));
+            believeInPart(new Pending(reading, distance, variance, reading.isBearable()));
         } else if (!again && !fits && isShortOfPending(reading, distance)) {
             Pending nearer = new Pending(reading, distance, variance, false);
             state = jumped(nearer);
@@ -105,11 +105,13 @@ final class SeriesFilter {
         }
     }
 
-    /** As far as fits what is believed by now; the rest of it waits. */
+    /** As far as fits what is believed by now; the rest of it waits, and so does all of what no fish could bear. */
     private void believeInPart(Pending further) {
         boolean fits = Math.abs(state.surprise(further.distance, further.variance)) < surpriseSds(further.reading);
-        state = asFarAsFits(state, further);
-        believed.add(further.reading);
+        if (further.isBorneOut) {
+            state = asFarAsFits(state, further);
+            believed.add(further.reading);
+        }
         pending = fits ? null : further;
     }
 
@@ -162,7 +164,7 @@ final class SeriesFilter {
 
     /** Two that nobody expected, on the same side of what was. */
     private boolean sameSide(Observation reading, double distance) {
-        return pending != null && pending.reading.isBearable() && reading.isBearable()
+        return pending != null && pending.reading.isBearable()
                 && (distance > state.level()) == (pending.distance > state.level())
                 && secondLooks.areTwo(pending.reading, reading);
     }

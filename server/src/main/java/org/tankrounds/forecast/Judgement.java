@@ -1,5 +1,7 @@
 package org.tankrounds.forecast;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -24,6 +26,8 @@ record Judgement(Driver driver, Map<Driver, Double> shares, double deathsShare, 
     /** Last read below this share of its limit, a series was fine. */
     private static final double FINE = 0.75;
     private static final double DEATHS_TELL = 0.25;
+    /** What is passed so much more seldom than another limit is not what a tank is visited for. */
+    private static final double SELDOM = 0.2;
     /** A path that passes a limit weighs like this many hours at twice the limit. */
     private static final double HOURS_PER_PASSING = 2;
 
@@ -61,15 +65,11 @@ record Judgement(Driver driver, Map<Driver, Double> shares, double deathsShare, 
         return new Judgement(driver, shares, deathsShare, age, lastRead, moved);
     }
 
+    /** By the harm, among the limits that are not passed far more seldom than another. */
     private static Driver top(Map<Driver, Double> weights, Outcome outcome) {
-        Driver best = Driver.TEMPERATURE;
-        for (Driver limit : Outcome.limits()) {
-            double gain = outcome.excess(limit) - outcome.excess(best);
-            if (gain > 0 || gain == 0 && weights.get(limit) > weights.get(best)) {
-                best = limit;
-            }
-        }
-        return best;
+        double likeliest = Arrays.stream(Outcome.limits()).mapToDouble(outcome::chanceOf).max().orElseThrow();
+        return Arrays.stream(Outcome.limits()).filter(limit -> outcome.chanceOf(limit) >= SELDOM * likeliest)
+                .max(Comparator.<Driver>comparingDouble(outcome::excess).thenComparingDouble(weights::get)).orElseThrow();
     }
 
     private static Driver largest(Map<Driver, Double> shares) {

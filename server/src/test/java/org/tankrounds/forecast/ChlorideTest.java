@@ -87,6 +87,41 @@ class ChlorideTest {
                 .isGreaterThan(forecast(feedingFish().chlorideMgPerL(12), run).chance() - 0.05);
     }
 
+    /** Salt that the engine asked for itself: what is read after a change is what that left, and no tap's. */
+    @ParameterizedTest(name = "{0} mg/L, salted to {1}, {3} left after {2} %")
+    @CsvSource({"8, 60, 30, 46", "8, 40, 30, 30", ", 100, 50, 54"})
+    void saltOfAnUntoldSource_readAfterAChange_isNotTheSources(
+            Double tap, double salted, double change, double left) {
+        TankFacts.Builder untold = feedingFish().chlorideMgPerL(null);
+        List<Observation> run = FINE.withNitriteMgPerL(0.4).lastRead(0.1);
+        if (tap != null) {
+            run = with(run, read(60, Analyte.CHLORIDE, tap, 0));
+        }
+        run = with(run, read(50, Analyte.CHLORIDE, salted, 0), read(48, Analyte.WATER_CHANGE, change, 0),
+                read(47, Analyte.CHLORIDE, left, 0));
+        for (int i = 1; i <= 6; i++) {
+            run = with(run, read(47 - 6 * i, Analyte.WATER_CHANGE, 40, 0));
+        }
+        assertThat(forecast(untold, run).chance())
+                .isGreaterThan(forecast(feedingFish().chlorideMgPerL(12), run).chance() - 0.02);
+        List<Observation> readAgain = with(run, read(0.2, Analyte.CHLORIDE, 12, 0));
+        assertThat(forecast(untold, readAgain).chance())
+                .isCloseTo(forecast(feedingFish().chlorideMgPerL(12), readAgain).chance(), within(0.02));
+    }
+
+    /** A lost zero after a run of its own. */
+    @ParameterizedTest(name = "{0} mg/L")
+    @ValueSource(doubles = {20, 30, 40})
+    void chlorideOfAnUntoldSource_thatFellForNoReason_waitsForASecondLook(double usual) {
+        TankFacts.Builder facts = feedingFish().chlorideMgPerL(null);
+        List<Observation> run = FINE.withNitriteMgPerL(0.1).lastRead(0.1);
+        for (int week = 1; week <= 4; week++) {
+            run = with(run, read(7 * week, Analyte.CHLORIDE, usual, 0));
+        }
+        assertThat(forecast(facts, with(run, read(0.2, Analyte.CHLORIDE, usual / 10, 0))).chance())
+                .isCloseTo(forecast(facts, run).chance(), within(0.01));
+    }
+
     /** There again, though most of the water is new. */
     @Test
     void muchChlorideOfAnUntoldSource_isTheSourcesWhenNewWaterHasItToo() {

@@ -135,6 +135,22 @@ class WorseReadingTest {
         }
     }
 
+    static Stream<Arguments> unbearable() {
+        return Stream.of(Arguments.of(Analyte.DISSOLVED_OXYGEN, 3, 1.4), Arguments.of(Analyte.DISSOLVED_OXYGEN, 5, 1),
+                Arguments.of(Analyte.PH, 9.2, 10.6), Arguments.of(Analyte.PH, 5.4, 3.9));
+    }
+
+    /** Even if the second is the reader's fault, it does not make the first untrue. */
+    @ParameterizedTest(name = "{0} {1}, {2}")
+    @MethodSource("unbearable")
+    void alarmThatOneFollowsThatNoFishBears_isBorneOut(Analyte analyte, double alarm, double unbearable) {
+        List<Observation> calm = with(FINE.lastRead(2), read(1.1, analyte, alarm, 0));
+        Observation second = read(0.1, analyte, unbearable, 0);
+        Observation doubted = new Observation(second.at(), analyte, unbearable, 0, false, !analyte.isLikely(unbearable));
+        assertThat(forecast(feedingFish(), with(calm, doubted)).chance())
+                .isGreaterThan(forecast(feedingFish(), calm).chance() + 0.05);
+    }
+
     @Test
     void readingsThatGetWorseDayByDay_areBelieved_andSaid() {
         double[] nitrite = {0.3, 0.5, 0.8, 1.2};
