@@ -6,9 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.tankrounds.advice.Act;
 import org.tankrounds.behaviour.Look;
 import org.tankrounds.behaviour.LookWording;
+import org.tankrounds.behaviour.SeenLately;
 import org.tankrounds.breaks.BreakWatch;
 import org.tankrounds.breaks.BreakWording;
 import org.tankrounds.fish.Development;
@@ -34,9 +36,13 @@ final class ClassPages {
     private static final Duration SILENT = Duration.ofDays(5);
     private static final double WHOLE = 100;
 
-    /** What one page is made of; looks, samples and tasks are the newest first, breaks those that are not over. */
-    record Known(TankToday today, Kit kit, List<Look> looks, List<FishSample> samples, List<Task> tasks,
-            List<BreakWatch> breaks) {
+    /**
+     * What one page is made of; looks, samples and tasks are the newest first, breaks those that are not over.
+     *
+     * @param seen what stands of the looks of late
+     */
+    record Known(TankToday today, Kit kit, List<Look> looks, SeenLately seen, List<FishSample> samples,
+            List<Task> tasks, List<BreakWatch> breaks) {
         Tank tank() {
             return today.tank();
         }
@@ -135,8 +141,14 @@ final class ClassPages {
     }
 
     private String fish() {
-        return known.looks().stream().findFirst().map(look -> say("classroom.fish.seen", formats.moment(look.seenAt()),
-                LookWording.list(look.seen(), formats.speech().words()))).orElse("");
+        List<Look> standing = known.seen().looks();
+        return (standing.isEmpty() ? known.looks().stream().limit(1) : standing.stream())
+                .map(this::seen).collect(Collectors.joining(" "));
+    }
+
+    private String seen(Look look) {
+        return say("classroom.fish.seen", formats.moment(look.seenAt()),
+                LookWording.list(look.seen(), formats.speech().words()));
     }
 
     private String away() {

@@ -90,9 +90,9 @@ final class RoundsPages {
                 entry.tank().code(), place, entry.tank().school(), room,
                 phrases.get(0).lead(),
                 Phrase.joined(phrases.get(0).rest(),
-                        phrases.size() > 1 && entry.look().isEmpty() ? phrases.get(1).lead() : ""),
+                        phrases.size() > 1 && entry.seen().isEmpty() ? phrases.get(1).lead() : ""),
                 seen(entry), away(entry),
-                entry.look().isPresent() || entry.away().isPresent() ? "" : more(row, tier, phrases),
+                entry.seen().isPresent() || entry.away().isPresent() ? "" : more(row, tier, phrases),
                 quiet ? null : picture(row, scales),
                 formats.chance(row.forecast().chance()), Formats.tenths(row.forecast().chance()), !quiet,
                 row.ways().map(ways -> spread.brief(row.forecast(), ways, leading(row.forecast()))).orElse(""),
@@ -102,7 +102,7 @@ final class RoundsPages {
 
     private String seen(Board.Entry entry) {
         Stage stage = entry.forecast().map(row -> row.forecast().stage()).orElse(Stage.FEEDING);
-        return entry.look().map(look -> SeenWording.sentence(look, stage, formats)).orElse("");
+        return entry.seen().map(seen -> SeenWording.sentences(seen, stage, formats)).orElse("");
     }
 
     private String away(Board.Entry entry) {

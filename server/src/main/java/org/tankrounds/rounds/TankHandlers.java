@@ -148,8 +148,7 @@ public final class TankHandlers {
         Optional<Reading> saved =
                 savedCode.flatMap(code -> readings.findHolding(tx, chapterId, tank.tankId(), code));
         return new TankPages.Known(input, forecasts.find(tx, chapterId, tank.tankId()), log, days, saved,
-                looks.list(tx, chapterId, tank.tankId(), 1).stream()
-                        .filter(look -> look.seenAt().isAfter(now.minus(Look.LATELY))).findFirst(),
+                looks.latelyIn(tx, chapterId, tank.tankId(), now.minus(Look.LATELY)),
                 tasks.list(tx, chapterId, tank.tankId(), now.minus(Task.LATELY)));
     }
 }

@@ -38,6 +38,23 @@ final class FishLookIT {
     }
 
     @Test
+    void gaspingFish_stayEverywhere_untilSomebodyLooksAtTheirBreathAgain() {
+        String tank = "/tanks/" + cast.tankA().code();
+        teacher.get(fish);
+        look(UUID.randomUUID().toString(), "breathing", "gasping");
+        look(UUID.randomUUID().toString(), "colour", "usual");
+
+        assertThat(coordinator.get("/rounds").body()).contains("The class saw fish gasping at the surface");
+        assertThat(coordinator.get(tank).body()).contains("The class saw fish gasping at the surface");
+        assertThat(teacher.get(tank + "/class").body()).contains("coloured as ever").contains("gasping at the surface");
+        assertThat(teacher.get(fish + "?saved=look").body()).contains("Tell an adult now. More air and no feed");
+
+        look(UUID.randomUUID().toString(), "breathing", "even");
+        assertThat(coordinator.get("/rounds").body()).doesNotContain("gasping");
+        assertThat(teacher.get(tank + "/class").body()).doesNotContain("gasping");
+    }
+
+    @Test
     void oneSmallOddity_isKept_andNotCriedOut() {
         teacher.get(fish);
         look(UUID.randomUUID().toString(), "colour", "dark");
