@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.tankrounds.fish.Stage;
 
 /**
@@ -46,6 +45,11 @@ public record SeenLately(List<Look> looks) {
     /** All that is out of the usual. */
     public List<Seen> worries(Stage stage) {
         return worrying(stage).stream().map(Look::seen).flatMap(List::stream).toList();
+    }
+
+    /** Of those, the ones that ask for most. */
+    public List<Seen> gravest(Stage stage) {
+        return worries(stage).stream().filter(seen -> seen.alarm(stage) == alarm(stage)).toList();
     }
 
     /** Whether the board says so: one grave sign, or two that are worth a second look. */

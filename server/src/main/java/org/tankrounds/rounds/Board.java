@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tankrounds.behaviour.Alarm;
 import org.tankrounds.behaviour.SeenLately;
 import org.tankrounds.breaks.BreakWatch;
 import org.tankrounds.fish.Stage;
@@ -22,6 +23,16 @@ record Board(Map<Tier, List<Entry>> tiers) {
      * @param away a school break that runs or begins soon, where somebody has to know of it
      */
     record Entry(Tank tank, Optional<TankForecast> forecast, Optional<SeenLately> seen, Optional<BreakWatch> away) {
+
+        /** Of a tank without a forecast nothing is known that would make a sign less grave. */
+        Stage stage() {
+            return forecast.map(row -> row.forecast().stage()).orElse(Stage.FEEDING);
+        }
+
+        /** Its class saw what cannot wait, while the readings do not send anybody there today. */
+        boolean isInTrouble() {
+            return tier() != Tier.GO_TODAY && seen.filter(looks -> looks.alarm(stage()) == Alarm.ACT).isPresent();
+        }
 
         /** Fish that are not well while nothing was read to say so, or nobody who came as planned: somebody has to ask. */
         Tier tier() {
@@ -68,6 +79,15 @@ record Board(Map<Tier, List<Entry>> tiers) {
 
     /** Schools of a tier, each once, the first to act on in front. */
     List<String> schools(Tier tier) {
-        return of(tier).stream().map(entry -> entry.tank().school()).distinct().toList();
+        return schools(of(tier));
+    }
+
+    /** Those whose class saw fish in trouble. */
+    List<String> inTrouble() {
+        return schools(all().stream().filter(Entry::isInTrouble).toList());
+    }
+
+    private static List<String> schools(List<Entry> entries) {
+        return entries.stream().map(entry -> entry.tank().school()).distinct().toList();
     }
 }

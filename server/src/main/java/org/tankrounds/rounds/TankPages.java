@@ -62,7 +62,7 @@ final class TankPages {
         Tank tank = known.tank();
         TankSeason season = TankSeason.of(known.input(), known.forecast(), formats.now());
         return new TankPage(
-                heading.of(tank, known.forecast()),
+                heading.of(tank, known.forecast(), known.seen()),
                 backText(), caller.role() == Role.TEACHER ? "/tanks" : "/rounds",
                 tank.school(), about(known), saved(known), tank.code(),
                 advice(known), together(known), tasks(known),
