@@ -202,7 +202,7 @@ public final class App implements AutoCloseable {
                 new FileHandlers(new LoggerFiles(transactions, tanks, kits, readings, dirtyTanks, atOnce, clock),
                         pages, clock),
                 new SheetHandlers(transactions, tanks, kits, pages, clock),
-                new MonthHandlers(transactions, tanks, kits, storeReading, pages, clock));
+                new MonthHandlers(transactions, tanks, kits, readings, storeReading, pages, clock));
 
         PlaceReads placeReads = new PlaceReads(new SchoolRepository(), new ClassroomRepository(), kits, tanks);
         PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, atOnce, pages, clock);

@@ -55,12 +55,12 @@ final class MonthPageMaker {
         return new MonthPage(title(heading, wrong, hearing), heading, tank.school() + ", " + tank.classroom(),
                 month.month().toString(), here, here + "/month", form.text(LogForm.SUBMISSION), saved,
                 month.others(here + "/month", formats), here + "/sheet?" + SheetMonth.MONTH + "=" + month.month(), time,
-                scales(form), hearing.asks(), hearing.kept(), columns(),
+                scales(form), hearing.asks(), new MonthRepeatsPart(formats).of(hearing.repeats()), hearing.kept(), columns(),
                 month.days().stream().map(day -> row(day, form, hearing)).toList(), wrong);
     }
 
     private String title(String heading, List<FormField> wrong, MonthHearing hearing) {
-        boolean asks = wrong.isEmpty() && !hearing.asks().isEmpty();
+        boolean asks = wrong.isEmpty() && !(hearing.asks().isEmpty() && hearing.repeats().all().isEmpty());
         return asks ? speech.say("paper.month.titleAsking", heading) : speech.titled(!wrong.isEmpty(), heading);
     }
 

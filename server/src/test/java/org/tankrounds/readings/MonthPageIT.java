@@ -134,6 +134,57 @@ final class MonthPageIT {
         assertThat(readings()).hasSize(3);
     }
 
+    /** Twice the same sheet would double each reading, and the dead in the season's count. */
+    @Test
+    void aSheetTypedAgain_isAskedAbout_andWhatIsInAlreadyIsLeftOut() {
+        Map<String, String> rows = Map.of("d02_temperature", "52", "d02_deaths", "2", "d03_ph", "7.2");
+        send("2026-01", rows);
+
+        Map<String, String> typed = form("2026-01", rows);
+        typed.put("d04_temperature", "51");
+        Answer asked = teacher.postForm(path, typed);
+
+        assertThat(asked.status()).isEqualTo(422);
+        assertThat(text(asked)).contains("2 days seem to be in already", "10:00: temperature 52 °F, fish found dead 2 the same",
+                "Nothing is stored yet, and all that you typed is still below.");
+        assertThat(asked.body()).containsPattern("value=\"leave\"[^>]*checked").contains("value=\"51\"", "value=\"7.2\"");
+        assertThat(readings()).hasSize(2);
+
+        typed.putAll(Map.of("again", "leave", "again_asked", value("again_asked", asked.body())));
+        Answer saved = teacher.postForm(path, typed);
+        assertThat(saved.status()).isEqualTo(303);
+        assertThat(text(teacher.get(saved.location())))
+                .contains("1 reading is stored. Your coordinator sees it. 2 days were in already and were left out.");
+        assertThat(readings()).hasSize(3);
+        assertThat(teacher.postForm(path, typed).location()).as("sent twice").isEqualTo(saved.location());
+        assertThat(readings()).hasSize(3);
+    }
+
+    @Test
+    void otherDeadOfADay_areAskedAbout_andKeptOnlyIfSomebodySaysSo() {
+        send("2026-01", Map.of("d02_temperature", "52", "d02_deaths", "2"));
+        Map<String, String> typed = form("2026-01", Map.of("d02_deaths", "1"));
+        Answer asked = teacher.postForm(path, typed);
+        assertThat(text(asked)).contains("10:00: temperature 52 °F, fish found dead 2 fish found dead 1");
+
+        typed.putAll(Map.of("again", "keep", "again_asked", value("again_asked", asked.body())));
+        assertThat(teacher.postForm(path, typed).location()).endsWith("&saved=1");
+        assertThat(readings()).hasSize(2);
+    }
+
+    @Test
+    void anAnswer_countsForTheDaysThatItWasAskedAbout() {
+        send("2026-01", Map.of("d02_ph", "7.2", "d03_ph", "7.2"));
+        Map<String, String> typed = form("2026-01", Map.of("d02_ph", "7.2"));
+        typed.putAll(Map.of("again", "leave", "again_asked", "2026-01-02", "d03_ph", "7.2"));
+
+        assertThat(text(teacher.postForm(path, typed))).contains("2 days seem to be in already");
+
+        typed.put("d03_ph", "");
+        assertThat(text(teacher.get(teacher.postForm(path, typed).location())))
+                .contains("Nothing new was stored. 1 day was in already and was left out.");
+    }
+
     @Test
     void daysToCome_areClosed_andRefused() {
         String body = teacher.get(path + "?month=2026-01").body();

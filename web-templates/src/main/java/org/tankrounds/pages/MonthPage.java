@@ -19,7 +19,7 @@ import org.tankrounds.pages.SheetPage.OtherMonth;
  */
 public record MonthPage(
         String title, String heading, String place, String month, String tankTo, String action, String submissionId,
-        String saved, List<OtherMonth> months, String sheetTo, FormField time, List<Step> scales, List<AskBack> asks,
+        String saved, List<OtherMonth> months, String sheetTo, FormField time, List<Step> scales, List<AskBack> asks, Repeats repeats,
         List<Hidden> kept, List<Column> columns, List<Row> rows, List<FormField> wrong) implements Page {
 
     /** @param width word for how wide it is, of the style sheet */
@@ -41,6 +41,16 @@ public record MonthPage(
 
     /** @param label day and column, for readers */
     public record Cell(String name, String label, String value, String width, String inputMode, boolean wrong) {}
+
+    /**
+     * Rows that are in already; none of them is asked about where there are none.
+     *
+     * @param asked the days in one word, to go along with the answer
+     */
+    public record Repeats(List<Repeated> rows, String asked, List<Step> choices) {}
+
+    /** @param typed what the row says, or that it says the same */
+    public record Repeated(String day, String there, String typed) {}
 
     /** Whether any day can be filled in. */
     public boolean isOpen() {
