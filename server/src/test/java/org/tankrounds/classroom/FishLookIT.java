@@ -65,6 +65,29 @@ final class FishLookIT {
     }
 
     @Test
+    void whatWasSeenAndMeasured_isTakenAlongAsAFile_withoutWhatWasTakenBack() {
+        teacher.get(fish);
+        look(UUID.randomUUID().toString(), "breathing", "fast", "colour", "usual");
+        teacher.post(fish + "/samples", "submission_id", UUID.randomUUID().toString(), "fish", "10",
+                "mean_length_mm", "45.5", "total_weight_g", "10");
+        String page = teacher.get(fish).body();
+        assertThat(page).contains("href=\"" + fish + ".csv\"");
+        assertThat(teacher.get("/tanks/" + cast.tankA().code() + "/class").status()).isEqualTo(200);
+
+        Answer file = teacher.get(fish + ".csv");
+
+        assertThat(file.header("content-disposition").orElse("")).contains("fish-" + cast.tankA().code() + ".csv");
+        assertThat(file.body()).isEqualTo("\ufefftank,at,swimming,gathering,breathing,colour,appetite,shadow,fish,"
+                + "mean_length_mm,total_weight_g\r\n"
+                + cast.tankA().code() + ",2026-01-13T14:00:00Z,,,fast,usual,,,,,\r\n"
+                + cast.tankA().code() + ",2026-01-13T14:00:00Z,,,,,,,10,45.5,10.0\r\n");
+        Matcher undo = Pattern.compile(Pattern.quote(fish) + "/looks/\\d+/withdrawn").matcher(page);
+        assertThat(undo.find()).isTrue();
+        teacher.post(undo.group());
+        assertThat(teacher.get(fish + ".csv").body()).doesNotContain("fast");
+    }
+
+    @Test
     void sameFormSentTwice_isOneLook() {
         String submission = UUID.randomUUID().toString();
         teacher.get(fish);
