@@ -141,7 +141,7 @@ public final class App implements AutoCloseable {
         LookRepository looks = new LookRepository();
         TaskRepository tasks = new TaskRepository();
         BreakRepository breaks = new BreakRepository();
-        BreakWatches breakWatches = new BreakWatches(breaks, new LookDays());
+        BreakWatches breakWatches = new BreakWatches(breaks, new LookDays(), looks);
         DirtyTanks dirtyTanks = new DirtyTanks();
 
         ChapterRepository chapters = new ChapterRepository();

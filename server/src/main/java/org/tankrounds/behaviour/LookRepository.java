@@ -4,9 +4,11 @@ import static org.tankrounds.db.schema.Tables.FISH_LOOKS;
 
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
@@ -50,6 +52,16 @@ public final class LookRepository {
                 .orderBy(FISH_LOOKS.SEEN_AT.desc(), FISH_LOOKS.LOOK_ID.desc())
                 .limit(limit)
                 .fetch(LookRepository::look);
+    }
+
+    /** @return moments by tank; a tank whose fish nobody looked at is missing */
+    public Map<Integer, Set<Instant>> moments(
+            DSLContext tx, int chapterId, Collection<Integer> tankIds, Instant from, Instant until) {
+        Map<Integer, Set<Instant>> moments = new HashMap<>();
+        since(tx, FISH_LOOKS.CHAPTER_ID.eq(chapterId).and(FISH_LOOKS.TANK_ID.in(tankIds))
+                .and(FISH_LOOKS.SEEN_AT.le(until)), from).fetchGroups(FISH_LOOKS.TANK_ID, FISH_LOOKS.SEEN_AT)
+                .forEach((tankId, seenAt) -> moments.put(tankId, Set.copyOf(seenAt)));
+        return moments;
     }
 
     /** What stands of each tank's looks since a moment; a tank that nobody looked at is missing. */

@@ -7,8 +7,8 @@ import java.util.Set;
 import org.tankrounds.fish.Stage;
 
 /**
- * What stands of several looks at the fish of a tank: of each behaviour the newest word. A look that left a behaviour out
- * says nothing about it, so what was seen of it before still stands.
+ * What stands of several looks at the fish of a tank: of each behaviour the newest word. A look that left a behaviour
+ * out says nothing about it, so what was seen of it before still stands.
  *
  * @param looks the newest first, each with what no later one speaks of
  */
