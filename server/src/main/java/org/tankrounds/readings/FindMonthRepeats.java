@@ -2,6 +2,7 @@ package org.tankrounds.readings;
 
 import static org.tankrounds.db.schema.Tables.READINGS;
 
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -56,9 +57,9 @@ final class FindMonthRepeats {
 
     /** Rows without a number are told by their note. */
     private static boolean isSame(GivenReading typed, Reading there) {
-        boolean values = typed.values().size() == there.values().size()
-                && typed.values().stream().allMatch(value -> there.values().stream().anyMatch(old -> isSame(value, old)));
-        return values && (!typed.values().isEmpty() || typed.note().equals(there.note()));
+        boolean sameValues = typed.values().size() == there.values().size() && typed.values().stream()
+                .allMatch(value -> there.values().stream().anyMatch(old -> isSame(value, old)));
+        return sameValues && (!typed.values().isEmpty() || typed.note().equals(there.note()));
     }
 
     private static boolean isSame(GivenValue typed, EnteredValue there) {
@@ -67,8 +68,12 @@ final class FindMonthRepeats {
     }
 
     private static boolean bothCountDead(GivenReading typed, List<Reading> there) {
-        return typed.values().stream().anyMatch(value -> value.analyte() == Analyte.DEATHS && value.value().signum() > 0)
+        return typed.values().stream().anyMatch(value -> areDead(value.analyte(), value.value()))
                 && there.stream().flatMap(reading -> reading.values().stream())
-                        .anyMatch(value -> value.analyte() == Analyte.DEATHS && value.value().signum() > 0);
+                        .anyMatch(value -> areDead(value.analyte(), value.value()));
+    }
+
+    private static boolean areDead(Analyte analyte, BigDecimal count) {
+        return analyte == Analyte.DEATHS && count.signum() > 0;
     }
 }

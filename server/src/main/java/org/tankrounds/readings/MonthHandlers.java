@@ -90,8 +90,9 @@ public final class MonthHandlers {
             return;
         }
         int leftOut = days.size() - kept.size();
+        String receipt = SAVED + "=" + kept.size() + (leftOut == 0 ? "" : "&" + LEFT_OUT + "=" + leftOut);
         ctx.redirect("/tanks/" + known.tank().code() + "/month?" + SheetMonth.MONTH + "=" + known.month().month() + "&"
-                + SAVED + "=" + kept.size() + (leftOut == 0 ? "" : "&" + LEFT_OUT + "=" + leftOut), HttpStatus.SEE_OTHER);
+                + receipt, HttpStatus.SEE_OTHER);
     }
 
     private MonthRepeats repeats(Context ctx, Known known, MonthForm form, List<LocalDate> days) {

@@ -29,7 +29,8 @@ final class MonthRepeatsPart {
     }
 
     private MonthPage.Repeated row(Repeat repeat) {
-        String there = repeat.there().stream().map(reading -> formats.clock(reading.measuredAt()) + ": " + told(reading))
+        String there = repeat.there().stream()
+                .map(reading -> formats.clock(reading.measuredAt()) + ": " + told(reading))
                 .collect(Collectors.joining("; "));
         return new MonthPage.Repeated(formats.weekdayAndDay(repeat.day()), there,
                 repeat.same() ? say("paper.month.again.same") : told(repeat.typed()));

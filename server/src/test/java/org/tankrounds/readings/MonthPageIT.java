@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -145,9 +146,11 @@ final class MonthPageIT {
         Answer asked = teacher.postForm(path, typed);
 
         assertThat(asked.status()).isEqualTo(422);
-        assertThat(text(asked)).contains("2 days seem to be in already", "10:00: temperature 52 °F, fish found dead 2 the same",
+        assertThat(text(asked)).contains("2 days seem to be in already",
+                "10:00: temperature 52 °F, fish found dead 2 the same",
                 "Nothing is stored yet, and all that you typed is still below.");
-        assertThat(asked.body()).containsPattern("value=\"leave\"[^>]*checked").contains("value=\"51\"", "value=\"7.2\"");
+        assertThat(asked.body()).containsPattern("value=\"leave\"[^>]*checked")
+                .contains("value=\"51\"", "value=\"7.2\"");
         assertThat(readings()).hasSize(2);
 
         typed.putAll(Map.of("again", "leave", "again_asked", value("again_asked", asked.body())));
@@ -217,6 +220,25 @@ final class MonthPageIT {
         assertThat(readings()).hasSize(2);
         send("2026-01", Map.of("d02_ph", "7.2"));
         assertThat(text(teacher.get(path + "?month=2026-01"))).contains("Fri 2 in: 2 readings");
+    }
+
+    @Test
+    void daysOfAProbe_areToldAsIts_withOrWithoutALabel() {
+        for (int hour = 10; hour < 16; hour++) {
+            probe("2026-01-02T" + hour + ":00:00-05:00", "");
+            probe("2026-01-03T" + hour + ":00:00-05:00", ", \"by\": \"probe 2\"");
+        }
+        probe("2026-01-04T10:00:00-05:00", ", \"by\": \"custodian\"");
+
+        assertThat(text(teacher.get(path + "?month=2026-01"))).contains("Fri 2 probe: 6 readings",
+                "Sat 3 probe: 6 readings", "Sun 4 in: 10:00");
+    }
+
+    private void probe(String at, String more) {
+        Browserless probe = APP.bearer(cast.tankA().token()).header("Idempotency-Key", UUID.randomUUID().toString());
+        String value = "{\"analyte\": \"temperature\", \"value\": 11, \"unit\": \"Cel\"}";
+        assertThat(probe.postJson("/api/v1/tanks/" + cast.tankA().code() + "/readings", "{\"measuredAt\": \"" + at
+                + "\", \"values\": [" + value + "]" + more + "}").status()).isEqualTo(201);
     }
 
     @ParameterizedTest
