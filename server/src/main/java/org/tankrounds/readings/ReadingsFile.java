@@ -33,7 +33,8 @@ final class ReadingsFile {
         text.write(BYTE_ORDER_MARK);
         try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
             csv.writeRecord(HEADER);
-            readings.forEach(reading -> rows(reading).forEach(value -> csv.writeRecord(cells(tankCode, reading, value))));
+            readings.forEach(reading -> rows(reading)
+                    .forEach(value -> csv.writeRecord(cells(tankCode, reading, value))));
         }
     }
 

@@ -62,7 +62,8 @@ record Board(Map<Tier, List<Entry>> tiers) {
     }
 
     private static Entry entry(
-            Tank tank, Optional<TankForecast> forecast, Map<Integer, SeenLately> looks, Map<Integer, BreakWatch> breaks) {
+            Tank tank, Optional<TankForecast> forecast, Map<Integer, SeenLately> looks,
+            Map<Integer, BreakWatch> breaks) {
         Stage stage = forecast.map(row -> row.forecast().stage()).orElse(Stage.FEEDING);
         return new Entry(tank, forecast,
                 Optional.ofNullable(looks.get(tank.tankId())).filter(seen -> seen.isTold(stage)),

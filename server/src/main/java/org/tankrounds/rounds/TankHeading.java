@@ -33,7 +33,7 @@ final class TankHeading {
                         .orElseGet(() -> speech.say("tank.heading.first"))));
     }
 
-    /** Gasping fish come before all that only may be; and where nothing else is needed, so do those that are not well. */
+    /** Gasping fish come before all that only may be; where nothing else is needed, so do those that are not well. */
     private Optional<String> inTrouble(Optional<TankForecast> row, SeenLately seen) {
         Stage stage = row.map(held -> held.forecast().stage()).orElse(Stage.FEEDING);
         Tier tier = row.map(held -> Tier.of(held.forecast())).orElse(Tier.ASK_FOR_A_READING);

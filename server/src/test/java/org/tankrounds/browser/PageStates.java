@@ -208,7 +208,7 @@ final class PageStates {
     private static List<PageState> paper() {
         String month = "/tanks/{tank}/month";
         // Those of a run before are in already.
-        String warmth = "5%d.%02d".formatted(ThreadLocalRandom.current().nextInt(5), ThreadLocalRandom.current().nextInt(100));
+        String warmth = "%.2f".formatted(ThreadLocalRandom.current().nextDouble(50, 55));
         return List.of(
                 see(CLASS, "/tanks/{cardTank}/sheet"),
                 see(TEACHER, "/tanks/{tank}/sheet?month=2026-02"),
