@@ -6,9 +6,11 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.jooq.DSLContext;
 import org.jooq.Field;
+import org.jooq.Records;
 import org.jooq.Table;
 import org.jooq.impl.DSL;
 import org.tankrounds.places.Tank;
@@ -22,16 +24,14 @@ final class ReadDays {
      * @param byDevice how many a probe or a logger read
      */
     record Looks(int readings, Instant first, int byDevice) {
-        static final Looks NONE = new Looks(0, null, 0);
-
-        Looks with(int more, Instant from) {
-            return new Looks(readings + more, first == null || from.isBefore(first) ? from : first, byDevice);
-        }
-
-        Looks withDevice(int more) {
-            return new Looks(readings, first, byDevice + more);
+        Looks with(Looks others) {
+            boolean earlier = first == null || others.first != null && others.first.isBefore(first);
+            return new Looks(readings + others.readings, earlier ? others.first : first, byDevice + others.byDevice);
         }
     }
+
+    /** Readings of one day, of one sort and under one label. */
+    private record Counted(LocalDate day, String whose, String label, int count, Instant first) {}
 
     private static final String PEOPLE = "people";
     private static final String LABEL = "label";
@@ -47,18 +47,20 @@ final class ReadDays {
                 .and(READINGS.MEASURED_AT.ge(start(month, tank)))
                 .and(READINGS.MEASURED_AT.lt(start(month.plusMonths(1), tank)))
                 .asTable("each");
-        Map<LocalDate, Looks> days = new HashMap<>();
-        tx.select(each.field(day), each.field(whose), DSL.count(), DSL.min(each.field(READINGS.MEASURED_AT)))
+        List<Counted> counted = tx.select(each.field(day), each.field(whose), each.field(READINGS.BY_LABEL), DSL.count(),
+                        DSL.min(each.field(READINGS.MEASURED_AT)))
                 .from(each).groupBy(each.field(day), each.field(whose), each.field(READINGS.BY_LABEL))
-                .forEach(row -> days.compute(row.value1(), (when, looks) -> with(looks == null ? Looks.NONE : looks,
-                        row.value2(), row.value3(), row.value4())));
+                .fetch(Records.mapping(Counted::new));
+        Map<LocalDate, Looks> days = new HashMap<>();
+        counted.forEach(one -> days.merge(one.day(), looks(one, counted), Looks::with));
         return days;
     }
 
-    /** Under a label that comes so often in a day, a probe reads. */
-    private static Looks with(Looks looks, String whose, int count, Instant first) {
-        boolean isSomebody = whose.equals(PEOPLE) || whose.equals(LABEL) && count < DeviceDay.MANY;
-        return isSomebody ? looks.with(count, first) : looks.withDevice(count);
+    /** A label that comes so often in a day is a probe's, on other days too. */
+    private static Looks looks(Counted one, List<Counted> all) {
+        boolean isSomebody = one.whose().equals(PEOPLE) || one.whose().equals(LABEL) && all.stream().noneMatch(other ->
+                other.whose().equals(LABEL) && other.label().equals(one.label()) && other.count() >= DeviceDay.MANY);
+        return isSomebody ? new Looks(one.count(), one.first(), 0) : new Looks(0, null, one.count());
     }
 
     private static Instant start(YearMonth month, Tank tank) {

@@ -229,9 +229,10 @@ final class MonthPageIT {
             probe("2026-01-03T" + hour + ":00:00-05:00", ", \"by\": \"probe 2\"");
         }
         probe("2026-01-04T10:00:00-05:00", ", \"by\": \"custodian\"");
+        probe("2026-01-05T10:00:00-05:00", ", \"by\": \"probe 2\"");
 
         assertThat(text(teacher.get(path + "?month=2026-01"))).contains("Fri 2 probe: 6 readings",
-                "Sat 3 probe: 6 readings", "Sun 4 in: 10:00");
+                "Sat 3 probe: 6 readings", "Sun 4 in: 10:00", "Mon 5 probe: 1 reading");
     }
 
     private void probe(String at, String more) {
