@@ -17,7 +17,7 @@ public final class BeliefFilter {
     /** Eggs taken where nobody has said how many came. */
     public static final int EGGS_WHERE_UNKNOWN = 100;
     /** Chloride taken where nobody has said, mg/L. */
-    public static final double CHLORIDE_WHERE_UNKNOWN_MG_PER_L = ChlorideReadings.WHERE_UNKNOWN_MG_PER_L;
+    public static final double CHLORIDE_WHERE_UNKNOWN_MG_PER_L = ChlorideSource.WHERE_UNKNOWN_MG_PER_L;
     /** Chlorine is driven out by the air stones to 1/e in this time, h (common practice, no source). */
     public static final double CHLORINE_HOURS = 20;
     /** No classroom raises more (common practice, no source). */

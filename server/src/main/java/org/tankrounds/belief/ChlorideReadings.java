@@ -1,6 +1,7 @@
 package org.tankrounds.belief;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * The chloride that is held to be in the water, mg/L. It comes with salt and with the source water, and leaves only
@@ -11,27 +12,24 @@ import java.util.List;
  */
 final class ChlorideReadings {
 
-    /** Taken where nobody has said, mg/L. */
-    static final double WHERE_UNKNOWN_MG_PER_L = 5;
     /** Of a titration by drops, mg/L (common practice, no source). */
     private static final double USUAL_HALF_STEP_MG_PER_L = 2.5;
     /** Two values that differ by more than this factor are not about the same (the project's choice). */
     private static final double ABOUT = 2;
 
     private final SecondLooks secondLooks;
-    private final boolean sourceIsTold;
-    private double sourceMgPerL;
+    private final ChlorideSource source;
     private double heldMgPerL;
     private double beforeRiseMgPerL;
-    private boolean isRead;
+    /** How much of the water is new since chloride was read, 0 to 1. */
+    private double renewed;
     private Observation setAside;
 
     private ChlorideReadings(TankFacts facts, SecondLooks secondLooks) {
         this.secondLooks = secondLooks;
-        sourceIsTold = facts.chlorideMgPerL().isPresent();
-        sourceMgPerL = facts.chlorideMgPerL().orElse(WHERE_UNKNOWN_MG_PER_L);
-        heldMgPerL = sourceMgPerL;
-        beforeRiseMgPerL = sourceMgPerL;
+        source = new ChlorideSource(facts.chlorideMgPerL());
+        heldMgPerL = source.mgPerL();
+        beforeRiseMgPerL = source.mgPerL();
     }
 
     /**
@@ -53,7 +51,8 @@ final class ChlorideReadings {
 
     private void change(Observation change) {
         double share = Math.min(1, change.value() / 100);
-        heldMgPerL += share * (sourceMgPerL - heldMgPerL);
+        heldMgPerL += share * (source.mgPerL() - heldMgPerL);
+        renewed += share * (1 - renewed);
     }
 
     private void see(Observation reading) {
@@ -67,35 +66,40 @@ final class ChlorideReadings {
     }
 
     private void take(Observation reading) {
-        Interval said = Interval.of(reading, USUAL_HALF_STEP_MG_PER_L);
-        boolean saysLessOnly = said.low() == 0;
-        boolean fits = saysLessOnly && heldMgPerL <= said.high();
         double before = heldMgPerL;
-        heldMgPerL = fits ? heldMgPerL : saysLessOnly ? said.high() / 2 : reading.value();
+        heldMgPerL = taken(reading);
         if (heldMgPerL > ABOUT * before) {
             beforeRiseMgPerL = before;
         }
-        learnSource();
+        source.learn(heldMgPerL, renewed);
+        renewed = 0;
         setAside = null;
     }
 
-    /** Where nobody told it, the least that was read of the tank is most like it. */
-    private void learnSource() {
-        if (!sourceIsTold) {
-            sourceMgPerL = isRead ? Math.min(sourceMgPerL, heldMgPerL) : heldMgPerL;
+    /** "Less than this" is what is held, or the source's, or halfway, whichever can be first. */
+    private double taken(Observation reading) {
+        Interval said = said(reading);
+        boolean saysLessOnly = said.low() == 0;
+        if (!saysLessOnly) {
+            return reading.value();
         }
-        isRead = true;
+        return DoubleStream.of(heldMgPerL, source.mgPerL()).filter(mgPerL -> mgPerL <= said.high()).findFirst()
+                .orElse(said.high() / 2);
     }
 
     private boolean isUnexplainedFall(Observation reading) {
-        boolean isKnown = sourceIsTold || isRead;
-        double most = Interval.of(reading, USUAL_HALF_STEP_MG_PER_L).high();
-        return isKnown && most * ABOUT < heldMgPerL && !isAbout(reading, sourceMgPerL)
-                && !isAbout(reading, beforeRiseMgPerL);
+        return source.isKnown() && said(reading).high() * ABOUT < heldMgPerL
+                && !isAbout(reading, source.mgPerL()) && !isAbout(reading, beforeRiseMgPerL);
     }
 
     private static boolean isAbout(Observation reading, double mgPerL) {
-        return reading.value() * ABOUT >= mgPerL && reading.value() <= mgPerL * ABOUT;
+        Interval said = said(reading);
+        double most = said.low() == 0 ? said.high() : reading.value();
+        return most * ABOUT >= mgPerL && reading.value() <= mgPerL * ABOUT;
+    }
+
+    private static Interval said(Observation reading) {
+        return Interval.of(reading, USUAL_HALF_STEP_MG_PER_L);
     }
 
     private static boolean isRise(Observation reading) {

@@ -29,6 +29,8 @@ public record Observation(
 
     /** Within this time a value that is there again is the same look, not a second witness. */
     private static final Duration LOOK = Duration.ofMinutes(10);
+    /** Nobody draws the same share of a tank twice within this time; a change that was sent again is no fresh water. */
+    private static final Duration WATER_CHANGE = Duration.ofMinutes(30);
     /** Trout die within the hour beyond these (from memory). */
     private static final Range BEARABLE_PH = new Range(4, 10.5);
     private static final double LEAST_OXYGEN_MG_PER_L = 1.5;
@@ -53,15 +55,15 @@ public record Observation(
         return new Observation(at, analyte, value, halfStep, false, false);
     }
 
-    /** Deaths and deeds that are there again within minutes, to the digit, were sent again. */
+    /** Deaths and deeds that are there again so soon, to the digit, were sent again. */
     public static List<Observation> deedsOnce(List<Observation> observations) {
         List<Observation> deeds = observations.stream().filter(o -> o.analyte().isHusbandry())
                 .sorted(Comparator.comparing(Observation::at)).toList();
         Set<Observation> again = new HashSet<>();
         for (int i = 0; i < deeds.size(); i++) {
             Observation deed = deeds.get(i);
-            for (int j = i - 1; j >= 0 && deeds.get(j).isSameLookAs(deed); j--) {
-                if (deeds.get(j).analyte() == deed.analyte() && deeds.get(j).value() == deed.value()) {
+            for (int j = i - 1; j >= 0 && deeds.get(j).isWithin(WATER_CHANGE, deed); j--) {
+                if (deeds.get(j).isSameDeedAs(deed)) {
                     again.add(deed);
                 }
             }
@@ -117,6 +119,15 @@ public record Observation(
 
     /** Whether two observations of one analyte lie so near each other in time that they are one look. */
     boolean isSameLookAs(Observation other) {
-        return Duration.between(at, other.at).abs().compareTo(LOOK) < 0;
+        return isWithin(LOOK, other);
+    }
+
+    private boolean isSameDeedAs(Observation other) {
+        Duration apart = analyte == Analyte.WATER_CHANGE ? WATER_CHANGE : LOOK;
+        return analyte == other.analyte && value == other.value && isWithin(apart, other);
+    }
+
+    private boolean isWithin(Duration apart, Observation other) {
+        return Duration.between(at, other.at).abs().compareTo(apart) < 0;
     }
 }

@@ -8,9 +8,9 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * Follows one series through its readings. A reading far from what is expected is set aside; when the next
- * look agrees with it both are believed; when that is further on the same side, it is believed as far as would fit the
- * first, and when it is nearer, it alone: a run that gets worse by leaps bears itself out. Else it is forgotten. A first reading has only tanks in general
- * against it, and is believed however odd.
+ * look agrees with it both are believed; when that is further on the same side, the first is believed, and the further
+ * one as far as would fit it, and when it is nearer, it alone: a run that gets worse by leaps bears itself out. Else it
+ * is forgotten. A first reading has only tanks in general against it, and is believed however odd.
  */
 final class SeriesFilter {
 
@@ -20,7 +20,7 @@ final class SeriesFilter {
     private static final double AGREEMENT_SDS = 2.5;
     private static final double DOUBTFUL_RIGHT_AFTER_ALL = 0.04;
     private static final double UNBEARABLE_RIGHT_AFTER_ALL = 0.01;
-    /** How often a lone surprising reading turns out right where a single one is all that speaks against it. */
+    /** How often a surprising reading turns out right where as much speaks for it as against it. */
     private static final double WORD_AGAINST_WORD = 0.5;
     private static final double OPEN_SLOPE_VAR = 0.01;
 
@@ -32,8 +32,12 @@ final class SeriesFilter {
     private Instant at;
     private Pending pending;
 
-    /** A reading set aside: on the scale, as a distance from the population of its time. */
-    private record Pending(Observation reading, double distance, double variance) {
+    /**
+     * A reading set aside: on the scale, as a distance from the population of its time.
+     *
+     * @param isBorneOut another on the same side came before it, so that it is believed in part already
+     */
+    private record Pending(Observation reading, double distance, double variance, boolean isBorneOut) {
     }
 
     SeriesFilter(TrendModel model, ToDoubleFunction<Instant> population, Instant start, SecondLooks secondLooks) {
@@ -56,17 +60,15 @@ final class SeriesFilter {
         boolean fits = believed.isEmpty() && !reading.doubtful() || surprise < surpriseSds(reading);
         boolean again = pending != null && agrees(distance, variance);
         if (again && secondLooks.areTwo(pending.reading, reading)) {
-            state = jumped(pending).seeing(distance, variance);
-            believed.add(pending.reading);
+            believePending();
+            state = state.seeing(distance, variance);
             believed.add(reading);
             pending = null;
         } else if (!again && isBeyondPending(reading, distance)) {
-            state = asFarAsFits(jumped(pending), new Pending(reading, distance, variance));
-            believed.add(pending.reading);
-            believed.add(reading);
-            pending = null;
+            believePending();
+            believeInPart(new Pending(reading, distance, variance, true));
         } else if (!again && !fits && isShortOfPending(reading, distance)) {
-            Pending nearer = new Pending(reading, distance, variance);
+            Pending nearer = new Pending(reading, distance, variance, false);
             state = jumped(nearer);
             believed.add(reading);
             pending = null;
@@ -75,7 +77,7 @@ final class SeriesFilter {
             believed.add(reading);
             pending = null;
         } else if (!again) {
-            pending = new Pending(reading, distance, variance);
+            pending = new Pending(reading, distance, variance, false);
         }
     }
 
@@ -89,18 +91,33 @@ final class SeriesFilter {
 
     SeriesBelief until(Instant asOf) {
         double days = days(at, asOf);
-        LocalTrend held = pending == null ? state : nudged(pending);
+        LocalTrend probable = pending == null || pending.isBorneOut ? state : nudged(pending);
         LocalTrend alternative = pending == null ? state : jumped(pending);
-        return new SeriesBelief(model, population, held.after(days, model), alternative.after(days, model),
-                pending == null ? 0 : rightAfterAll(pending.reading), List.copyOf(believed),
-                Optional.ofNullable(pending).map(Pending::reading), asOf);
+        return new SeriesBelief(model, population, probable.after(days, model), alternative.after(days, model),
+                pending == null ? 0 : rightAfterAll(pending), List.copyOf(believed),
+                Optional.ofNullable(pending).filter(held -> !held.isBorneOut).map(Pending::reading), asOf);
     }
 
-    private double rightAfterAll(Observation reading) {
-        if (reading.doubtful()) {
-            return reading.isBearable() ? DOUBTFUL_RIGHT_AFTER_ALL : UNBEARABLE_RIGHT_AFTER_ALL;
+    private void believePending() {
+        state = jumped(pending);
+        if (!pending.isBorneOut) {
+            believed.add(pending.reading);
         }
-        return believed.size() < 2 ? WORD_AGAINST_WORD : model.rightAfterAll();
+    }
+
+    /** As far as fits what is believed by now; the rest of it waits. */
+    private void believeInPart(Pending further) {
+        boolean fits = Math.abs(state.surprise(further.distance, further.variance)) < surpriseSds(further.reading);
+        state = asFarAsFits(state, further);
+        believed.add(further.reading);
+        pending = fits ? null : further;
+    }
+
+    private double rightAfterAll(Pending held) {
+        if (held.reading.doubtful()) {
+            return held.reading.isBearable() ? DOUBTFUL_RIGHT_AFTER_ALL : UNBEARABLE_RIGHT_AFTER_ALL;
+        }
+        return held.isBorneOut || believed.size() < 2 ? WORD_AGAINST_WORD : model.rightAfterAll();
     }
 
     private static double surpriseSds(Observation reading) {

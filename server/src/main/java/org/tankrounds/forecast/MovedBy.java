@@ -23,17 +23,18 @@ final class MovedBy {
 
     private final Map<Driver, Double> byLimit;
     private final double sum;
-    /** Part of the chance that the look ahead had seen, 0 to 1. */
+    /** Part of the chance that the limits' signs do not account for, and the look ahead has to, 0 to 1. */
     private final double seen;
 
-    private MovedBy(Map<Driver, Double> byLimit, double seen) {
+    /** @param added what experience adds to the look ahead's chance */
+    private MovedBy(Map<Driver, Double> byLimit, double chance, double added) {
         this.byLimit = byLimit;
         double all = 0;
         for (double moved : byLimit.values()) {
             all += moved;
         }
         this.sum = all;
-        this.seen = all >= WORTH_NAMING ? seen : 1;
+        this.seen = all >= WORTH_NAMING ? 1 - Math.min(added, all) / chance : 1;
     }
 
     static MovedBy of(Experience experience, double[] signs) {
@@ -44,7 +45,7 @@ final class MovedBy {
             own.forEach(sign -> fine[sign.ordinal()] = fine(sign, signs[sign.ordinal()]));
             moved.put(limit, Math.max(0, chance - experience.chance(fine)));
         });
-        return new MovedBy(moved, Math.min(1, signs[Sign.LOOK_AHEAD_CHANCE.ordinal()] / chance));
+        return new MovedBy(moved, chance, Math.max(0, chance - signs[Sign.LOOK_AHEAD_CHANCE.ordinal()]));
     }
 
     /** By how much the chance would be less, were this limit fine. */

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -28,7 +29,6 @@ class AccessibilityIT {
     private static final int PHONE_HEIGHT = 844;
     /** A laptop's page at 400 %: WCAG 2.2, 1.4.10. */
     private static final int NARROWEST = 320;
-
 
     @TempDir
     private static Path folder;
@@ -86,10 +86,13 @@ class AccessibilityIT {
             faults.addAll(scanner.walk());
         }
         page.setViewportSize(Visitor.LAPTOP_WIDTH, Visitor.LAPTOP_HEIGHT);
-        faults.addAll(by("laptop", scanner.violations()));
+        faults.addAll(by("laptop", state.isRefused() ? scanner.violationsBesideColour() : scanner.violations()));
         faults.addAll(by("laptop", sizes(scanner)));
-        if (state.steps().isEmpty() || state.isRefused()) {
-            faults.addAll(lookOverByNight(scanner, page));
+        if (state.isRefused()) {
+            faults.addAll(by("laptop", scanner.violationsOfColourInWhatIsSaid()));
+            faults.addAll(byNight(page, scanner::violationsOfColourInWhatIsSaid));
+        } else if (state.steps().isEmpty()) {
+            faults.addAll(byNight(page, scanner::violationsOfColour));
         }
         page.setViewportSize(PHONE_WIDTH, PHONE_HEIGHT);
         faults.addAll(by("phone", sizes(scanner)));
@@ -106,9 +109,9 @@ class AccessibilityIT {
     }
 
     /** Colours are the same at every width, and what a sound step brings has those of the page. */
-    private static List<String> lookOverByNight(Scanner scanner, Page page) {
+    private static List<String> byNight(Page page, Supplier<List<String>> look) {
         page.emulateMedia(new EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
-        List<String> faults = by("night", scanner.violationsOfColour());
+        List<String> faults = by("night", look.get());
         page.emulateMedia(new EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
         return faults;
     }

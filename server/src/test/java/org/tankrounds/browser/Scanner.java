@@ -24,11 +24,12 @@ final class Scanner {
             "html-xml-lang-mismatch", "image-alt", "input-button-name", "label", "label-content-name-mismatch",
             "label-title-only", "landmark-unique", "link-name", "page-has-heading-one", "role-img-alt", "select-name",
             "skip-link", "summary-name", "svg-img-alt", "table-duplicate-name", "valid-lang");
+    private static final String SAID = ".error-summary, .asks, .field__error, [aria-invalid]";
     private static final Map<String, Boolean> OFF = Map.of("enabled", false);
     /** More than any page has; a walk that goes on for longer goes in circles. */
     private static final int MOST_PRESSES = 1000;
     private static final String RUN = """
-            ({ runOnly, rules }) => axe.run(document, { resultTypes: ["violations"], runOnly, rules, preload: false })
+            ({ runOnly, rules, within }) => axe.run(within || document, { resultTypes: ["violations"], runOnly, rules, preload: false })
               .then(found => found.violations.flatMap(rule => rule.nodes.map(node =>
               rule.id + " at " + node.target.join(" ") + ": " + node.any.concat(node.all, node.none)
                 .map(check => check.message).join("; "))))
@@ -63,7 +64,17 @@ final class Scanner {
 
     /** The only rules that another colour scheme can break. */
     List<String> violationsOfColour() {
-        return sentences(page.evaluate(RUN, Map.of("runOnly", Map.of("type", "rule", "values", COLOURS))));
+        return violationsOfColourWithin("html");
+    }
+
+    /** What a refusal brings to a page that has been looked at. */
+    List<String> violationsOfColourInWhatIsSaid() {
+        return violationsOfColourWithin(SAID);
+    }
+
+    private List<String> violationsOfColourWithin(String selector) {
+        return sentences(page.evaluate(RUN, Map.of("within", selector,
+                "runOnly", Map.of("type", "rule", "values", COLOURS))));
     }
 
     private List<String> run(List<String> tags, Map<String, ?> rules) {

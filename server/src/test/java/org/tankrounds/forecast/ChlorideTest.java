@@ -11,6 +11,7 @@ import static org.tankrounds.testing.Water.with;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
@@ -52,6 +53,61 @@ class ChlorideTest {
         List<Observation> read = with(run, read(40.2, Analyte.CHLORIDE, 30, 0), read(20.2, Analyte.CHLORIDE, 200, 0));
         assertThat(forecast(facts, with(read, read(0.2, Analyte.CHLORIDE, 31, 0))).chance())
                 .isCloseTo(forecast(feedingFish().chlorideMgPerL(31), run).chance(), within(0.03));
+    }
+
+    /** Where nobody has told the source, a lone first reading has no more weight than what comes after it. */
+    @ParameterizedTest(name = "{0} mg/L, then {1}")
+    @CsvSource({"120, 12", "400, 30", "65, 12", "1.2, 12"})
+    void firstChlorideOfAnUntoldSource_isPutRightByTheNext(double slip, double right) {
+        TankFacts.Builder facts = feedingFish().chlorideMgPerL(null);
+        List<Observation> run = FINE.withNitriteMgPerL(0.3).lastRead(0.1);
+        double said = forecast(facts, with(run, read(5, Analyte.CHLORIDE, right, 0))).chance();
+        List<Observation> putRight = with(run, read(40, Analyte.CHLORIDE, slip, 0), read(5, Analyte.CHLORIDE, right, 0));
+        assertThat(forecast(facts, putRight).chance()).isCloseTo(said, within(0.02));
+        List<Observation> changed = with(run, read(41, Analyte.CHLORIDE, slip, 0), read(40, Analyte.CHLORIDE, right, 0));
+        List<Observation> neighbour = with(run, read(40, Analyte.CHLORIDE, right, 0));
+        for (int week = 1; week <= 5; week++) {
+            changed = with(changed, read(40 - 7 * week, Analyte.WATER_CHANGE, 20, 0));
+            neighbour = with(neighbour, read(40 - 7 * week, Analyte.WATER_CHANGE, 20, 0));
+        }
+        assertThat(forecast(facts, changed).chance()).isCloseTo(forecast(facts, neighbour).chance(), within(0.02));
+    }
+
+    /** What is read right after salting is no tap's. */
+    @Test
+    void saltOfAnUntoldSource_isChangedAway() {
+        TankFacts.Builder facts = feedingFish().chlorideMgPerL(null);
+        List<Observation> run = FINE.withNitriteMgPerL(0.4).lastRead(0.1);
+        List<Observation> salted = with(run, read(40, Analyte.CHLORIDE, 65, 0));
+        for (int i = 1; i <= 6; i++) {
+            run = with(run, read(40 - 6 * i, Analyte.WATER_CHANGE, 40, 0));
+            salted = with(salted, read(40 - 6 * i, Analyte.WATER_CHANGE, 40, 0));
+        }
+        assertThat(forecast(facts, salted).chance())
+                .isGreaterThan(forecast(feedingFish().chlorideMgPerL(12), run).chance() - 0.05);
+    }
+
+    /** There again, though most of the water is new. */
+    @Test
+    void muchChlorideOfAnUntoldSource_isTheSourcesWhenNewWaterHasItToo() {
+        TankFacts.Builder facts = feedingFish().chlorideMgPerL(null);
+        List<Observation> run = with(FINE.withNitriteMgPerL(0.4).lastRead(0.1), read(40, Analyte.CHLORIDE, 80, 0));
+        for (int i = 1; i <= 6; i++) {
+            run = with(run, read(40 - 6 * i, Analyte.WATER_CHANGE, 40, 0));
+            run = i == 3 ? with(run, read(21, Analyte.CHLORIDE, 78, 0)) : run;
+        }
+        assertThat(forecast(facts, run).chance())
+                .isCloseTo(forecast(feedingFish().chlorideMgPerL(78), run).chance(), within(0.02));
+    }
+
+    /** "Less than 15" is what a tap of 12 shows. */
+    @Test
+    void lowestColourAfterASlip_isBackToTheSources() {
+        TankFacts.Builder facts = feedingFish().chlorideMgPerL(12);
+        List<Observation> run = FINE.withNitriteMgPerL(0.4).lastRead(0.1);
+        List<Observation> strip = with(run, read(20, Analyte.CHLORIDE, 60, 15),
+                new Observation(read(5, Analyte.CHLORIDE, 0, 15).at(), Analyte.CHLORIDE, 0, 15, true, false));
+        assertThat(forecast(facts, strip).chance()).isCloseTo(forecast(facts, run).chance(), within(0.02));
     }
 
     /** What a class reads again and again through its changes is what its tap has. */

@@ -283,6 +283,15 @@ class OddReadingsTest {
         assertThat(forecast(feedingFish(), again).fishAlive()).isEqualTo(forecast(feedingFish(), once).fishAlive());
     }
 
+    /** Nobody draws half a tank twice in half an hour. */
+    @ParameterizedTest(name = "{0} minutes later")
+    @ValueSource(ints = {5, 12, 25})
+    void waterChangeSentAgain_isNoFreshWater(int minutes) {
+        List<Observation> once = with(FINE.withNitriteMgPerL(0.8).lastRead(0.2), read(0.15, Analyte.WATER_CHANGE, 50, 0));
+        List<Observation> again = with(once, read(0.15 - minutes / 1440.0, Analyte.WATER_CHANGE, 50, 0));
+        assertThat(forecast(feedingFish(), again).chance()).isEqualTo(forecast(feedingFish(), once).chance());
+    }
+
     /** From Friday to Monday: who found them dead is the last that was heard. */
     @Test
     void manyDead_areToldUntilSomebodyIsHeardAgain() {

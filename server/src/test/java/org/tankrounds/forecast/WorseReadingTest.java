@@ -111,6 +111,30 @@ class WorseReadingTest {
         assertRises(feedingFish(), level -> with(calm, read(0.1, analyte, level, 0)), levels);
     }
 
+    static Stream<Arguments> wayThere() {
+        return Stream.of(
+                Arguments.of(Analyte.DISSOLVED_OXYGEN, 3, new double[] {9.2, 8.8, 8.5, 8.3, 8, 7.5, 7}),
+                Arguments.of(Analyte.PH, 9.6, new double[] {7.6, 7.8, 8, 8.4}),
+                Arguments.of(Analyte.PH, 5.5, new double[] {6.8, 6.6, 6.4}),
+                Arguments.of(Analyte.NITRITE, 1, new double[] {0.05, 0.1, 0.2}),
+                Arguments.of(Analyte.TOTAL_AMMONIA, 4, new double[] {0.5, 1, 1.5}));
+    }
+
+    /** An air stone that fails is seen failing: a small oddity before the alarm is no word against it. */
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("wayThere")
+    void alarmWithAStepOnTheWayThere_isNotLessThanTheLoneAlarm(Analyte analyte, double alarm, double[] steps) {
+        List<Observation> calm = FINE.withPh(analyte == Analyte.TOTAL_AMMONIA ? 7.8 : 7.2).lastRead(2);
+        Observation last = read(0.1, analyte, alarm, 0);
+        Forecast lone = forecast(feedingFish(), with(calm, last));
+        for (double step : steps) {
+            Forecast onTheWay = forecast(feedingFish(), with(calm, read(1.1, analyte, step, 0), last));
+            assertThat(onTheWay.chance()).as("after " + step).isGreaterThanOrEqualTo(lone.chance() - LUCK);
+            assertThat(onTheWay.exposure()).as("after " + step)
+                    .isGreaterThanOrEqualTo(lone.exposure() * (1 - LUCK_OF_EXPOSURE) - LUCK_FISH_HOURS);
+        }
+    }
+
     @Test
     void readingsThatGetWorseDayByDay_areBelieved_andSaid() {
         double[] nitrite = {0.3, 0.5, 0.8, 1.2};
