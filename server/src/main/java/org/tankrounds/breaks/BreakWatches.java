@@ -1,6 +1,5 @@
 package org.tankrounds.breaks;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -40,10 +39,15 @@ public final class BreakWatches {
         if (planned.isEmpty()) {
             return Map.of();
         }
-        Map<Integer, Set<Instant>> seen = looks(tx, chapterId, planned.keySet(),
-                now.minus(Duration.ofDays(SchoolBreak.MOST_DAYS + 1)), now);
+        Map<Integer, Set<Instant>> seen = looks(tx, chapterId, planned.keySet(), beginningOf(planned.values()), now);
         return planned.entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey, one -> watch(
                 one.getValue(), seen.getOrDefault(one.getKey(), Set.of()), zones.get(one.getKey()), now)));
+    }
+
+    /** Of the first of several, wherever they are. */
+    private static Instant beginningOf(Collection<SchoolBreak> planned) {
+        LocalDate first = planned.stream().map(SchoolBreak::firstDay).min(LocalDate::compareTo).orElseThrow();
+        return first.minusDays(1).atStartOfDay(ZoneOffset.UTC).toInstant();
     }
 
     /** Of one tank, all that are not over. */
