@@ -141,7 +141,7 @@ public final class App implements AutoCloseable {
         LookRepository looks = new LookRepository();
         TaskRepository tasks = new TaskRepository();
         BreakRepository breaks = new BreakRepository();
-        BreakWatches breakWatches = new BreakWatches(breaks, new LookDays());
+        BreakWatches breakWatches = new BreakWatches(breaks, new LookDays(), looks);
         DirtyTanks dirtyTanks = new DirtyTanks();
 
         ChapterRepository chapters = new ChapterRepository();
@@ -202,7 +202,7 @@ public final class App implements AutoCloseable {
                 new FileHandlers(new LoggerFiles(transactions, tanks, kits, readings, dirtyTanks, atOnce, clock),
                         pages, clock),
                 new SheetHandlers(transactions, tanks, kits, pages, clock),
-                new MonthHandlers(transactions, tanks, kits, storeReading, pages, clock));
+                new MonthHandlers(transactions, tanks, kits, readings, storeReading, pages, clock));
 
         PlaceReads placeReads = new PlaceReads(new SchoolRepository(), new ClassroomRepository(), kits, tanks);
         PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, atOnce, pages, clock);

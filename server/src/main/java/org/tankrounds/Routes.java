@@ -226,6 +226,7 @@ final class Routes {
         routes.post("/tanks/{tank}/breaks/{break}", classroom.breaks()::plan, SIGNED_IN);
         routes.post("/tanks/{tank}/breaks/{break}/dropped", classroom.breaks()::drop, SIGNED_IN);
         routes.get("/tanks/{tank}/fish", classroom.fish()::show, AT_THE_TANK);
+        routes.get("/tanks/{tank}/fish.csv", classroom.fish()::download, AT_THE_TANK);
         routes.post("/tanks/{tank}/fish/looks", classroom.fish()::look, AT_THE_TANK);
         routes.post("/tanks/{tank}/fish/looks/{look}/withdrawn", classroom.fish()::withdrawLook, AT_THE_TANK);
         routes.post("/tanks/{tank}/fish/samples", classroom.fish()::measure, AT_THE_TANK);

@@ -62,6 +62,22 @@ class ReadingsFileIT {
         assertThat(run.lines().get(1)).contains(cast.tankA().code(), "temperature");
     }
 
+    /** A class that only wrote what it saw wrote a reading too; a ranking goes by numbers and passes it over. */
+    @Test
+    void aReadingThatIsOnlyANote_hasALine_andRankPassesItOver() throws IOException {
+        post("2026-01-11T14:05:00Z", "", "=the pump hums");
+        post("2026-01-12T14:05:00Z", "{\"analyte\": \"temperature\", \"value\": 19, \"unit\": \"Cel\"}", "");
+        String file = APP.signedIn(cast.teacherA()).get(address).body();
+
+        assertThat(file.lines().toList()).hasSize(3).element(1).asString()
+                .startsWith(cast.tankA().code() + ",2026-01-11T14:05:00Z,,,,,,,'=the pump hums,");
+        Path readings = Files.writeString(folder.resolve("readings.csv"), file);
+        Path tanks = Files.writeString(folder.resolve("tanks.csv"), "tank\n" + cast.tankA().code() + "\n");
+        CommandRun run = CommandRun.of(Main.commandLine(), List.of("rank", "--tanks", tanks.toString(), "--readings",
+                readings.toString(), "--as-of", "2026-01-12T15:00:00Z"));
+        assertThat(run.err()).isEmpty();
+    }
+
     private void post(String at, String values, String note) {
         Browserless probe = APP.bearer(cast.tankA().token()).header("Idempotency-Key", UUID.randomUUID().toString());
         assertThat(probe.postJson("/api/v1/tanks/" + cast.tankA().code() + "/readings", "{\"measuredAt\": \"" + at

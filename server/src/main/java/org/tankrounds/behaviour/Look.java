@@ -18,7 +18,11 @@ public record Look(int lookId, Instant seenAt, List<Seen> seen) {
         seen = List.copyOf(seen);
     }
 
-    /** The gravest of what was seen; two that are worth a second look are worth telling the coordinator. */
+    Look with(List<Seen> others) {
+        return new Look(lookId, seenAt, others);
+    }
+
+    /** The gravest of what was seen. */
     public Alarm alarm(Stage stage) {
         return seen.stream().map(one -> one.alarm(stage)).max(Alarm::compareTo).orElse(Alarm.NONE);
     }
@@ -26,10 +30,5 @@ public record Look(int lookId, Instant seenAt, List<Seen> seen) {
     /** What of it is out of the usual. */
     public List<Seen> worries(Stage stage) {
         return seen.stream().filter(one -> one.alarm(stage) != Alarm.NONE).toList();
-    }
-
-    /** Whether the board says so: one grave sign, or two that are worth a second look. */
-    public boolean isTold(Stage stage) {
-        return alarm(stage) == Alarm.ACT || worries(stage).size() > 1;
     }
 }

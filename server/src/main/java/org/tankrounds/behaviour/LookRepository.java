@@ -4,11 +4,17 @@ import static org.tankrounds.db.schema.Tables.FISH_LOOKS;
 
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
+import org.jooq.ResultQuery;
+import org.tankrounds.db.schema.tables.records.FishLooksRecord;
 import org.tankrounds.web.Caller;
 
 /** What was seen of the fish; a look that was taken back is nowhere shown. */
@@ -48,14 +54,34 @@ public final class LookRepository {
                 .fetch(LookRepository::look);
     }
 
-    /** The newest look of each tank since a moment. */
-    public Map<Integer, Look> newest(DSLContext tx, int chapterId, Instant since) {
-        return tx.selectDistinct(FISH_LOOKS.asterisk()).on(FISH_LOOKS.TANK_ID)
-                .from(FISH_LOOKS)
-                .where(FISH_LOOKS.CHAPTER_ID.eq(chapterId)).and(FISH_LOOKS.SEEN_AT.ge(since))
-                .and(FISH_LOOKS.WITHDRAWN_AT.isNull())
-                .orderBy(FISH_LOOKS.TANK_ID, FISH_LOOKS.SEEN_AT.desc(), FISH_LOOKS.LOOK_ID.desc())
-                .fetchMap(FISH_LOOKS.TANK_ID, LookRepository::look);
+    /** @return moments by tank; a tank whose fish nobody looked at is missing */
+    public Map<Integer, Set<Instant>> moments(
+            DSLContext tx, int chapterId, Collection<Integer> tankIds, Instant from, Instant until) {
+        Map<Integer, Set<Instant>> moments = new HashMap<>();
+        since(tx, FISH_LOOKS.CHAPTER_ID.eq(chapterId).and(FISH_LOOKS.TANK_ID.in(tankIds))
+                .and(FISH_LOOKS.SEEN_AT.le(until)), from).fetchGroups(FISH_LOOKS.TANK_ID, FISH_LOOKS.SEEN_AT)
+                .forEach((tankId, seenAt) -> moments.put(tankId, Set.copyOf(seenAt)));
+        return moments;
+    }
+
+    /** What stands of each tank's looks since a moment; a tank that nobody looked at is missing. */
+    public Map<Integer, SeenLately> lately(DSLContext tx, int chapterId, Instant since) {
+        Map<Integer, SeenLately> standing = new HashMap<>();
+        since(tx, FISH_LOOKS.CHAPTER_ID.eq(chapterId), since)
+                .fetchGroups(FISH_LOOKS.TANK_ID, LookRepository::look)
+                .forEach((tankId, looks) -> standing.put(tankId, SeenLately.of(looks)));
+        return standing;
+    }
+
+    public SeenLately latelyIn(DSLContext tx, int chapterId, int tankId, Instant since) {
+        return SeenLately.of(since(tx, FISH_LOOKS.CHAPTER_ID.eq(chapterId).and(FISH_LOOKS.TANK_ID.eq(tankId)), since)
+                .fetch(LookRepository::look));
+    }
+
+    private static ResultQuery<FishLooksRecord> since(DSLContext tx, Condition which, Instant since) {
+        return tx.selectFrom(FISH_LOOKS)
+                .where(which).and(FISH_LOOKS.SEEN_AT.ge(since)).and(FISH_LOOKS.WITHDRAWN_AT.isNull())
+                .orderBy(FISH_LOOKS.SEEN_AT.desc(), FISH_LOOKS.LOOK_ID.desc());
     }
 
     private static Look look(Record row) {

@@ -25,9 +25,9 @@ public final class LookWording {
         return seen.stream().map(one -> words.say("looks.alone." + one.code())).collect(Collectors.joining(", "));
     }
 
-    /** What to do about a look now; empty where nothing. */
-    public static Optional<Saying> advice(Look look, Stage stage) {
-        return switch (look.alarm(stage)) {
+    /** What to do now about what was seen; empty where nothing. */
+    public static Optional<Saying> advice(SeenLately seen, Stage stage) {
+        return switch (seen.alarm(stage)) {
             case ACT -> Optional.of(Saying.of("looks.advice.act"));
             case WATCH -> Optional.of(Saying.of("looks.advice.watch"));
             case NONE -> Optional.empty();

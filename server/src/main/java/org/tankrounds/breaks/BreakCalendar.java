@@ -1,18 +1,23 @@
 package org.tankrounds.breaks;
 
-import biweekly.Biweekly;
+import biweekly.ICalVersion;
 import biweekly.ICalendar;
 import biweekly.component.VAlarm;
 import biweekly.component.VEvent;
+import biweekly.io.text.ICalWriter;
 import biweekly.parameter.Related;
 import biweekly.property.Trigger;
 import biweekly.util.Duration;
 import biweekly.util.ICalDate;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Date;
 import java.util.List;
+import java.util.Optional;
 import org.tankrounds.places.Tank;
 import org.tankrounds.web.Formats;
 
@@ -31,7 +36,8 @@ final class BreakCalendar {
         this.formats = formats;
     }
 
-    String write(List<BreakWatch> watches) {
+    /** Empty where nobody has taken a day to come: a calendar needs at least one event (RFC 5545 3.6). */
+    Optional<String> write(List<BreakWatch> watches) {
         ICalendar calendar = new ICalendar();
         calendar.setProductId("-//Tankrounds//School breaks//EN");
         watches.forEach(watch -> watch.schoolBreak().lookers().forEach((day, looker) -> {
@@ -39,7 +45,19 @@ final class BreakCalendar {
                 calendar.addEvent(event(day, looker));
             }
         }));
-        return Biweekly.write(calendar).go();
+        return calendar.getEvents().isEmpty() ? Optional.empty() : Optional.of(CalendarLines.fold(unfolded(calendar)));
+    }
+
+    /** The library folds by characters, of which some have several octets. */
+    private static String unfolded(ICalendar calendar) {
+        StringWriter text = new StringWriter();
+        try (ICalWriter writer = new ICalWriter(text, ICalVersion.V2_0)) {
+            writer.getVObjectWriter().getFoldedLineWriter().setLineLength(null);
+            writer.write(calendar);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.toString();
     }
 
     private VEvent event(LocalDate day, String looker) {

@@ -63,12 +63,13 @@ final class BreakForm {
     }
 
     /** Empty where something cannot be taken; then the form says so. */
-    Optional<SchoolBreak> readDays(LocalDate today, List<SchoolBreak> before) {
+    Optional<SchoolBreak> readDays(LocalDate today, List<SchoolBreak> before, BreakWording wording) {
         String name = form.required(NAME, SchoolBreak.LONGEST_TEXT, "breaks.form.name.missing");
         Optional<LocalDate> first = day(FIRST, "breaks.form.firstDay", "breaks.form.firstDay.missing");
         Optional<LocalDate> last = day(LAST, "breaks.form.lastDay", "breaks.form.lastDay.missing");
         if (first.isPresent() && last.isPresent()) {
-            checkDays(first.get(), last.get(), today, before);
+            checkDays(first.get(), last.get(), today, wording);
+            checkOthers(first.get(), last.get(), before, wording);
         }
         return form.ok() ? Optional.of(new SchoolBreak(0, name, first.orElseThrow(), last.orElseThrow(), Map.of()))
                 : Optional.empty();
@@ -81,19 +82,23 @@ final class BreakForm {
         return form.day(name, what);
     }
 
-    private void checkDays(LocalDate first, LocalDate last, LocalDate today, List<SchoolBreak> before) {
+    private void checkDays(LocalDate first, LocalDate last, LocalDate today, BreakWording wording) {
         if (first.isAfter(today.plusYears(1))) {
             form.refuse(FIRST, "breaks.form.firstDay.far");
         } else if (last.isBefore(first)) {
-            form.refuse(LAST, "breaks.form.lastDay.before", first);
+            form.refuse(LAST, "breaks.form.lastDay.before", wording.day(first));
         } else if (!last.isBefore(first.plusDays(SchoolBreak.MOST_DAYS))) {
             form.refuse(LAST, "breaks.form.lastDay.late",
-                    SchoolBreak.MOST_DAYS, first.plusDays(SchoolBreak.MOST_DAYS - 1L));
+                    SchoolBreak.MOST_DAYS, wording.day(first.plusDays(SchoolBreak.MOST_DAYS - 1L)));
         } else if (last.isBefore(today)) {
             form.refuse(LAST, "breaks.form.lastDay.past");
         }
-        before.stream().filter(other -> other.overlaps(first, last)).findFirst().ifPresent(other ->
-                form.refuse(FIRST, "breaks.form.firstDay.taken", other.name(), other.firstDay(), other.lastDay()));
+    }
+
+    private void checkOthers(LocalDate first, LocalDate last, List<SchoolBreak> before, BreakWording wording) {
+        before.stream().filter(other -> other.overlaps(first, last)).findFirst().ifPresent(other -> form.refuse(FIRST,
+                "breaks.form.firstDay.taken", other.name(), wording.day(other.firstDay()),
+                wording.day(other.lastDay())));
     }
 
     /** Who looks in by day; what cannot be taken leaves a sentence behind. */

@@ -23,11 +23,14 @@ import org.tankrounds.web.FormInput;
 import org.tankrounds.web.Formats;
 import org.tankrounds.web.NotFoundException;
 import org.tankrounds.web.Pages;
+import org.tankrounds.web.RefusedException;
 import org.tankrounds.web.Role;
 import org.tankrounds.web.Speech;
+import org.tankrounds.words.Saying;
 
 /** The page of a tank's breaks, and what is changed there. */
 public final class BreakHandlers {
+    private static final int NOT_FOUND = 404;
     private static final String SAVED = "saved";
     private static final Set<String> RECEIPTS = Set.of("added", "planned", "dropped");
 
@@ -58,9 +61,11 @@ public final class BreakHandlers {
 
     public void calendar(Context ctx) {
         Known known = known(ctx);
+        String file = new BreakCalendar(known.tank(), formats(ctx, known)).write(known.watches())
+                .orElseThrow(() -> RefusedException.of(NOT_FOUND, Saying.of("breaks.noEvents")));
         ctx.contentType("text/calendar; charset=utf-8");
         ctx.header("Content-Disposition", "attachment; filename=\"breaks-" + known.tank().code() + ".ics\"");
-        ctx.result(new BreakCalendar(known.tank(), formats(ctx, known)).write(known.watches()));
+        ctx.result(file);
     }
 
     public void create(Context ctx) {
@@ -70,7 +75,8 @@ public final class BreakHandlers {
         tankChange.make(caller.chapterId(), known.tank().tankId(), tx -> {
             LocalDate today = today(known.tank());
             List<SchoolBreak> before = breaks.lock(tx, caller.chapterId(), known.tank().tankId(), today);
-            Optional<SchoolBreak> planned = new BreakForm(form).readDays(today, before);
+            Optional<SchoolBreak> planned = new BreakForm(form).readDays(
+                    today, before, new BreakWording(formats(ctx, known)));
             planned.ifPresent(one -> breaks.add(tx, caller, known.tank().tankId(), one, clock.instant()));
             return planned.isPresent();
         });

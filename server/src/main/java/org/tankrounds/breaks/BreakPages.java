@@ -48,7 +48,13 @@ final class BreakPages {
         String heading = wording.heading(known.watches());
         return new BreaksPage(formats.speech().titled(typed.isPresent(), heading), heading,
                 say("breaks.place", known.tank().school(), known.tank().classroom()), known.tank().code(), saved, plans,
-                mayPlan, USUAL.stream().map(key -> say("breaks.usual." + key)).toList(), new BreakForm(added).boxes());
+                mayPlan, mayTakeAlong(), USUAL.stream().map(key -> say("breaks.usual." + key)).toList(),
+                new BreakForm(added).boxes());
+    }
+
+    private boolean mayTakeAlong() {
+        return known.watches().stream().anyMatch(watch -> watch.schoolBreak().lookers().keySet().stream()
+                .anyMatch(day -> !day.isBefore(watch.today())));
     }
 
     private BreaksPage.Plan plan(BreakWatch watch, Optional<Typed> typed) {

@@ -8,7 +8,7 @@ import java.util.Set;
 /**
  * How a break goes: who was to look in, and who did.
  *
- * @param looked days on which somebody did, by a reading of their own
+ * @param looked days on which somebody did, by a reading of their own or by what they saw of the fish
  */
 public record BreakWatch(SchoolBreak schoolBreak, Set<LocalDate> looked, LocalDate today) {
     /** So long before it begins, days that nobody has taken are told (common practice, no source). */

@@ -1,6 +1,5 @@
 package org.tankrounds.breaks;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -11,18 +10,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jooq.DSLContext;
+import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.places.Tank;
 import org.tankrounds.readings.LookDays;
 
 /** Holds breaks against the looks that came. */
 public final class BreakWatches {
     private final BreakRepository breaks;
-    private final LookDays looks;
+    private final LookDays readings;
+    private final LookRepository fish;
 
-    public BreakWatches(BreakRepository breaks, LookDays looks) {
+    public BreakWatches(BreakRepository breaks, LookDays readings, LookRepository fish) {
         this.breaks = breaks;
-        this.looks = looks;
+        this.readings = readings;
+        this.fish = fish;
     }
 
     /** Of each tank, the break that runs or begins soon. */
@@ -36,10 +39,15 @@ public final class BreakWatches {
         if (planned.isEmpty()) {
             return Map.of();
         }
-        Map<Integer, Set<Instant>> seen = looks.list(tx, chapterId, planned.keySet(),
-                now.minus(Duration.ofDays(SchoolBreak.MOST_DAYS + 1)), now);
+        Map<Integer, Set<Instant>> seen = looks(tx, chapterId, planned.keySet(), beginningOf(planned.values()), now);
         return planned.entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey, one -> watch(
                 one.getValue(), seen.getOrDefault(one.getKey(), Set.of()), zones.get(one.getKey()), now)));
+    }
+
+    /** Of the first of several, wherever they are. */
+    private static Instant beginningOf(Collection<SchoolBreak> planned) {
+        LocalDate first = planned.stream().map(SchoolBreak::firstDay).min(LocalDate::compareTo).orElseThrow();
+        return first.minusDays(1).atStartOfDay(ZoneOffset.UTC).toInstant();
     }
 
     /** Of one tank, all that are not over. */
@@ -50,9 +58,19 @@ public final class BreakWatches {
             return List.of();
         }
         Instant from = planned.get(0).firstDay().atStartOfDay(tank.zone()).toInstant();
-        Set<Instant> seen = from.isAfter(now) ? Set.of() : looks.list(tx, chapterId, List.of(tank.tankId()), from, now)
+        Set<Instant> seen = from.isAfter(now) ? Set.of() : looks(tx, chapterId, List.of(tank.tankId()), from, now)
                 .getOrDefault(tank.tankId(), Set.of());
         return planned.stream().map(one -> watch(one, seen, tank.zone(), now)).toList();
+    }
+
+    /** Whoever read the tank looked at it, and so did whoever said how the fish are. */
+    private Map<Integer, Set<Instant>> looks(
+            DSLContext tx, int chapterId, Collection<Integer> tankIds, Instant from, Instant until) {
+        Map<Integer, Set<Instant>> all = new HashMap<>(readings.list(tx, chapterId, tankIds, from, until));
+        fish.moments(tx, chapterId, tankIds, from, until).forEach((tankId, moments) ->
+                all.merge(tankId, moments, (one, other) -> Stream.concat(one.stream(), other.stream())
+                        .collect(Collectors.toUnmodifiableSet())));
+        return all;
     }
 
     private static BreakWatch watch(SchoolBreak planned, Set<Instant> seen, ZoneId zone, Instant now) {

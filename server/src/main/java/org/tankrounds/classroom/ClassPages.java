@@ -6,9 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tankrounds.advice.Act;
 import org.tankrounds.behaviour.Look;
-import org.tankrounds.behaviour.LookWording;
+import org.tankrounds.behaviour.SeenLately;
 import org.tankrounds.breaks.BreakWatch;
 import org.tankrounds.breaks.BreakWording;
 import org.tankrounds.fish.Development;
@@ -34,9 +36,13 @@ final class ClassPages {
     private static final Duration SILENT = Duration.ofDays(5);
     private static final double WHOLE = 100;
 
-    /** What one page is made of; looks, samples and tasks are the newest first, breaks those that are not over. */
-    record Known(TankToday today, Kit kit, List<Look> looks, List<FishSample> samples, List<Task> tasks,
-            List<BreakWatch> breaks) {
+    /**
+     * What one page is made of; looks, samples and tasks are the newest first, breaks those that are not over.
+     *
+     * @param seen what stands of the looks of late
+     */
+    record Known(TankToday today, Kit kit, List<Look> looks, SeenLately seen, List<FishSample> samples,
+            List<Task> tasks, List<BreakWatch> breaks) {
         Tank tank() {
             return today.tank();
         }
@@ -47,6 +53,7 @@ final class ClassPages {
     private final boolean mayAsk;
     private final LevelWording levels;
     private final StoryWording stories;
+    private final Trouble trouble;
 
     /** @param mayAsk whether the reader may ask the class to do something */
     ClassPages(Known known, Formats formats, boolean mayAsk) {
@@ -55,6 +62,7 @@ final class ClassPages {
         this.mayAsk = mayAsk;
         this.levels = new LevelWording(formats, known.today(), new LogBoxes(known.tank(), known.kit()));
         this.stories = new StoryWording(formats);
+        this.trouble = new Trouble(known.today(), known.seen(), formats);
     }
 
     ClassPage page(String saved, FormField ask) {
@@ -63,13 +71,17 @@ final class ClassPages {
         String heading = heading(newest);
         return new ClassPage(formats.speech().titled(ask.wrong(), heading), heading,
                 say("classroom.place", known.tank().school(), known.tank().classroom()), known.tank().code(), saved,
-                newest.stream().map(levels::measured).toList(), todo(), done(),
+                trouble.facts(), newest.stream().map(levels::measured).toList(), todo(), done(),
                 lot.map(this::feed).orElse(null), lot.map(eggs -> stories.warmth(known.today(), eggs)).orElse(null),
                 stories.nitrogen(newest, levels), known.today().filter().map(stories::now).orElse(""),
                 known.today().pictures(formats), fish(), away(), mayAsk, ask);
     }
 
     private String heading(List<Level> newest) {
+        return trouble.heading().orElseGet(() -> measured(newest));
+    }
+
+    private String measured(List<Level> newest) {
         Optional<Level> beyond = newest.stream().filter(levels::isBeyondLately).findFirst();
         if (beyond.isPresent()) {
             return say("classroom.title.beyond", levels.name(beyond.get().analyte()));
@@ -82,15 +94,18 @@ final class ClassPages {
             return say("classroom.title.never");
         }
         return last.get().isBefore(formats.now().minus(SILENT))
-                ? say("classroom.title.silent", formats.since(last.get())) : say("classroom.title.good");
+                ? say("classroom.title.silent", formats.since(last.get()))
+                : trouble.unusual().orElseGet(() -> say("classroom.title.good"));
     }
 
     private Feed feed(Development lot) {
-        return new FeedWording(formats).feed(known.today(), FishSize.of(known.today(), lot, known.samples()));
+        FeedWording wording = new FeedWording(formats);
+        return trouble.isGrave() && !known.today().stage().isBeforeFirstFeeding() ? wording.noneInTrouble()
+                : wording.feed(known.today(), FishSize.of(known.today(), lot, known.samples()));
     }
 
     private List<Todo> todo() {
-        List<Todo> todo = new ArrayList<>();
+        List<Todo> todo = new ArrayList<>(trouble.todo().stream().toList());
         known.tasks().stream().filter(Task::isOpen).forEach(task -> todo.add(asked(task)));
         known.today().advice(formats).stream().filter(this::isNotJustDone)
                 .forEach(advised -> todo.add(advised(advised)));
@@ -135,8 +150,11 @@ final class ClassPages {
     }
 
     private String fish() {
-        return known.looks().stream().findFirst().map(look -> say("classroom.fish.seen", formats.moment(look.seenAt()),
-                LookWording.list(look.seen(), formats.speech().words()))).orElse("");
+        List<Look> standing = known.seen().looks();
+        Stream<String> seen = (standing.isEmpty() ? known.looks().stream().limit(1) : standing.stream())
+                .map(trouble::seen);
+        return Stream.concat(seen, Stream.of(trouble.dead())).filter(one -> !one.isEmpty())
+                .collect(Collectors.joining(" "));
     }
 
     private String away() {

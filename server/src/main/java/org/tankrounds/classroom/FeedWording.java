@@ -41,6 +41,10 @@ final class FeedWording {
                         say(beyondTheTable(tank.temperatureC())), basis(tank, size)));
     }
 
+    Feed noneInTrouble() {
+        return new Feed(say("classroom.feed.noneToday"), say("classroom.feed.trouble"), "");
+    }
+
     private static String beyondTheTable(double temperatureC) {
         if (temperatureC > WARM_C) {
             return "classroom.feed.warm";

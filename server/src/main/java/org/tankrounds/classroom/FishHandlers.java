@@ -2,6 +2,7 @@ package org.tankrounds.classroom;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -51,6 +52,17 @@ public final class FishHandlers {
         String saved = Optional.ofNullable(ctx.queryParam(SAVED)).orElse("");
         String receipt = RECEIPTS.contains(saved) ? Speech.of(ctx).say("classroom.fish.saved." + saved) : "";
         desk.show(ctx, FishPages.Typed.nothing(ctx, receipt, LOOKED.equals(saved)));
+    }
+
+    public void download(Context ctx) {
+        Tank tank = desk.tank(ctx);
+        int chapterId = Caller.of(ctx).chapterId();
+        ctx.contentType("text/csv; charset=utf-8; header=present");
+        ctx.header("Content-Disposition", "attachment; filename=\"fish-" + tank.code() + ".csv\"");
+        String file = transactions.inChapter(chapterId, tx -> FishFile.of(tank.code(),
+                looks.list(tx, chapterId, tank.tankId(), Integer.MAX_VALUE),
+                samples.list(tx, chapterId, tank.tankId(), Instant.EPOCH)));
+        ctx.result(file);
     }
 
     public void look(Context ctx) {

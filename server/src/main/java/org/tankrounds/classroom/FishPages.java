@@ -60,7 +60,7 @@ final class FishPages {
     }
 
     private String advice() {
-        return known.looks().stream().findFirst().flatMap(look -> LookWording.advice(look, known.today().stage()))
+        return LookWording.advice(known.seen(), known.today().stage())
                 .map(formats.speech()::say).orElse("");
     }
 

@@ -10,6 +10,7 @@ import org.tankrounds.readings.LoggerFiles.Preview;
 import org.tankrounds.readings.files.LoggedLine;
 import org.tankrounds.readings.files.LoggerFile;
 import org.tankrounds.readings.files.SetAside;
+import org.tankrounds.readings.files.TimeColumns;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.UnitForm;
 import org.tankrounds.water.Units;
@@ -51,6 +52,12 @@ final class FileFacts {
 
     List<String> notes() {
         List<String> notes = new ArrayList<>(gaps());
+        if (read.timeless() > 0) {
+            notes.add(wording.say("loggers.note.timeless", read.timeless()));
+        }
+        if (read.understanding().time().value().filter(time -> time.how() == TimeColumns.How.DAY_ALONE).isPresent()) {
+            notes.add(wording.say("loggers.note.dayAlone"));
+        }
         if (read.doubledHours() > 0) {
             notes.add(wording.say("loggers.note.doubled", read.doubledHours()));
         }

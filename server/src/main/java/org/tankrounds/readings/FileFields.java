@@ -29,7 +29,7 @@ final class FileFields {
         this.read = read;
         this.zone = zone;
         this.wording = wording;
-        if (read.timesToChooseFrom().size() > 1) {
+        if (read.timesToChooseFrom().size() > 1 || !read.timesToChooseFrom().get(0).sure()) {
             add(Choices.TIME, read.time(), times());
         }
         add(Choices.ORDER, read.order(), List.of(option("order", "dmy"), option("order", "mdy")));
@@ -116,7 +116,10 @@ final class FileFields {
 
     private String columnNames(TimeColumns time) {
         String date = columnName(time.date());
-        return time.date() == time.clock() ? date : say("columns", date, columnName(time.clock()));
+        if (time.date() != time.clock()) {
+            return say("columns", date, columnName(time.clock()));
+        }
+        return time.how() == TimeColumns.How.DAY_ALONE ? say("dayAlone", date) : date;
     }
 
     private List<Option> zones() {

@@ -132,8 +132,12 @@ public final class FileHandlers {
         try {
             pages.show(ctx, "readings/logger-file", maker.waiting(files.preview(Caller.of(ctx), found), alert));
         } catch (UnreadableFileException refusal) {
-            files.choose(Caller.of(ctx), found, found.file().choices().without(Choices.DELIMITER));
             ctx.status(UNACCEPTABLE);
+            if (!found.file().choices().said().containsKey(Choices.DELIMITER)) {
+                list(ctx, found.tank(), wording(ctx, found.tank()).trouble(refusal.trouble()));
+                return;
+            }
+            files.choose(Caller.of(ctx), found, found.file().choices().without(Choices.DELIMITER));
             show(ctx, find(ctx), "loggers.dividedOtherwise");
         }
     }

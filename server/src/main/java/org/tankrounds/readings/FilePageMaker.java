@@ -74,7 +74,7 @@ final class FilePageMaker {
         String name = preview.file().name();
         boolean clear = questions.isEmpty();
         FileFacts facts = new FileFacts(preview, wording);
-        String heading = clear ? wording.fresh(fresh, name)
+        String heading = clear ? wording.fresh(fresh, read, name)
                 : wording.say("loggers.questions", questions.size(), name);
         return new LoggerFilePage(
                 formats.speech().titled(!alert.isEmpty(), heading), heading, place(), "/tanks/" + tank.code(), list, list + "/" + preview.file().code(),

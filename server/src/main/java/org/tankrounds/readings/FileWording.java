@@ -3,6 +3,7 @@ package org.tankrounds.readings;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
+import org.tankrounds.readings.files.LoggerFile;
 import org.tankrounds.readings.files.SetAside;
 import org.tankrounds.readings.files.UnreadableFileException.Trouble;
 import org.tankrounds.water.Analyte;
@@ -55,8 +56,16 @@ final class FileWording {
         return count > 0 ? say("loggers.more", count) : "";
     }
 
-    String fresh(int readings, String name) {
-        return readings == 0 ? say("loggers.nothingNew", name) : say("loggers.fresh", readings, name);
+    /** Nothing new is said only of what was read and is there. */
+    String fresh(int readings, LoggerFile read, String name) {
+        if (readings > 0) {
+            return say("loggers.fresh", readings, name);
+        }
+        if (read.lines().isEmpty()) {
+            return say("loggers.nothingRead", name);
+        }
+        int unread = read.notUnderstood();
+        return unread > 0 ? say("loggers.nothingNewBut", unread, name) : say("loggers.nothingNew", name);
     }
 
     String keep(int readings) {

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.places.Kit;
@@ -27,6 +28,7 @@ import org.tankrounds.words.Saying;
 /** The page that takes a filled log sheet in: nothing is stored until every row is sound or confirmed, then all. */
 public final class MonthHandlers {
     private static final String SAVED = "saved";
+    private static final String LEFT_OUT = "left";
 
     private final Transactions transactions;
     private final TankRepository tanks;
@@ -35,24 +37,38 @@ public final class MonthHandlers {
     private final Pages pages;
     private final Clock clock;
     private final ReadDays readDays = new ReadDays();
+    private final FindMonthRepeats repeats;
 
     public MonthHandlers(Transactions transactions, TankRepository tanks, KitRepository kits,
-            StoreReading storeReading, Pages pages, Clock clock) {
+            ReadingRepository readings, StoreReading storeReading, Pages pages, Clock clock) {
         this.transactions = transactions;
         this.tanks = tanks;
         this.kits = kits;
         this.storeReading = storeReading;
         this.pages = pages;
         this.clock = clock;
+        this.repeats = new FindMonthRepeats(readings);
     }
 
     public void show(Context ctx) {
         Known known = known(ctx, ctx.queryParam(SheetMonth.MONTH));
-        String saved = Optional.ofNullable(ctx.queryParam(SAVED)).filter(count -> count.matches("[1-9]|[12]\\d|3[01]"))
-                .map(count -> Speech.of(ctx).say("paper.month.saved", Integer.parseInt(count))).orElse("");
         pages.show(ctx, "readings/month", new MonthPageMaker(known, formats(ctx, known)).page(
-                MonthForm.fresh(known.tank().thermometerUnit()), MonthHearing.NOTHING, saved,
+                MonthForm.fresh(known.tank().thermometerUnit()), MonthHearing.NOTHING, saved(ctx),
                 MonthPageMaker.NOTHING_WRONG));
+    }
+
+    private static String saved(Context ctx) {
+        Speech speech = Speech.of(ctx);
+        String saved = count(ctx, SAVED).stream().mapToObj(days -> days == 0
+                ? speech.say("paper.month.savedNone") : speech.say("paper.month.saved", days)).findFirst().orElse("");
+        String left = count(ctx, LEFT_OUT).stream().mapToObj(days -> speech.say("paper.month.left", days))
+                .findFirst().orElse("");
+        return saved.isEmpty() || left.isEmpty() ? saved : saved + " " + left;
+    }
+
+    private static OptionalInt count(Context ctx, String name) {
+        String text = Optional.ofNullable(ctx.queryParam(name)).orElse("");
+        return text.matches("\\d|[12]\\d|3[01]") ? OptionalInt.of(Integer.parseInt(text)) : OptionalInt.empty();
     }
 
     public void create(Context ctx) {
@@ -63,16 +79,26 @@ public final class MonthHandlers {
             askAgain(ctx, known, form, MonthHearing.NOTHING, wrong(ctx, form, known.month()));
             return;
         }
-        MonthHearing hearing = new MonthHearing(form, days, formats(ctx, known));
+        MonthRepeats again = repeats(ctx, known, form, days);
+        List<LocalDate> kept = days.stream().filter(day -> !again.leavesOut(day)).toList();
+        MonthHearing hearing = new MonthHearing(form, kept, again, formats(ctx, known));
         Optional<List<Outcome>> stored = storeReading.storeAll(
                 Caller.of(ctx), known.tank().code(), Reading.CHANNEL_PAGE,
-                (tank, kit) -> days.stream().map(day -> submitted(form, day, tank, known.kit())).toList(), hearing);
+                (tank, kit) -> kept.stream().map(day -> submitted(form, day, tank, known.kit())).toList(), hearing);
         if (stored.isEmpty()) {
             askAgain(ctx, known, form, hearing, MonthPageMaker.NOTHING_WRONG);
             return;
         }
+        int leftOut = days.size() - kept.size();
+        String receipt = SAVED + "=" + kept.size() + (leftOut == 0 ? "" : "&" + LEFT_OUT + "=" + leftOut);
         ctx.redirect("/tanks/" + known.tank().code() + "/month?" + SheetMonth.MONTH + "=" + known.month().month() + "&"
-                + SAVED + "=" + days.size(), HttpStatus.SEE_OTHER);
+                + receipt, HttpStatus.SEE_OTHER);
+    }
+
+    private MonthRepeats repeats(Context ctx, Known known, MonthForm form, List<LocalDate> days) {
+        int chapterId = Caller.of(ctx).chapterId();
+        return MonthRepeats.of(transactions.inChapter(chapterId,
+                tx -> repeats.find(tx, chapterId, known.tank(), known.kit(), form, days)), form);
     }
 
     private void askAgain(Context ctx, Known known, MonthForm form, MonthHearing hearing, FormField whole) {

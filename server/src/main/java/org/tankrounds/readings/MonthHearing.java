@@ -14,17 +14,19 @@ import org.tankrounds.web.Formats;
 /** What there is to say about each row of a month before any of it may be stored. */
 final class MonthHearing implements StoreReading.Hearing {
     /** No row: the sheet itself. */
-    static final MonthHearing NOTHING = new MonthHearing(null, List.of(), null);
+    static final MonthHearing NOTHING = new MonthHearing(null, List.of(), MonthRepeats.NONE, null);
 
     private final MonthForm form;
     private final Map<String, LocalDate> days = new TreeMap<>();
+    private final MonthRepeats repeats;
     private final Formats formats;
     private final Map<LocalDate, Map<String, String>> errors = new TreeMap<>();
     private final List<AskBack> asks = new ArrayList<>();
     private final List<Hidden> kept = new ArrayList<>();
 
-    MonthHearing(MonthForm form, List<LocalDate> days, Formats formats) {
+    MonthHearing(MonthForm form, List<LocalDate> days, MonthRepeats repeats, Formats formats) {
         this.form = form;
+        this.repeats = repeats;
         this.formats = formats;
         days.forEach(day -> this.days.put(form.key(day), day));
     }
@@ -32,6 +34,9 @@ final class MonthHearing implements StoreReading.Hearing {
     @Override
     public boolean accept(Submitted submitted, JudgedReading judged) {
         LocalDate day = days.get(submitted.key());
+        if (repeats.isOpen(day)) {
+            return false;
+        }
         LogForm row = form.day(day);
         boolean sound = submitted.faults().none();
         List<AskBack> asked = sound ? LogFields.asks(row, submitted.given(), judged, formats.speech())
@@ -63,6 +68,10 @@ final class MonthHearing implements StoreReading.Hearing {
 
     List<AskBack> asks() {
         return asks;
+    }
+
+    MonthRepeats repeats() {
+        return repeats;
     }
 
     /** Answers already given go along. */

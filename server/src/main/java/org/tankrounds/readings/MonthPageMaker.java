@@ -55,12 +55,13 @@ final class MonthPageMaker {
         return new MonthPage(title(heading, wrong, hearing), heading, tank.school() + ", " + tank.classroom(),
                 month.month().toString(), here, here + "/month", form.text(LogForm.SUBMISSION), saved,
                 month.others(here + "/month", formats), here + "/sheet?" + SheetMonth.MONTH + "=" + month.month(), time,
-                scales(form), hearing.asks(), ShownCards.beside(hearing.kept(), known.kit()), columns(),
+                scales(form), hearing.asks(), new MonthRepeatsPart(formats).of(hearing.repeats()),
+                ShownCards.beside(hearing.kept(), known.kit()), columns(),
                 month.days().stream().map(day -> row(day, form, hearing)).toList(), wrong);
     }
 
     private String title(String heading, List<FormField> wrong, MonthHearing hearing) {
-        boolean asks = wrong.isEmpty() && !hearing.asks().isEmpty();
+        boolean asks = wrong.isEmpty() && !(hearing.asks().isEmpty() && hearing.repeats().all().isEmpty());
         return asks ? speech.say("paper.month.titleAsking", heading) : speech.titled(!wrong.isEmpty(), heading);
     }
 
@@ -108,7 +109,8 @@ final class MonthPageMaker {
 
     private String there(LocalDate day) {
         return Optional.ofNullable(known.stored().get(day))
-                .map(looks -> speech.say("paper.month.there", looks.readings(), formats.clock(looks.first())))
+                .map(looks -> looks.readings() == 0 ? speech.say("paper.month.thereByProbe", looks.byDevice())
+                        : speech.say("paper.month.there", looks.readings(), formats.clock(looks.first())))
                 .orElse("");
     }
 

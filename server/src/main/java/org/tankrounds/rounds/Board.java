@@ -6,7 +6,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.tankrounds.behaviour.Look;
+import org.tankrounds.behaviour.Alarm;
+import org.tankrounds.behaviour.SeenLately;
 import org.tankrounds.breaks.BreakWatch;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.places.Tank;
@@ -18,16 +19,26 @@ record Board(Map<Tier, List<Entry>> tiers) {
      * A tank.
      *
      * @param forecast empty of one that was just added
-     * @param look what its class saw of the fish lately, where that is worth telling
+     * @param seen what its class saw of the fish lately, where that is worth telling
      * @param away a school break that runs or begins soon, where somebody has to know of it
      */
-    record Entry(Tank tank, Optional<TankForecast> forecast, Optional<Look> look, Optional<BreakWatch> away) {
+    record Entry(Tank tank, Optional<TankForecast> forecast, Optional<SeenLately> seen, Optional<BreakWatch> away) {
+
+        /** Of a tank without a forecast nothing is known that would make a sign less grave. */
+        Stage stage() {
+            return forecast.map(row -> row.forecast().stage()).orElse(Stage.FEEDING);
+        }
+
+        /** Its class saw what cannot wait, while the readings do not send anybody there today. */
+        boolean isInTrouble() {
+            return tier() != Tier.GO_TODAY && seen.filter(looks -> looks.alarm(stage()) == Alarm.ACT).isPresent();
+        }
 
         /** Fish that are not well while nothing was read to say so, or nobody who came as planned: somebody has to ask. */
         Tier tier() {
             Tier tier = forecast.map(row -> Tier.of(row.forecast())).orElse(Tier.ASK_FOR_A_READING);
             boolean missed = away.flatMap(BreakWatch::missed).isPresent();
-            return tier == Tier.NOTHING_NEEDED && (look.isPresent() || missed) ? Tier.ASK_FOR_A_READING : tier;
+            return tier == Tier.NOTHING_NEEDED && (seen.isPresent() || missed) ? Tier.ASK_FOR_A_READING : tier;
         }
     }
 
@@ -38,10 +49,10 @@ record Board(Map<Tier, List<Entry>> tiers) {
             .thenComparing(entry -> entry.tank().code());
 
     /**
-     * @param looks the newest of each tank that was looked at lately
+     * @param looks what stands of those at each tank that was looked at lately
      * @param breaks of each tank the one that runs or begins soon
      */
-    static Board of(List<Tank> tanks, Map<Integer, TankForecast> forecasts, Map<Integer, Look> looks,
+    static Board of(List<Tank> tanks, Map<Integer, TankForecast> forecasts, Map<Integer, SeenLately> looks,
             Map<Integer, BreakWatch> breaks) {
         Map<Tier, List<Entry>> tiers = new EnumMap<>(Tier.class);
         tanks.stream().map(tank -> entry(tank, Optional.ofNullable(forecasts.get(tank.tankId())), looks, breaks))
@@ -51,10 +62,11 @@ record Board(Map<Tier, List<Entry>> tiers) {
     }
 
     private static Entry entry(
-            Tank tank, Optional<TankForecast> forecast, Map<Integer, Look> looks, Map<Integer, BreakWatch> breaks) {
+            Tank tank, Optional<TankForecast> forecast, Map<Integer, SeenLately> looks,
+            Map<Integer, BreakWatch> breaks) {
         Stage stage = forecast.map(row -> row.forecast().stage()).orElse(Stage.FEEDING);
         return new Entry(tank, forecast,
-                Optional.ofNullable(looks.get(tank.tankId())).filter(look -> look.isTold(stage)),
+                Optional.ofNullable(looks.get(tank.tankId())).filter(seen -> seen.isTold(stage)),
                 Optional.ofNullable(breaks.get(tank.tankId())).filter(BreakWatch::isTold));
     }
 
@@ -68,6 +80,15 @@ record Board(Map<Tier, List<Entry>> tiers) {
 
     /** Schools of a tier, each once, the first to act on in front. */
     List<String> schools(Tier tier) {
-        return of(tier).stream().map(entry -> entry.tank().school()).distinct().toList();
+        return schools(of(tier));
+    }
+
+    /** Those whose class saw fish in trouble. */
+    List<String> inTrouble() {
+        return schools(all().stream().filter(Entry::isInTrouble).toList());
+    }
+
+    private static List<String> schools(List<Entry> entries) {
+        return entries.stream().map(entry -> entry.tank().school()).distinct().toList();
     }
 }

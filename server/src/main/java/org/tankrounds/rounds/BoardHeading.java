@@ -20,6 +20,9 @@ final class BoardHeading {
         if (!today.isEmpty()) {
             return speech.say("board.start", inOrder(today));
         }
+        if (!board.inTrouble().isEmpty()) {
+            return speech.say("board.trouble", inOrder(board.inTrouble()));
+        }
         if (!week.isEmpty()) {
             return speech.say("board.week", inOrder(week));
         }

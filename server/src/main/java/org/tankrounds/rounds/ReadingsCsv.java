@@ -57,6 +57,9 @@ final class ReadingsCsv {
                     + " is not in the tanks file; allowed are the tanks listed there.");
         }
         Instant at = row.neededTime("measured_at");
+        if (isOnlyANote(row)) {
+            return;
+        }
         Analyte analyte = analyte(row);
         UnitForm form = form(row, analyte);
         double typed = row.neededNumber("value");
@@ -73,6 +76,12 @@ final class ReadingsCsv {
         }
         requirePossible(row, analyte, form, value);
         add(tank, at, analyte, value, Units.stepToCanonical(analyte, form, halfStep, Double.NaN, 0));
+    }
+
+    /** As the service writes a reading down that has no value. */
+    private static boolean isOnlyANote(CsvRow row) {
+        return !row.text("note").isEmpty()
+                && Stream.of("analyte", "value", "unit", "step").allMatch(column -> row.text(column).isEmpty());
     }
 
     /** 0 where the line has none. */

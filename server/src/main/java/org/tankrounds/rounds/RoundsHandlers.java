@@ -105,7 +105,7 @@ public final class RoundsHandlers {
                 .collect(Collectors.toMap(TankForecast::tankId, Function.identity()));
         Instant now = clock.instant();
         List<Tank> all = tanks.list(tx, caller);
-        return Board.of(all, byTank, looks.newest(tx, caller.chapterId(), now.minus(Look.LATELY)),
+        return Board.of(all, byTank, looks.lately(tx, caller.chapterId(), now.minus(Look.LATELY)),
                 breaks.next(tx, caller.chapterId(), all, now));
     }
 }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tankrounds.breaks.BreakWording;
-import org.tankrounds.fish.Stage;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.Reason;
@@ -88,11 +87,10 @@ final class RoundsPages {
         boolean quiet = tier == Tier.NOTHING_NEEDED;
         return new RoundsPage.Row(
                 entry.tank().code(), place, entry.tank().school(), room,
-                phrases.get(0).lead(),
-                Phrase.joined(phrases.get(0).rest(),
-                        phrases.size() > 1 && entry.look().isEmpty() ? phrases.get(1).lead() : ""),
-                seen(entry), away(entry),
-                entry.look().isPresent() || entry.away().isPresent() ? "" : more(row, tier, phrases),
+                entry.isInTrouble() ? seen(entry) : phrases.get(0).lead(),
+                rest(entry, phrases),
+                entry.isInTrouble() ? "" : seen(entry), away(entry),
+                entry.seen().isPresent() || entry.away().isPresent() ? "" : more(row, tier, phrases),
                 quiet ? null : picture(row, scales),
                 formats.chance(row.forecast().chance()), Formats.tenths(row.forecast().chance()), !quiet,
                 row.ways().map(ways -> spread.brief(row.forecast(), ways, leading(row.forecast()))).orElse(""),
@@ -100,9 +98,14 @@ final class RoundsPages {
                 row.lastLook().map(this::lastLook).orElseGet(() -> speech.say("board.neverRead")));
     }
 
+    private static String rest(Board.Entry entry, List<Phrase> phrases) {
+        Phrase first = phrases.get(0);
+        return entry.isInTrouble() ? Phrase.joined(first.lead(), first.rest()) : Phrase.joined(first.rest(),
+                phrases.size() > 1 && entry.seen().isEmpty() ? phrases.get(1).lead() : "");
+    }
+
     private String seen(Board.Entry entry) {
-        Stage stage = entry.forecast().map(row -> row.forecast().stage()).orElse(Stage.FEEDING);
-        return entry.look().map(look -> SeenWording.sentence(look, stage, formats)).orElse("");
+        return entry.seen().map(seen -> SeenWording.sentences(seen, entry.stage(), formats)).orElse("");
     }
 
     private String away(Board.Entry entry) {

@@ -15,6 +15,7 @@ import java.util.Optional;
 import org.jooq.DSLContext;
 import org.tankrounds.behaviour.Look;
 import org.tankrounds.behaviour.LookRepository;
+import org.tankrounds.behaviour.SeenLately;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.pages.DeviceDayPage;
 import org.tankrounds.pages.MyTanksPage;
@@ -121,7 +122,7 @@ public final class TankHandlers {
         List<MyTanksPage.Entry> entries = transactions.inChapter(caller.chapterId(), tx ->
                 tanks.list(tx, caller).stream()
                         .map(tank -> entry(tank, forecasts.find(tx, caller.chapterId(), tank.tankId()),
-                                speech.formats(tank.zone(), now)))
+                                seen(tx, caller.chapterId(), tank, now), speech.formats(tank.zone(), now)))
                         .toList());
         if (entries.size() == 1) {
             ctx.redirect(entries.get(0).to(), HttpStatus.SEE_OTHER);
@@ -131,13 +132,18 @@ public final class TankHandlers {
                 speech.say(entries.isEmpty() ? "tank.mine.none" : "frame.myTanks"), entries));
     }
 
-    private static MyTanksPage.Entry entry(Tank tank, Optional<TankForecast> forecast, Formats formats) {
+    private SeenLately seen(DSLContext tx, int chapterId, Tank tank, Instant now) {
+        return looks.latelyIn(tx, chapterId, tank.tankId(), now.minus(Look.LATELY));
+    }
+
+    private static MyTanksPage.Entry entry(
+            Tank tank, Optional<TankForecast> forecast, SeenLately seen, Formats formats) {
         Speech speech = formats.speech();
         String last = forecast.flatMap(TankForecast::lastLook)
                 .map(look -> speech.say("tank.mine.lastReading", formats.moment(look.at())))
                 .orElseGet(() -> speech.say("tank.mine.noReading"));
         return new MyTanksPage.Entry(
-                tank.code(), tank.school(), new TankHeading(formats).of(tank, forecast), last);
+                tank.code(), tank.school(), new TankHeading(formats).of(tank, forecast, seen), last);
     }
 
     private TankPages.Known known(
@@ -148,8 +154,7 @@ public final class TankHandlers {
         Optional<Reading> saved =
                 savedCode.flatMap(code -> readings.findHolding(tx, chapterId, tank.tankId(), code));
         return new TankPages.Known(input, forecasts.find(tx, chapterId, tank.tankId()), log, days, saved,
-                looks.list(tx, chapterId, tank.tankId(), 1).stream()
-                        .filter(look -> look.seenAt().isAfter(now.minus(Look.LATELY))).findFirst(),
+                seen(tx, chapterId, tank, now),
                 tasks.list(tx, chapterId, tank.tankId(), now.minus(Task.LATELY)));
     }
 }

@@ -3,6 +3,10 @@ package org.tankrounds.rounds;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import org.tankrounds.behaviour.Alarm;
+import org.tankrounds.behaviour.LookWording;
+import org.tankrounds.behaviour.SeenLately;
+import org.tankrounds.fish.Stage;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.Reason;
@@ -22,9 +26,21 @@ final class TankHeading {
         this.levels = new Levels(speech);
     }
 
-    String of(Tank tank, Optional<TankForecast> row) {
-        return speech.say("tank.heading", tank.classroom(), row.map(held -> what(held.forecast()))
-                .orElseGet(() -> speech.say("tank.heading.first")));
+    /** @param seen what stands of what its class saw of the fish lately */
+    String of(Tank tank, Optional<TankForecast> row, SeenLately seen) {
+        return speech.say("tank.heading", tank.classroom(), inTrouble(row, seen)
+                .orElseGet(() -> row.map(held -> what(held.forecast()))
+                        .orElseGet(() -> speech.say("tank.heading.first"))));
+    }
+
+    /** Gasping fish come before all that only may be; where nothing else is needed, so do those that are not well. */
+    private Optional<String> inTrouble(Optional<TankForecast> row, SeenLately seen) {
+        Stage stage = row.map(held -> held.forecast().stage()).orElse(Stage.FEEDING);
+        Tier tier = row.map(held -> Tier.of(held.forecast())).orElse(Tier.ASK_FOR_A_READING);
+        boolean grave = seen.alarm(stage) == Alarm.ACT && tier != Tier.GO_TODAY;
+        return grave || seen.isTold(stage) && tier == Tier.NOTHING_NEEDED
+                ? Optional.of(speech.say("tank.heading.seen", LookWording.list(seen.gravest(stage), speech.words())))
+                : Optional.empty();
     }
 
     private String what(Forecast forecast) {

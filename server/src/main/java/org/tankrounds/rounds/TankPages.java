@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tankrounds.advice.Remedy;
-import org.tankrounds.behaviour.Look;
+import org.tankrounds.behaviour.SeenLately;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.pages.SeasonChart;
@@ -28,7 +28,7 @@ final class TankPages {
 
     /** What one page is made of. */
     record Known(TankInput input, Optional<TankForecast> forecast, List<Reading> log, List<DeviceDay> days,
-            Optional<Reading> saved, Optional<Look> look, List<Task> tasks) {
+            Optional<Reading> saved, SeenLately seen, List<Task> tasks) {
         Tank tank() {
             return input.tank();
         }
@@ -62,7 +62,7 @@ final class TankPages {
         Tank tank = known.tank();
         TankSeason season = TankSeason.of(known.input(), known.forecast(), formats.now());
         return new TankPage(
-                heading.of(tank, known.forecast()),
+                heading.of(tank, known.forecast(), known.seen()),
                 backText(), caller.role() == Role.TEACHER ? "/tanks" : "/rounds",
                 tank.school(), about(known), saved(known), tank.code(),
                 advice(known), together(known), tasks(known),
@@ -140,8 +140,8 @@ final class TankPages {
 
     private Optional<TankPage.Sentence> seen(Known known) {
         Stage stage = known.forecast().map(row -> row.forecast().stage()).orElse(Stage.FEEDING);
-        return known.look().filter(look -> !look.worries(stage).isEmpty())
-                .map(look -> new TankPage.Sentence(SeenWording.sentence(look, stage, formats), ""));
+        return Optional.of(SeenWording.sentences(known.seen(), stage, formats)).filter(text -> !text.isEmpty())
+                .map(text -> new TankPage.Sentence(text, ""));
     }
 
     /** What the class was asked, and what it ticked. */

@@ -12,6 +12,7 @@ import org.tankrounds.fish.Stage;
 import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Held;
 import org.tankrounds.forecast.Limits;
+import org.tankrounds.forecast.MassDeaths;
 import org.tankrounds.forecast.Reason;
 import org.tankrounds.forecast.Ripeness;
 import org.tankrounds.pages.TankPage;
@@ -29,6 +30,8 @@ public final class TankToday {
             Driver.NITRITE, Driver.PH);
     private static final Duration USUAL_SINCE = Duration.ofDays(16);
     private static final Duration USUAL_UNTIL = Duration.ofDays(2);
+    /** For so long the dead are told to a class: over a weekend. */
+    public static final Duration LATELY = Duration.ofDays(3);
 
     /**
      * The newest level of one analyte that nobody doubts.
@@ -114,6 +117,20 @@ public final class TankToday {
     /** Whether the board has it under those to go to today. */
     public boolean needsCareToday() {
         return row.map(known -> Tier.of(known.forecast()) == Tier.GO_TODAY).orElse(false);
+    }
+
+    /** More than chance takes, whether or not the water tells why. */
+    public boolean dieInNumbers() {
+        return row.map(TankForecast::forecast)
+                .map(forecast -> MassDeaths.in(forecast) || Tier.diesUnexplained(forecast)).orElse(false);
+    }
+
+    /** How many were found dead in the last days. */
+    public int deadLately() {
+        return input.observations().stream()
+                .filter(seen -> seen.analyte() == Analyte.DEATHS && !seen.doubtful())
+                .filter(seen -> seen.at().isAfter(now.minus(LATELY)))
+                .mapToInt(seen -> (int) Math.round(seen.value())).sum();
     }
 
     public Optional<Instant> lastLookAt() {

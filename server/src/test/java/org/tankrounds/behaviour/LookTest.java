@@ -21,10 +21,21 @@ class LookTest {
 
     @Test
     void oneGraveSign_orTwoSmallOnes_areTold() {
-        assertThat(look(Seen.GASPING).isTold(Stage.FEEDING)).isTrue();
-        assertThat(look(Seen.DARK).isTold(Stage.FEEDING)).isFalse();
-        assertThat(look(Seen.DARK, Seen.REFUSING).isTold(Stage.FEEDING)).isTrue();
+        assertThat(lately(look(Seen.GASPING)).isTold(Stage.FEEDING)).isTrue();
+        assertThat(lately(look(Seen.DARK)).isTold(Stage.FEEDING)).isFalse();
+        assertThat(lately(look(Seen.DARK, Seen.REFUSING)).isTold(Stage.FEEDING)).isTrue();
         assertThat(look(Seen.CALM, Seen.EVEN, Seen.EAGER).worries(Stage.FEEDING)).isEmpty();
+    }
+
+    @Test
+    void whatALaterLookLeavesOut_stands_andWhatItSaysOtherwiseDoesNot() {
+        SeenLately seen = lately(look(Seen.USUAL, Seen.CALM), look(Seen.GASPING, Seen.ROLLING));
+
+        assertThat(seen.worries(Stage.FEEDING)).containsExactly(Seen.GASPING);
+        assertThat(seen.looks()).extracting(Look::seen)
+                .containsExactly(List.of(Seen.USUAL, Seen.CALM), List.of(Seen.GASPING));
+        assertThat(lately(look(Seen.EVEN), look(Seen.GASPING)).alarm(Stage.FEEDING)).isEqualTo(Alarm.NONE);
+        assertThat(lately(look(Seen.DARK), look(Seen.REFUSING)).isTold(Stage.FEEDING)).as("two, in two looks").isTrue();
     }
 
     @Test
@@ -34,6 +45,10 @@ class LookTest {
         }
         assertThat(Arrays.stream(Seen.values()).map(seen -> LookWording.list(List.of(seen), Words.english()))
                 .filter(words -> !words.contains("corner"))).doesNotHaveDuplicates();
+    }
+
+    private static SeenLately lately(Look... newestFirst) {
+        return SeenLately.of(List.of(newestFirst));
     }
 
     private static Look look(Seen... seen) {

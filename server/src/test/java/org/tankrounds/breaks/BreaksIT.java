@@ -2,6 +2,8 @@ package org.tankrounds.breaks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
+import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -82,11 +84,79 @@ final class BreaksIT {
 
         assertThat(file).startsWith("BEGIN:VCALENDAR\r\nVERSION:2.0\r\n").endsWith("END:VCALENDAR\r\n");
         assertThat(file.split("\r\n")).allSatisfy(
-                line -> assertThat(line.length()).isLessThanOrEqualTo(75));
+                line -> assertThat(line.getBytes(StandardCharsets.UTF_8).length).isLessThanOrEqualTo(75));
         String[] events = file.replace("\r\n ", "").split("BEGIN:VEVENT");
         assertThat(events).hasSize(3);
         assertEvent(events[1], "20260116", "custodian\\, a\\; b");
         assertEvent(events[2], "20260118", "mentor");
+    }
+
+    @Test
+    void calendarFile_inSpanish_hasNoLineOfMoreThan75Octets() {
+        add("2026-01-16", "2026-01-19");
+        plan("2026-01-16", "señora de la limpieza, o quien esté en recepción ñandú");
+        teacher.post("/account/speech", "language", "es", "temperature_unit", "");
+
+        assertThat(teacher.get(breaks + ".ics").body().split("\r\n")).allSatisfy(
+                line -> assertThat(line.getBytes(StandardCharsets.UTF_8).length).isLessThanOrEqualTo(75));
+    }
+
+    /** RFC 5545 3.6: a calendar has at least one component, so one without a day is none. */
+    @Test
+    void calendarFile_ofNobodysDays_isNotThere_andSaysWhatToDo() {
+        add("2026-01-16", "2026-01-19");
+
+        Answer answer = teacher.get(breaks + ".ics");
+
+        assertThat(answer.status()).isEqualTo(404);
+        assertThat(answer.body()).contains("Put somebody on a day of the plan first.");
+        assertThat(teacher.get(breaks).body()).doesNotContain(".ics");
+        plan("2026-01-16", "custodian");
+        assertThat(teacher.get(breaks).body()).contains(".ics\"");
+    }
+
+    @Test
+    void lookAtTheFish_orAReadingOfSomebodysScript_isALook() {
+        add("2026-01-13", "2026-01-14");
+        plan("2026-01-13", "custodian");
+        assertThat(teacher.get(breaks).body()).contains("not yet");
+        post("{\"analyte\": \"temperature\", \"value\": 11, \"unit\": \"Cel\"}", "");
+        assertThat(teacher.get(breaks).body()).as("a probe's").contains("not yet");
+        for (int i = 0; i < 6; i++) {
+            post("{\"analyte\": \"temperature\", \"value\": 11, \"unit\": \"Cel\"}", ", \"by\": \"probe 2\"");
+        }
+        assertThat(teacher.get(breaks).body()).as("a probe with a label").contains("not yet");
+
+        post("{\"analyte\": \"temperature\", \"value\": 11, \"unit\": \"Cel\"}", ", \"by\": \"custodian\"");
+        assertThat(teacher.get(breaks).body()).contains(">looked<").doesNotContain("not yet");
+    }
+
+    @Test
+    void cardReadByAScript_orFishThatWereLookedAt_areLooks() {
+        add("2026-01-13", "2026-01-14");
+        plan("2026-01-13", "custodian");
+        String fish = "/tanks/" + cast.tankA().code() + "/fish";
+        teacher.get(fish);
+        teacher.post(fish + "/looks", "submission_id", UUID.randomUUID().toString(), "swimming", "calm");
+        assertThat(teacher.get(breaks).body()).contains(">looked<");
+        teacher.post(withdrawn(teacher.get(fish).body()));
+        assertThat(teacher.get(breaks).body()).contains("not yet");
+
+        post("{\"analyte\": \"nitrite\", \"value\": 0, \"unit\": \"mg/L\", \"as\": \"N\"}", "");
+        assertThat(teacher.get(breaks).body()).contains(">looked<");
+    }
+
+    private String withdrawn(String body) {
+        Matcher found = Pattern.compile("/tanks/\\w+/fish/looks/\\d+/withdrawn").matcher(body);
+        assertThat(found.find()).isTrue();
+        return found.group();
+    }
+
+    private void post(String value, String more) {
+        Answer answer = APP.bearer(cast.tankA().token()).header("Idempotency-Key", "\"" + UUID.randomUUID() + "\"")
+                .postJson("/api/v1/tanks/" + cast.tankA().code() + "/readings",
+                        "{\"measuredAt\": \"2026-01-13T13:00:00Z\", \"values\": [" + value + "]" + more + "}");
+        assertThat(answer.status()).as(answer.body()).isEqualTo(201);
     }
 
     private void assertEvent(String event, String day, String looker) {
@@ -100,12 +170,13 @@ final class BreaksIT {
     void daysThatCannotBe_areRefused_andNothingTypedIsLost() {
         add("2026-01-16", "2026-01-19");
         assertRefused("", "2026-02-13", "2026-02-16", "Write what the school calls the break");
-        assertRefused("Spring", "2026-02-16", "2026-02-13", "The last day comes before the first");
+        assertRefused("Spring", "2026-02-16", "2026-02-13", "The last day comes before the first, Mon 16 Feb.");
         assertRefused("Spring", "", "2026-02-13", "Choose the first day without lessons.");
         assertRefused("Spring", "2026-02-30", "2026-03-13", "2026-02-30");
         assertRefused("Spring", "2026-02-13", "2026-06-16", "A break can have up to 60 days");
         assertRefused("Spring", "2025-02-13", "2025-02-16", "This break is over already.");
-        assertRefused("Spring", "2026-01-19", "2026-01-21", "These days overlap with Long weekend");
+        assertRefused("Spring", "2026-01-19", "2026-01-21",
+                "These days overlap with Long weekend, Fri 16 Jan to Mon 19 Jan.");
         assertRefused("Spring", "2036-01-19", "2036-01-21", "Is the year right?");
     }
 

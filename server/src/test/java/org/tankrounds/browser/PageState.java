@@ -68,6 +68,9 @@ record PageState(Guest guest, String route, String after, int status, List<Step>
     /** On a page that is open at the state's address. Over when what the last step led to is there as a whole. */
     void bringAbout(Page page, Names names) {
         steps.forEach(step -> step.on(page, names));
+        if (isRefused()) {
+            page.locator(".error-summary:not([hidden]), .asks").first().waitFor();
+        }
         page.waitForLoadState();
     }
 

@@ -26,6 +26,7 @@ import static org.tankrounds.browser.PageState.signOut;
 import static org.tankrounds.browser.PageState.waiting;
 
 import java.util.List;
+import java.util.concurrent.ThreadLocalRandom;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -209,6 +210,8 @@ final class PageStates {
 
     private static List<PageState> paper() {
         String month = "/tanks/{tank}/month";
+        // Those of a run before are in already.
+        String warmth = "%.2f".formatted(ThreadLocalRandom.current().nextDouble(50, 55));
         return List.of(
                 see(CLASS, "/tanks/{cardTank}/sheet"),
                 see(TEACHER, "/tanks/{tank}/sheet?month=2026-02"),
@@ -223,8 +226,10 @@ final class PageStates {
                         .answered(422),
                 see(TEACHER, month).after("an unlikely value", set("d01_temperature", "80"), send())
                         .answered(422),
-                see(TEACHER, month).after("sound rows", set("d01_temperature", "52"),
-                        set("d02_ph", "7.2"), send()));
+                see(TEACHER, month).after("sound rows", set("d01_temperature", warmth), send()),
+                see(TEACHER, month).after("rows that are in already", meanwhile(set("d02_temperature", warmth), send()),
+                        set("d02_temperature", warmth), send())
+                        .answered(422));
     }
 
     private static List<PageState> files() {

@@ -49,6 +49,62 @@ final class ClassPageIT {
                 .contains("Nobody has measured since").containsPattern("Measure: [a-zH]+\\.");
     }
 
+    /** Neither good water nor a ration may stand first while fish gasp. */
+    @Test
+    void fishInTrouble_comeFirst_withNoFeedAndSomebodyToTell() {
+        goodWater();
+        teacher.get(tank + "/fish");
+        teacher.post(tank + "/fish/looks", "submission_id", UUID.randomUUID().toString(),
+                "breathing", "gasping", "swimming", "rolling");
+
+        assertThat(text(teacher.get(tank + "/class")))
+                .contains("The fish are in trouble: tell an adult now")
+                .contains("Seen today 9:00: rolling on their side, gasping at the surface.")
+                .contains("Tell an adult now. More air and no feed.")
+                .contains("Feed today None today Fish in trouble need air, not feed.")
+                .doesNotContain("What was measured is good").doesNotContain("Nothing to do now");
+        assertThat(text(teacher.get(tank))).contains("Room 12: fish rolling on their side, gasping at the surface")
+                .doesNotContain("nothing needed");
+        assertThat(text(coordinator.get("/rounds")))
+                .contains("Call Alderwhistle School now: the class saw fish in trouble");
+    }
+
+    @Test
+    void twoOddities_areNotCalledGood() {
+        goodWater();
+        teacher.get(tank + "/fish");
+        teacher.post(tank + "/fish/looks", "submission_id", UUID.randomUUID().toString(),
+                "breathing", "fast", "colour", "dark");
+
+        assertThat(text(teacher.get(tank + "/class"))).contains("The fish are not as usual: look again")
+                .contains("Look at the fish again before you go home.").doesNotContain("What was measured is good");
+        assertThat(text(teacher.get(tank))).contains("Room 12: fish breathing fast, darker than usual");
+    }
+
+    @Test
+    void fewDead_areTold_andManyComeFirst() {
+        goodWater();
+        post("deaths", 1, "1", "2026-01-11T13:00:00Z");
+        assertThat(text(teacher.get(tank + "/class"))).contains("What was measured is good for the fish")
+                .contains("1 found dead in the last 3 days.");
+
+        post("deaths", 3, "1", "2026-01-12T13:00:00Z");
+        post("deaths", 4, "1", "2026-01-13T13:10:00Z");
+
+        assertThat(text(teacher.get(tank + "/class"))).contains("Many have died: tell an adult now")
+                .contains("8 found dead in the last 3 days.").contains("Feed today None today")
+                .doesNotContain("What was measured is good").doesNotContain("Nothing to do now");
+    }
+
+    private void goodWater() {
+        for (String day : new String[] {"06", "08", "10", "12", "13"}) {
+            post("temperature", 10, "Cel", "2026-01-" + day + "T13:00:00Z");
+            post("ph", 7.4, "[pH]", "2026-01-" + day + "T13:00:00Z");
+            post("total_ammonia", 0, "mg/L\", \"as\": \"N", "2026-01-" + day + "T13:00:00Z");
+            post("nitrite", 0, "mg/L\", \"as\": \"N", "2026-01-" + day + "T13:00:00Z");
+        }
+    }
+
     @Test
     void anUntouchedTank_saysWhereToBegin() {
         assertThat(text(teacher.get(tank + "/class"))).contains("Nobody has measured this tank yet")

@@ -38,6 +38,23 @@ final class FishLookIT {
     }
 
     @Test
+    void gaspingFish_stayEverywhere_untilSomebodyLooksAtTheirBreathAgain() {
+        String tank = "/tanks/" + cast.tankA().code();
+        teacher.get(fish);
+        look(UUID.randomUUID().toString(), "breathing", "gasping");
+        look(UUID.randomUUID().toString(), "colour", "usual");
+
+        assertThat(coordinator.get("/rounds").body()).contains("The class saw fish gasping at the surface");
+        assertThat(coordinator.get(tank).body()).contains("The class saw fish gasping at the surface");
+        assertThat(teacher.get(tank + "/class").body()).contains("coloured as ever").contains("gasping at the surface");
+        assertThat(teacher.get(fish + "?saved=look").body()).contains("Tell an adult now. More air and no feed");
+
+        look(UUID.randomUUID().toString(), "breathing", "even");
+        assertThat(coordinator.get("/rounds").body()).doesNotContain("gasping");
+        assertThat(teacher.get(tank + "/class").body()).doesNotContain("gasping");
+    }
+
+    @Test
     void oneSmallOddity_isKept_andNotCriedOut() {
         teacher.get(fish);
         look(UUID.randomUUID().toString(), "colour", "dark");
@@ -45,6 +62,29 @@ final class FishLookIT {
         assertThat(teacher.get(fish + "?saved=look").body()).contains("darker than usual")
                 .contains("Look again before you go home.");
         assertThat(coordinator.get("/rounds").body()).doesNotContain("The class saw");
+    }
+
+    @Test
+    void whatWasSeenAndMeasured_isTakenAlongAsAFile_withoutWhatWasTakenBack() {
+        teacher.get(fish);
+        look(UUID.randomUUID().toString(), "breathing", "fast", "colour", "usual");
+        teacher.post(fish + "/samples", "submission_id", UUID.randomUUID().toString(), "fish", "10",
+                "mean_length_mm", "45.5", "total_weight_g", "10");
+        String page = teacher.get(fish).body();
+        assertThat(page).contains("href=\"" + fish + ".csv\"");
+        assertThat(teacher.get("/tanks/" + cast.tankA().code() + "/class").status()).isEqualTo(200);
+
+        Answer file = teacher.get(fish + ".csv");
+
+        assertThat(file.header("content-disposition").orElse("")).contains("fish-" + cast.tankA().code() + ".csv");
+        assertThat(file.body()).isEqualTo("\ufefftank,at,swimming,gathering,breathing,colour,appetite,shadow,fish,"
+                + "mean_length_mm,total_weight_g\r\n"
+                + cast.tankA().code() + ",2026-01-13T14:00:00Z,,,fast,usual,,,,,\r\n"
+                + cast.tankA().code() + ",2026-01-13T14:00:00Z,,,,,,,10,45.5,10.0\r\n");
+        Matcher undo = Pattern.compile(Pattern.quote(fish) + "/looks/\\d+/withdrawn").matcher(page);
+        assertThat(undo.find()).isTrue();
+        teacher.post(undo.group());
+        assertThat(teacher.get(fish + ".csv").body()).doesNotContain("fast");
     }
 
     @Test

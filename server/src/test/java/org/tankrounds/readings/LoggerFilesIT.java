@@ -103,7 +103,29 @@ class LoggerFilesIT {
         assertThat(teacher.post(file, with(answers, "act", "keep", "shown", "0")).status()).isEqualTo(409);
         assertThat(measuredAt()).isEmpty();
         // The third of February is still to come: it is January.
-        assertThat(teacher.get(file).body()).contains("Nothing new in", "8 rows lie in the future");
+        assertThat(teacher.get(file).body()).contains("No reading could be taken from january.csv",
+                "8 rows lie in the future");
+    }
+
+    @Test
+    void aFileOfDaysAlone_isAskedAbout_andKeptAtNoon() {
+        String file = send("date,temp c\n2026-01-10,11.1\n2026-01-11,11.2\n2026-01-12,11.3\n");
+        assertThat(teacher.get(file).body()).contains("1 question before january.csv can be kept")
+                .contains("date: a day without a time, taken for noon").doesNotContain("Nothing new");
+
+        String[] answers = {"time", "0", "zone", "school", "temperature_unit", "Cel"};
+        teacher.post(file, with(answers, "act", "look"));
+        assertThat(teacher.get(file).body()).contains("3 new readings in january.csv", "each counts as read at noon");
+    }
+
+    @Test
+    void rowsThatNobodyCouldRead_areNotCalledNothingNew() {
+        String four = THREE + "2026-01-12 10:15,11.4\n";
+        keep(send(four));
+        String more = send(four + "soon,11.3\n");
+        assertThat(teacher.get(more).body())
+                .contains("Nothing new in january.csv among what could be read; 1 row could not")
+                .contains("1 row has no date and time that can be read. It is set aside.");
     }
 
     @Test

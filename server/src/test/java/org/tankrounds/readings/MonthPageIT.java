@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -134,6 +135,59 @@ final class MonthPageIT {
         assertThat(readings()).hasSize(3);
     }
 
+    /** Twice the same sheet would double each reading, and the dead in the season's count. */
+    @Test
+    void aSheetTypedAgain_isAskedAbout_andWhatIsInAlreadyIsLeftOut() {
+        Map<String, String> rows = Map.of("d02_temperature", "52", "d02_deaths", "2", "d03_ph", "7.2");
+        send("2026-01", rows);
+
+        Map<String, String> typed = form("2026-01", rows);
+        typed.put("d04_temperature", "51");
+        Answer asked = teacher.postForm(path, typed);
+
+        assertThat(asked.status()).isEqualTo(422);
+        assertThat(text(asked)).contains("2 days seem to be in already",
+                "10:00: temperature 52 °F, fish found dead 2 the same",
+                "Nothing is stored yet, and all that you typed is still below.");
+        assertThat(asked.body()).containsPattern("value=\"leave\"[^>]*checked")
+                .contains("value=\"51\"", "value=\"7.2\"");
+        assertThat(readings()).hasSize(2);
+
+        typed.putAll(Map.of("again", "leave", "again_asked", value("again_asked", asked.body())));
+        Answer saved = teacher.postForm(path, typed);
+        assertThat(saved.status()).isEqualTo(303);
+        assertThat(text(teacher.get(saved.location())))
+                .contains("1 reading is stored. Your coordinator sees it. 2 days were in already and were left out.");
+        assertThat(readings()).hasSize(3);
+        assertThat(teacher.postForm(path, typed).location()).as("sent twice").isEqualTo(saved.location());
+        assertThat(readings()).hasSize(3);
+    }
+
+    @Test
+    void otherDeadOfADay_areAskedAbout_andKeptOnlyIfSomebodySaysSo() {
+        send("2026-01", Map.of("d02_temperature", "52", "d02_deaths", "2"));
+        Map<String, String> typed = form("2026-01", Map.of("d02_deaths", "1"));
+        Answer asked = teacher.postForm(path, typed);
+        assertThat(text(asked)).contains("10:00: temperature 52 °F, fish found dead 2 fish found dead 1");
+
+        typed.putAll(Map.of("again", "keep", "again_asked", value("again_asked", asked.body())));
+        assertThat(teacher.postForm(path, typed).location()).endsWith("&saved=1");
+        assertThat(readings()).hasSize(2);
+    }
+
+    @Test
+    void anAnswer_countsForTheDaysThatItWasAskedAbout() {
+        send("2026-01", Map.of("d02_ph", "7.2", "d03_ph", "7.2"));
+        Map<String, String> typed = form("2026-01", Map.of("d02_ph", "7.2"));
+        typed.putAll(Map.of("again", "leave", "again_asked", "2026-01-02", "d03_ph", "7.2"));
+
+        assertThat(text(teacher.postForm(path, typed))).contains("2 days seem to be in already");
+
+        typed.put("d03_ph", "");
+        assertThat(text(teacher.get(teacher.postForm(path, typed).location())))
+                .contains("Nothing new was stored. 1 day was in already and was left out.");
+    }
+
     @Test
     void daysToCome_areClosed_andRefused() {
         String body = teacher.get(path + "?month=2026-01").body();
@@ -166,6 +220,26 @@ final class MonthPageIT {
         assertThat(readings()).hasSize(2);
         send("2026-01", Map.of("d02_ph", "7.2"));
         assertThat(text(teacher.get(path + "?month=2026-01"))).contains("Fri 2 in: 2 readings");
+    }
+
+    @Test
+    void daysOfAProbe_areToldAsIts_withOrWithoutALabel() {
+        for (int hour = 10; hour < 16; hour++) {
+            probe("2026-01-02T" + hour + ":00:00-05:00", "");
+            probe("2026-01-03T" + hour + ":00:00-05:00", ", \"by\": \"probe 2\"");
+        }
+        probe("2026-01-04T10:00:00-05:00", ", \"by\": \"custodian\"");
+        probe("2026-01-05T10:00:00-05:00", ", \"by\": \"probe 2\"");
+
+        assertThat(text(teacher.get(path + "?month=2026-01"))).contains("Fri 2 probe: 6 readings",
+                "Sat 3 probe: 6 readings", "Sun 4 in: 10:00", "Mon 5 probe: 1 reading");
+    }
+
+    private void probe(String at, String more) {
+        Browserless probe = APP.bearer(cast.tankA().token()).header("Idempotency-Key", UUID.randomUUID().toString());
+        String value = "{\"analyte\": \"temperature\", \"value\": 11, \"unit\": \"Cel\"}";
+        assertThat(probe.postJson("/api/v1/tanks/" + cast.tankA().code() + "/readings", "{\"measuredAt\": \"" + at
+                + "\", \"values\": [" + value + "]" + more + "}").status()).isEqualTo(201);
     }
 
     @ParameterizedTest

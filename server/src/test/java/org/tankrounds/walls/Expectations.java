@@ -105,6 +105,7 @@ final class Expectations {
             POST /tanks/{tank}/breaks/{break}                      | tank's page
             POST /tanks/{tank}/breaks/{break}/dropped              | tank's page
             GET  /tanks/{tank}/fish                                | class's page
+            GET  /tanks/{tank}/fish.csv                            | class's page
             POST /tanks/{tank}/fish/looks                          | class's page
             POST /tanks/{tank}/fish/looks/{look}/withdrawn         | class's page
             POST /tanks/{tank}/fish/samples                        | class's page

@@ -9,12 +9,13 @@ import java.util.stream.Stream;
  * @param heading the answer
  * @param saved what became of what was just done here; empty otherwise
  * @param mayPlan whether the reader may change the plan
+ * @param mayTakeAlong whether there is a day for a calendar
  * @param usual who often looks in, to choose from
  * @param add the form of a break's days
  */
 public record BreaksPage(
         String title, String heading, String place, String code, String saved, List<Plan> plans, boolean mayPlan,
-        List<String> usual, List<FormField> add) implements Page {
+        boolean mayTakeAlong, List<String> usual, List<FormField> add) implements Page {
 
     /**
      * @param span from when until when

@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param heading the answer
  * @param saved what became of what was just done here; empty otherwise
+ * @param trouble what is grave about the fish, in sentences; empty where nothing
  * @param feed null before there are eggs
  * @param warmth null before there are eggs
  * @param nitrogen the way from feed to nitrate, each step with what was measured
@@ -16,9 +17,9 @@ import java.util.List;
  * @param ask the box for that; null where the reader may not
  */
 public record ClassPage(
-        String title, String heading, String place, String code, String saved, List<Measured> numbers, List<Todo> todo,
-        List<Done> done, Feed feed, Warmth warmth, List<Step> nitrogen, String nitrogenNow, TankPage.Season season,
-        String fish, String away, boolean mayAsk, FormField ask) implements Page {
+        String title, String heading, String place, String code, String saved, String trouble,
+        List<Measured> numbers, List<Todo> todo, List<Done> done, Feed feed, Warmth warmth, List<Step> nitrogen,
+        String nitrogenNow, TankPage.Season season, String fish, String away, boolean mayAsk, FormField ask) implements Page {
 
     /** @param beyond whether it is past its limit */
     public record Measured(String name, String value, String unit, String meaning, String age, boolean beyond) {}

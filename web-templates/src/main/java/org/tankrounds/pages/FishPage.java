@@ -33,6 +33,10 @@ public record FishPage(
         return "/tanks/" + code + "/class";
     }
 
+    public String fileTo() {
+        return "/tanks/" + code + "/fish.csv";
+    }
+
     public String looksTo() {
         return "/tanks/" + code + "/fish/looks";
     }

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  * {@code .one} and {@code .other}, and the first thing put in is the number.
  */
 public final class Words {
-    private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
+    private static final Pattern PLACE = Pattern.compile("\\{(\\d)}(\\.(?![.\\p{Alnum}]))?");
     private static final Pattern STRONG = Pattern.compile("\\*\\*(.+?)\\*\\*");
     private static final Pattern LINK = Pattern.compile("\\[([^]]+)]\\(([^)]+)\\)");
     private static final String ONE = ".one";
@@ -97,8 +97,13 @@ public final class Words {
             if (number >= with.length) {
                 throw new IllegalArgumentException("nothing is given for {" + number + "} of: " + message);
             }
-            return Matcher.quoteReplacement(written.apply(text(with[number])));
+            return Matcher.quoteReplacement(ended(written.apply(text(with[number])), place.group(2)));
         });
+    }
+
+    /** What ends in an abbreviation, such as a month, ends a sentence with the same stop. */
+    private static String ended(String text, String stop) {
+        return stop == null || text.endsWith(stop) ? text : text + stop;
     }
 
     private String text(Object part) {

@@ -16,6 +16,7 @@ class WordsTest {
             "a.counted.one", "{0} fish in {1}",
             "a.counted.other", "{0} fishes in {1}",
             "a.marked", "**{0}** & [go on](/on?to={1})",
+            "a.ended", "{0}. {1}...",
             "a.line", "\"so\""));
 
     @Test
@@ -26,6 +27,13 @@ class WordsTest {
     @Test
     void whatIsPutIn_standsWhereTheMessageHasIt_andIsNotReadAsAMessage() {
         assertThat(words.say("a.placed", "$1", "{0}")).isEqualTo("{0} before $1, {0}");
+    }
+
+    /** As "The break ends 29 nov." in Spanish, whose short months end in a stop. */
+    @Test
+    void anAbbreviation_endsASentenceWithItsOwnStop() {
+        assertThat(words.say("a.ended", "29 nov.", "x")).isEqualTo("29 nov. x...");
+        assertThat(words.say("a.ended", "29 May", "x.")).isEqualTo("29 May. x....");
     }
 
     @Test

@@ -14,8 +14,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.tankrounds.readings.files.SetAside.Why;
+import org.tankrounds.readings.files.UnreadableFileException.Trouble;
 import org.tankrounds.water.Analyte;
 
 /**
@@ -32,6 +34,7 @@ public record LoggerFile(
     /** Where and when a file is read. */
     public record Here(ZoneId school, Instant now) {}
 
+    private static final Set<Why> UNREAD = Set.of(Why.NO_TIME, Why.NO_SUCH_DAY, Why.NOT_A_NUMBER);
     private static final Instant EARLIEST = Instant.parse("2000-01-01T00:00:00Z");
     private static final Duration CLOCKS_MAY_DIFFER = Duration.ofMinutes(10);
 
@@ -39,8 +42,21 @@ public record LoggerFile(
     public static LoggerFile read(byte[] content, Choices choices, Here here) {
         FileTable table = FileTable.read(FileText.of(content), choices.delimiter());
         Understanding understood = Understanding.of(table, choices);
+        if (understood.timesToChooseFrom().isEmpty()) {
+            throw new UnreadableFileException(Trouble.NO_TIMES);
+        }
         return understood.questions().isEmpty() ? new Reader(understood, here).read()
                 : new LoggerFile(understood, table.rows().size(), List.of(), List.of(), 0, 0);
+    }
+
+    /** How many rows have no time that could be read. */
+    public int timeless() {
+        return (int) setAside.stream().filter(one -> Set.of(Why.NO_TIME, Why.NO_SUCH_DAY).contains(one.why())).count();
+    }
+
+    /** Rows in which something stands that nobody could read. */
+    public int notUnderstood() {
+        return (int) setAside.stream().filter(one -> UNREAD.contains(one.why())).map(SetAside::line).distinct().count();
     }
 
     /** The names of its columns, by which files of one logger are known. */

@@ -163,7 +163,7 @@ public final class Understanding {
     }
 
     private Guess<TimeColumns> timeFound() {
-        return times.size() == 1 ? Guess.found(times.get(0)) : Guess.asked();
+        return times.size() == 1 && times.get(0).sure() ? Guess.found(times.get(0)) : Guess.asked();
     }
 
     private Guess<DateOrder> orderFound() {

@@ -13,6 +13,8 @@ public final class UnreadableFileException extends RuntimeException {
         TOO_MANY_LINES,
         LINE_TOO_LONG,
         NO_ROWS,
+        /** Times of day without a day, or days in a few rows only. */
+        NO_TIMES,
         /** Commas stand both between columns and in numbers. */
         COMMAS_IN_NUMBERS
     }

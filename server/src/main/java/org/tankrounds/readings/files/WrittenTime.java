@@ -100,6 +100,11 @@ record WrittenTime(
         return new WrittenTime(date, clock.time(), clock.offset(), epoch);
     }
 
+    /** The date of this cell at a time of day. */
+    WrittenTime at(LocalTime clock) {
+        return new WrittenTime(date, Optional.of(clock), offset, epoch);
+    }
+
     private static Optional<WrittenTime> epoch(Matcher epoch) {
         Instant moment = epoch.group(1) == null
                 ? Instant.ofEpochMilli(Long.parseLong(epoch.group(2)))

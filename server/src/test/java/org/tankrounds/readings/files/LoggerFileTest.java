@@ -39,6 +39,46 @@ class LoggerFileTest {
     }
 
     @Test
+    void daysAlone_areAskedAbout_andTakenForNoon() {
+        String text = "date,temp c\n2026-01-05,11.1\n2026-01-06,11.2\n2026-01-07,11.3\n";
+        assertThat(text(text, Map.of()).understanding().questions()).contains(Choices.TIME);
+
+        LoggerFile file = text(text, Map.of(Choices.TIME, "0", Choices.ZONE, "school"));
+        assertThat(file.understanding().questions()).isEmpty();
+        // Noon in January is five hours before UTC there.
+        assertThat(file.lines()).hasSize(3);
+        assertThat(file.lines().get(0).at()).isEqualTo("2026-01-05T17:00:00Z");
+    }
+
+    /** Day 46027 since the end of 1899 is 5 January 2026, reckoned by any spreadsheet. */
+    @Test
+    void countedDaysUnderAnyName_areAskedAbout() {
+        String text = "when;temp c\n46027,500000;11,1\n46027,520833;11,2\n46027,541667;11,3\n";
+        assertThat(text(text, Map.of()).understanding().questions()).contains(Choices.TIME);
+
+        LoggerFile file = text(text, Map.of(Choices.TIME, "0", Choices.ZONE, "utc"));
+        assertThat(file.lines()).hasSize(3);
+        assertThat(file.lines().get(0).at()).isEqualTo("2026-01-05T12:00:00Z");
+    }
+
+    @Test
+    void oneTimeInAllRows_isAskedAbout_andRowsWithoutATimeAreCounted() {
+        String text = "time (UTC),temp c\n" + "2026-01-05 10:00,11.1\n".repeat(5) + ",11.2\n";
+        assertThat(text(text, Map.of()).understanding().questions()).containsExactly(Choices.TIME);
+
+        LoggerFile file = text(text, Map.of(Choices.TIME, "0"));
+        assertThat(file.lines()).hasSize(1);
+        assertThat(file.repeated()).isEqualTo(4);
+        assertThat(file.timeless()).isEqualTo(1);
+    }
+
+    @Test
+    void timesOfNoDay_areNoTimes() {
+        assertThatThrownBy(() -> text("time,temp c\n10:00,11.1\n10:05,11.2\n10:10,11.3\n", Map.of()))
+                .extracting(thrown -> ((UnreadableFileException) thrown).trouble()).isEqualTo(Trouble.NO_TIMES);
+    }
+
+    @Test
     void semicolonsAndDecimalCommas_askForTheZoneOnly() {
         LoggerFile asked = resource("semicolons-day-first.csv", Map.of());
         LoggerFile file = resource("semicolons-day-first.csv", Map.of(Choices.ZONE, "school"));
