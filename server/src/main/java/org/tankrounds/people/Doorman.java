@@ -49,7 +49,8 @@ public final class Doorman implements Handler {
         boolean forScripts = ctx.path().startsWith("/api/") && !roles.contains(Role.ANYBODY);
         Caller caller = forScripts ? script(ctx) : person(ctx);
         caller.attach(ctx);
-        if (!roles.isEmpty() && isForm(ctx) && forms.isOfAnotherSession(ctx, caller) && signIn.giveBack(ctx)) {
+        if (!roles.isEmpty() && caller.hasAccount() && isForm(ctx) && forms.isOfAnotherSession(ctx, caller)
+                && signIn.giveBack(ctx)) {
             ctx.skipRemainingHandlers();
             return;
         }

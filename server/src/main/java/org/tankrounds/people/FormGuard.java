@@ -29,10 +29,18 @@ public final class FormGuard {
         if (!plain(ctx) && !isUpload(ctx)) {
             throw RefusedException.of(415, Saying.of("errors.plainForms"));
         }
-        if (!fromHere(ctx) || !FormToken.same(caller.formToken(), token(ctx))) {
+        if (!fromHere(ctx) || !isShownToThem(ctx, caller)) {
             throw new RefusedException(403, Saying.of("errors.notOurForm"),
                     List.of(new FieldError(FormToken.FIELD, Saying.of("errors.goBack"))));
         }
+    }
+
+    /**
+     * Who has not signed in has no name in which anything could be sent. Their token may be that of another window, or of
+     * a worker that looked at the same moment: what the browser says is enough.
+     */
+    private boolean isShownToThem(Context ctx, Caller caller) {
+        return !caller.hasAccount() && surelyFromHere(ctx) || FormToken.same(caller.formToken(), token(ctx));
     }
 
     private boolean isUpload(Context ctx) {

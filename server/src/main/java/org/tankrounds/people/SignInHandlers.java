@@ -70,15 +70,11 @@ public final class SignInHandlers {
      * @return false where there is nothing to give back, or nothing that may be shown again
      */
     boolean giveBack(Context ctx) {
-        boolean signedIn = Caller.of(ctx).hasAccount();
-        Optional<KeptForm> kept =
-                KeptForm.carried(ctx).or(() -> signedIn ? KeptForm.sent(ctx) : Optional.empty());
-        if (kept.isPresent() && signedIn) {
+        Optional<KeptForm> kept = KeptForm.carried(ctx).or(() -> KeptForm.sent(ctx));
+        kept.ifPresent(form -> {
             ctx.status(HttpStatus.FORBIDDEN);
-            comingIn.offer(ctx, "signin.again.changed", kept.get(), LocalPath.wanted(ctx));
-        } else if (kept.isPresent()) {
-            askAgain(ctx, LocalPath.orStart(ctx.formParam("next")), kept);
-        }
+            comingIn.offer(ctx, "signin.again.changed", form, LocalPath.wanted(ctx));
+        });
         return kept.isPresent();
     }
 

@@ -55,6 +55,23 @@ class FormGuardIT {
         }
     }
 
+    /** Two pages opened at the same moment, or one by the worker: the later one's token is the browser's. */
+    @ParameterizedTest
+    @CsvSource({"same-origin, 303", "same-site, 403", "cross-site, 403", ", 403"})
+    void signingIn_withAnOlderPagesToken_isTakenWhereTheBrowserSaysItIsOurs(String site, int status) {
+        Browserless browser = app.browser();
+        browser.get("/sign-in");
+        String older = browser.formToken();
+        browser.cookies().clear();
+        browser.get("/sign-in");
+        browser.header("Sec-Fetch-Site", site).header("Origin", null);
+
+        Answer answer = browser.postForm("/sign-in", Map.of("form_token", older,
+                "email", app.here().mentor().email(), "password", Cast.PASSWORD));
+
+        assertThat(answer.status()).isEqualTo(status);
+    }
+
     @Test
     void signingIn_needsTheTokenOfTheBrowserThatWasShownTheForm() {
         Browserless victim = app.browser();
