@@ -127,8 +127,10 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         int look = new LookRepository().list(tx, cast.chapterId(), tankId, 1).get(0).lookId();
         int sample = new FishSampleRepository().list(tx, cast.chapterId(), tankId, Instant.EPOCH).get(0).sampleId();
         int schoolBreak = new BreakRepository().add(tx, coordinator, tankId, new SchoolBreak(
-                0, word, LocalDate.of(2026, 1, 16), LocalDate.of(2026, 1, 17), Map.of()), TestClock.START);
-        return Map.of("break", Integer.toString(schoolBreak), "task", Integer.toString(task), "look", Integer.toString(look), "sample", Integer.toString(sample));
+                0, word, LocalDate.of(2026, 1, 16), LocalDate.of(2026, 1, 17), Map.of(LocalDate.of(2026, 1, 16), word)),
+                TestClock.START);
+        return Map.of("break", Integer.toString(schoolBreak), "task", Integer.toString(task),
+                "look", Integer.toString(look), "sample", Integer.toString(sample));
     }
 
     private static void mark(
