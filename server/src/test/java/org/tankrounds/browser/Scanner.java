@@ -18,12 +18,6 @@ final class Scanner {
     private static final List<String> EVERYTHING =
             List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
     private static final List<String> COLOURS = List.of("color-contrast", "link-in-text-block");
-    private static final List<String> WORDS = List.of("aria-command-name", "aria-input-field-name",
-            "aria-toggle-field-name", "aria-tooltip-name", "aria-dialog-name", "button-name", "document-title",
-            "empty-heading", "empty-table-header", "form-field-multiple-labels", "html-has-lang", "html-lang-valid",
-            "html-xml-lang-mismatch", "image-alt", "input-button-name", "label", "label-content-name-mismatch",
-            "label-title-only", "landmark-unique", "link-name", "page-has-heading-one", "role-img-alt", "select-name",
-            "skip-link", "summary-name", "svg-img-alt", "table-duplicate-name", "valid-lang");
     private static final String SAID = ".error-summary, .asks, .field__error, [aria-invalid]";
     private static final Map<String, Boolean> OFF = Map.of("enabled", false);
     /** More than any page has; a walk that goes on for longer goes in circles. */
@@ -55,11 +49,6 @@ final class Scanner {
     /** Colours are the same at every width, and take the longest to look at. */
     List<String> violationsBesideColour() {
         return run(EVERYTHING, COLOURS.stream().collect(Collectors.toMap(rule -> rule, rule -> OFF)));
-    }
-
-    /** The rules that other words can break: whether things have names, and in which language. */
-    List<String> violationsOfWords() {
-        return sentences(page.evaluate(RUN, Map.of("runOnly", Map.of("type", "rule", "values", WORDS))));
     }
 
     /** The only rules that another colour scheme can break. */
