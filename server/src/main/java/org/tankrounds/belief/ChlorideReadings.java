@@ -22,8 +22,6 @@ final class ChlorideReadings {
     private final ChlorideSource source;
     private double heldMgPerL;
     private OptionalDouble beforeRiseMgPerL = OptionalDouble.empty();
-    /** How much of the water is new since chloride was read, 0 to 1. */
-    private double renewed;
     private Observation setAside;
 
     private ChlorideReadings(TankFacts facts, SecondLooks secondLooks) {
@@ -52,7 +50,6 @@ final class ChlorideReadings {
     private void change(Observation change) {
         double share = Math.min(1, change.value() / 100);
         heldMgPerL += share * (source.mgPerL() - heldMgPerL);
-        renewed += share * (1 - renewed);
     }
 
     private void see(Observation reading) {
@@ -71,8 +68,7 @@ final class ChlorideReadings {
         if (source.isKnown() && heldMgPerL > ABOUT * before) {
             beforeRiseMgPerL = OptionalDouble.of(before);
         }
-        source.learn(heldMgPerL, before, renewed);
-        renewed = 0;
+        source.learn(heldMgPerL, before);
         setAside = null;
     }
 

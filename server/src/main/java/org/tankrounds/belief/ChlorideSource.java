@@ -9,8 +9,8 @@ import java.util.stream.IntStream;
 /**
  * The chloride of the water that a tank is filled from, mg/L: as somebody told it, else as the readings of the tank
  * show. One alone may be a slip of the pen, so the lowest is taken that another is about the same as, and while there
- * is none, the likeliest. Much chloride is held for salt, until it is there again when the water that was salted has
- * gone; and what changes left of salt tells nothing of the source.
+ * is none, the likeliest. Much chloride is held for salt, and so is much more than was in the tank; what changes left of
+ * salt tells nothing of the source either. A tap that has so much of it has to be told.
  */
 final class ChlorideSource {
 
@@ -18,15 +18,14 @@ final class ChlorideSource {
     static final double WHERE_UNKNOWN_MG_PER_L = 5;
     /** Of most taps, mg/L (from memory); a tank with more was likely salted. */
     private static final double MOST_WITHOUT_SALT_MG_PER_L = 50;
-    /** From so much new water on, a tank that was salted would show it (the project's choice). */
-    private static final double MUCH_RENEWED = 0.5;
+    /** A rise to no more than this puts a slip right, rather than that it tells of salt, mg/L (the project's choice). */
+    private static final double USUAL_MG_PER_L = 20;
     /** Two values that differ by more than this factor are not about the same (the project's choice). */
     private static final double ABOUT = 2;
 
     private final boolean isTold;
     private final List<Double> readMgPerL = new ArrayList<>();
     private double mgPerL;
-    private double lastReadMgPerL;
 
     ChlorideSource(OptionalDouble toldMgPerL) {
         isTold = toldMgPerL.isPresent();
@@ -42,19 +41,18 @@ final class ChlorideSource {
         return isTold || !readMgPerL.isEmpty();
     }
 
-    /**
-     * @param heldMgPerL what was held to be in the tank before it was read
-     * @param renewed how much of the water is new since the reading before, 0 to 1
-     */
-    void learn(double readInTankMgPerL, double heldMgPerL, double renewed) {
-        boolean isLeftOfSalt = heldMgPerL > ABOUT * mgPerL && isAbout(readInTankMgPerL, heldMgPerL);
-        boolean isUnsalted = readInTankMgPerL <= MOST_WITHOUT_SALT_MG_PER_L
-                || renewed >= MUCH_RENEWED && isAbout(readInTankMgPerL, lastReadMgPerL);
-        lastReadMgPerL = readInTankMgPerL;
-        if (!isTold && isUnsalted && !isLeftOfSalt) {
+    /** @param heldMgPerL what was held to be in the tank before it was read */
+    void learn(double readInTankMgPerL, double heldMgPerL) {
+        if (!isTold && readInTankMgPerL <= MOST_WITHOUT_SALT_MG_PER_L && !tellsOfSalt(readInTankMgPerL, heldMgPerL)) {
             readMgPerL.add(readInTankMgPerL);
             mgPerL = lowestReadTwice().orElseGet(this::likeliest);
         }
+    }
+
+    private boolean tellsOfSalt(double readInTankMgPerL, double heldMgPerL) {
+        boolean isSalted = readInTankMgPerL > Math.max(USUAL_MG_PER_L, ABOUT * heldMgPerL) && !readMgPerL.isEmpty();
+        boolean isLeftOfSalt = heldMgPerL > ABOUT * mgPerL && isAbout(readInTankMgPerL, heldMgPerL);
+        return isSalted || isLeftOfSalt;
     }
 
     private OptionalDouble lowestReadTwice() {

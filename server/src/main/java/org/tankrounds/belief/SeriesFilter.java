@@ -76,9 +76,14 @@ final class SeriesFilter {
             state = state.seeing(distance, variance);
             believed.add(reading);
             pending = null;
-        } else if (!again) {
+        } else if (!again && !staysBefore(pending, reading)) {
             pending = new Pending(reading, distance, variance, false);
         }
+    }
+
+    /** What no fish could bear tells of the reader, and leaves what was read before as doubtful as it was. */
+    private static boolean staysBefore(Pending held, Observation reading) {
+        return held != null && held.reading.isBearable() && !reading.isBearable();
     }
 
     /** A share of the water was replaced by water that holds none of it. */

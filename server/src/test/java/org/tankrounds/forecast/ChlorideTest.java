@@ -122,17 +122,28 @@ class ChlorideTest {
                 .isCloseTo(forecast(facts, run).chance(), within(0.01));
     }
 
-    /** There again, though most of the water is new. */
-    @Test
-    void muchChlorideOfAnUntoldSource_isTheSourcesWhenNewWaterHasItToo() {
-        TankFacts.Builder facts = feedingFish().chlorideMgPerL(null);
-        List<Observation> run = with(FINE.withNitriteMgPerL(0.4).lastRead(0.1), read(40, Analyte.CHLORIDE, 80, 0));
-        for (int i = 1; i <= 6; i++) {
-            run = with(run, read(40 - 6 * i, Analyte.WATER_CHANGE, 40, 0));
-            run = i == 3 ? with(run, read(21, Analyte.CHLORIDE, 78, 0)) : run;
+    /** Up to the same target again and again, as it is advised: no tap has that. */
+    @ParameterizedTest(name = "{0} mg/L, salted to {1} and {2}")
+    @CsvSource({"2, 40, 42", "8, 40, 42", "8, 60, 58", ", 60, 58"})
+    void saltOfAnUntoldSource_addedTwice_isNotTheSources(Double tap, double first, double second) {
+        TankFacts.Builder untold = feedingFish().chlorideMgPerL(null);
+        TankFacts.Builder told = feedingFish().chlorideMgPerL(tap == null ? 8 : tap);
+        List<Observation> run = FINE.withNitriteMgPerL(0.3).lastRead(0.1);
+        if (tap != null) {
+            run = with(run, read(60, Analyte.CHLORIDE, tap, 0));
         }
-        assertThat(forecast(facts, run).chance())
-                .isCloseTo(forecast(feedingFish().chlorideMgPerL(78), run).chance(), within(0.02));
+        run = with(run, read(55, Analyte.CHLORIDE, first, 0));
+        for (int i = 0; i < 3; i++) {
+            run = with(run, read(53 - 3 * i, Analyte.WATER_CHANGE, 30, 0));
+        }
+        run = with(run, read(44, Analyte.CHLORIDE, second, 0));
+        for (int i = 0; i < 7; i++) {
+            run = with(run, read(41 - 5 * i, Analyte.WATER_CHANGE, 30, 0));
+        }
+        assertThat(forecast(untold, run).chance()).isGreaterThan(forecast(told, run).chance() - 0.02);
+        List<Observation> readAgain = with(run, read(0.2, Analyte.CHLORIDE, 10, 0));
+        assertThat(forecast(untold, readAgain).chance())
+                .isCloseTo(forecast(feedingFish().chlorideMgPerL(10), readAgain).chance(), within(0.02));
     }
 
     /** "Less than 15" is what a tap of 12 shows. */

@@ -140,6 +140,23 @@ class WorseReadingTest {
                 Arguments.of(Analyte.PH, 9.2, 10.6), Arguments.of(Analyte.PH, 5.4, 3.9));
     }
 
+    static Stream<Arguments> nonsense() {
+        return Stream.of(Arguments.of(Analyte.DISSOLVED_OXYGEN, 3, 1.4, 5), Arguments.of(Analyte.PH, 9.2, 10.6, 2),
+                Arguments.of(Analyte.PH, 5.4, 3.9, 9), Arguments.of(Analyte.PH, 9.2, 2.9, 1440),
+                Arguments.of(Analyte.PH, 8.8, 0.88, 1440), Arguments.of(Analyte.PH, 5.4, 11, 1440));
+    }
+
+    /** A probe that fails as it is dipped again, and digits swapped: neither makes the alarm before it untrue. */
+    @ParameterizedTest(name = "{0} {1}, {2} after {3} minutes")
+    @MethodSource("nonsense")
+    void alarmThatNonsenseFollows_staysAnAlarm(Analyte analyte, double alarm, double nonsense, int minutes) {
+        double before = 0.1 + minutes / 1440.0;
+        List<Observation> calm = with(FINE.lastRead(before + 0.9), read(before, analyte, alarm, 0));
+        Observation doubted = new Observation(read(0.1, analyte, nonsense, 0).at(), analyte, nonsense, 0, false, true);
+        assertThat(forecast(feedingFish(), with(calm, doubted)).chance())
+                .isGreaterThanOrEqualTo(forecast(feedingFish(), calm).chance() - LUCK);
+    }
+
     /** Even if the second is the reader's fault, it does not make the first untrue. */
     @ParameterizedTest(name = "{0} {1}, {2}")
     @MethodSource("unbearable")
