@@ -192,7 +192,8 @@
       location.replace(location.search ? "/outbox" : withCards(cardsOf(entry)));
       return;
     }
-    entry.fields.forEach(fillIn);
+    // A number goes into the box for typing where the card has no such step: nothing empty may come after it.
+    [...entry.fields].sort(([, one], [, other]) => Number(one !== "") - Number(other !== "")).forEach(fillIn);
     form.elements.submission_id.value = entry.id;
     form.elements.kit.value = entry.kit;
     const more = form.querySelector("details");

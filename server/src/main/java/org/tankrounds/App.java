@@ -44,6 +44,7 @@ import org.tankrounds.people.ClassCards;
 import org.tankrounds.people.Cookies;
 import org.tankrounds.people.Doorman;
 import org.tankrounds.people.FormGuard;
+import org.tankrounds.people.FormReach;
 import org.tankrounds.people.InvitationHandlers;
 import org.tankrounds.people.Invitations;
 import org.tankrounds.people.LanguageHandlers;
@@ -150,7 +151,8 @@ public final class App implements AutoCloseable {
         Sessions sessions = new Sessions(transactions, clock);
         Cookies cookies = new Cookies(config.secure());
         SignIn signIn = new SignIn(transactions, people, passwords, sessions, clock);
-        SignInHandlers signInHandlers = new SignInHandlers(signIn, sessions, cookies, pages);
+        FormReach formReach = new FormReach(transactions, tanks);
+        SignInHandlers signInHandlers = new SignInHandlers(signIn, sessions, cookies, formReach, pages);
         Doorman doorman = new Doorman(sessions, new Bearers(transactions, clock), cookies,
                 new FormGuard(config.baseUrl(), Set.of(FileHandlers.UPLOAD)), signInHandlers);
         setUp = new SetUp(transactions, chapters, people, kits, passwords, sessions, clock);
@@ -166,7 +168,7 @@ public final class App implements AutoCloseable {
                 new PersonHandlers(transactions, people, personActs, tanks, siteAddress, pages),
                 new TokenHandlers(transactions, new TokenRepository(), tanks, pages, clock),
                 new CardSignInHandlers(
-                        new CardSignIn(transactions, passwords, sessions, clock), sessions, cookies, pages),
+                        new CardSignIn(transactions, passwords, sessions, clock), sessions, cookies, formReach, pages),
                 new CardHandlers(transactions, tanks, classCards, siteAddress, pages, clock),
                 new LanguageHandlers(cookies));
 

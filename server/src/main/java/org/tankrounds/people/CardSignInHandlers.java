@@ -24,9 +24,10 @@ public final class CardSignInHandlers {
     private final Cookies cookies;
     private final Pages pages;
 
-    public CardSignInHandlers(CardSignIn signIn, Sessions sessions, Cookies cookies, Pages pages) {
+    public CardSignInHandlers(
+            CardSignIn signIn, Sessions sessions, Cookies cookies, FormReach reach, Pages pages) {
         this.signIn = signIn;
-        this.comingIn = new ComingIn(sessions, cookies, pages);
+        this.comingIn = new ComingIn(sessions, cookies, reach, pages);
         this.cookies = cookies;
         this.pages = pages;
     }

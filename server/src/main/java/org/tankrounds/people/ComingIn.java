@@ -12,11 +12,13 @@ import org.tankrounds.web.Speech;
 final class ComingIn {
     private final Sessions sessions;
     private final Cookies cookies;
+    private final FormReach reach;
     private final Pages pages;
 
-    ComingIn(Sessions sessions, Cookies cookies, Pages pages) {
+    ComingIn(Sessions sessions, Cookies cookies, FormReach reach, Pages pages) {
         this.sessions = sessions;
         this.cookies = cookies;
+        this.reach = reach;
         this.pages = pages;
     }
 
@@ -28,16 +30,24 @@ final class ComingIn {
             return;
         }
         sessions.find(secret).orElseThrow().attach(ctx);
-        offer(ctx, "signin.again.lead", kept.get(), next);
+        offer(ctx, "signin.again.lead", kept.get(), next, true);
     }
 
-    /** @param lead key of the sentence that says why it was not taken at once */
-    void offer(Context ctx, String lead, KeptForm kept, String leave) {
+    /**
+     * @param lead key of the sentence that says why it was not taken at once
+     * @param isTheirKind whether people of their kind may send such a form at all
+     */
+    void offer(Context ctx, String lead, KeptForm kept, String leave, boolean isTheirKind) {
         Speech speech = Speech.of(ctx);
         Caller caller = Caller.of(ctx);
-        String inWhoseName = caller.signedIn()
-                ? speech.say("signin.again.asPerson", caller.name()) : speech.say("signin.again.asClass");
+        boolean theirs = isTheirKind && reach.reaches(caller, kept.path());
         pages.show(ctx, "people/send-again", new SendAgainPage(speech.say("signin.again.title"), speech.say(lead),
-                inWhoseName, kept.path(), kept.fields(), kept.carrying(), leave));
+                theirs ? inWhoseName(caller, speech) : speech.say("signin.again.notTheirs"), theirs, kept.path(),
+                kept.fields(), kept.carrying(), leave));
+    }
+
+    private static String inWhoseName(Caller caller, Speech speech) {
+        return caller.signedIn()
+                ? speech.say("signin.again.asPerson", caller.name()) : speech.say("signin.again.asClass");
     }
 }

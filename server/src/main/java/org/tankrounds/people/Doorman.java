@@ -50,7 +50,7 @@ public final class Doorman implements Handler {
         Caller caller = forScripts ? script(ctx) : person(ctx);
         caller.attach(ctx);
         if (!roles.isEmpty() && caller.hasAccount() && isForm(ctx) && forms.isOfAnotherSession(ctx, caller)
-                && signIn.giveBack(ctx)) {
+                && signIn.giveBack(ctx, Policy.decide(caller, roles) == Policy.Decision.ALLOW)) {
             ctx.skipRemainingHandlers();
             return;
         }

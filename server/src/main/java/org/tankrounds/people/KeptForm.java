@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.tankrounds.pages.HiddenField;
 
 /**
@@ -14,10 +15,15 @@ import org.tankrounds.pages.HiddenField;
 record KeptForm(String path, List<HiddenField> fields) {
     private static final String PATH = "kept_path";
     private static final String FIELD = "kept_field.";
+    /** Sent later, they would put somebody else in the place of whoever is signed in by then. */
+    private static final Set<String> COMING_AND_GOING = Set.of("/sign-in", "/sign-out", "/card");
     private static final int MOST_CHARACTERS = 50_000;
 
     /** @return empty where there is nothing to keep, or nothing that may be kept */
     static Optional<KeptForm> sent(Context ctx) {
+        if (COMING_AND_GOING.contains(ctx.path())) {
+            return Optional.empty();
+        }
         String path = ctx.queryString() == null ? ctx.path() : ctx.path() + "?" + ctx.queryString();
         return of(path, ctx.formParamMap());
     }

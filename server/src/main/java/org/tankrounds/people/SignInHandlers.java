@@ -21,11 +21,11 @@ public final class SignInHandlers {
     private final ComingIn comingIn;
     private final Pages pages;
 
-    public SignInHandlers(SignIn signIn, Sessions sessions, Cookies cookies, Pages pages) {
+    public SignInHandlers(SignIn signIn, Sessions sessions, Cookies cookies, FormReach reach, Pages pages) {
         this.signIn = signIn;
         this.sessions = sessions;
         this.cookies = cookies;
-        this.comingIn = new ComingIn(sessions, cookies, pages);
+        this.comingIn = new ComingIn(sessions, cookies, reach, pages);
         this.pages = pages;
     }
 
@@ -67,13 +67,14 @@ public final class SignInHandlers {
      * For a form of ours from before the session changed in another window: back to whoever is signed in now, who says
      * whether it is sent.
      *
+     * @param isTheirKind whether people of their kind may send such a form at all
      * @return false where there is nothing to give back, or nothing that may be shown again
      */
-    boolean giveBack(Context ctx) {
+    boolean giveBack(Context ctx, boolean isTheirKind) {
         Optional<KeptForm> kept = KeptForm.carried(ctx).or(() -> KeptForm.sent(ctx));
         kept.ifPresent(form -> {
             ctx.status(HttpStatus.FORBIDDEN);
-            comingIn.offer(ctx, "signin.again.changed", form, LocalPath.wanted(ctx));
+            comingIn.offer(ctx, "signin.again.changed", form, LocalPath.wanted(ctx), isTheirKind);
         });
         return kept.isPresent();
     }

@@ -55,11 +55,12 @@ final class FindMonthRepeats {
                 .collect(Collectors.groupingBy(reading -> LocalDate.ofInstant(reading.measuredAt(), tank.zone())));
     }
 
-    /** Rows without a number are told by their note. */
+    /** Rows without a number are told by their note; and a note that is not there yet makes another row of the same numbers. */
     private static boolean isSame(GivenReading typed, Reading there) {
         boolean sameValues = typed.values().size() == there.values().size() && typed.values().stream()
                 .allMatch(value -> there.values().stream().anyMatch(old -> isSame(value, old)));
-        return sameValues && (!typed.values().isEmpty() || typed.note().equals(there.note()));
+        boolean addsNoNote = !typed.values().isEmpty() && typed.note().isEmpty();
+        return sameValues && (addsNoNote || typed.note().equals(there.note()));
     }
 
     private static boolean isSame(GivenValue typed, EnteredValue there) {

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import org.tankrounds.water.Analyte;
@@ -70,6 +71,13 @@ final class MonthForm {
         } catch (DateTimeException e) {
             return Optional.empty();
         }
+    }
+
+    /** As if nobody had typed any dead of those days. */
+    MonthForm withoutDead(Set<String> days) {
+        Map<String, String> left = new HashMap<>(typed);
+        days.stream().map(LocalDate::parse).forEach(day -> left.remove(name(day, Analyte.DEATHS.code())));
+        return new MonthForm(left);
     }
 
     List<LocalDate> typedDays(SheetMonth month) {

@@ -80,11 +80,12 @@ public final class MonthHandlers {
             return;
         }
         MonthRepeats again = repeats(ctx, known, form, days);
-        List<LocalDate> kept = days.stream().filter(day -> !again.leavesOut(day)).toList();
-        MonthHearing hearing = new MonthHearing(form, kept, again, formats(ctx, known));
+        MonthForm left = form.withoutDead(again.leavesDeadOut());
+        List<LocalDate> kept = left.typedDays(known.month()).stream().filter(day -> !again.leavesOut(day)).toList();
+        MonthHearing hearing = new MonthHearing(left, kept, again, formats(ctx, known));
         Optional<List<Outcome>> stored = storeReading.storeAll(
                 Caller.of(ctx), known.tank().code(), Reading.CHANNEL_PAGE,
-                (tank, kit) -> kept.stream().map(day -> submitted(form, day, tank, known.kit())).toList(), hearing);
+                (tank, kit) -> kept.stream().map(day -> submitted(left, day, tank, known.kit())).toList(), hearing);
         if (stored.isEmpty()) {
             askAgain(ctx, known, form, hearing, MonthPageMaker.NOTHING_WRONG);
             return;

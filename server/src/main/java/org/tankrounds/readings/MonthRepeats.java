@@ -1,5 +1,6 @@
 package org.tankrounds.readings;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -31,8 +32,17 @@ record MonthRepeats(List<Repeat> all, Set<String> answered, boolean keep) {
 
     static MonthRepeats of(List<Repeat> all, MonthForm form) {
         boolean isAnswered = Set.of(KEEP, LEAVE_OUT).contains(form.text(CHOICE));
-        return new MonthRepeats(all, isAnswered ? Arrays.stream(form.text(ASKED).split(",")).collect(Collectors.toSet())
-                : Set.of(), KEEP.equals(form.text(CHOICE)));
+        Set<String> asked = Arrays.stream(form.text(ASKED).split(",")).filter(MonthRepeats::isDay).collect(Collectors.toSet());
+        return new MonthRepeats(all, isAnswered ? asked : Set.of(), KEEP.equals(form.text(CHOICE)));
+    }
+
+    private static boolean isDay(String text) {
+        try {
+            LocalDate.parse(text);
+            return true;
+        } catch (DateTimeException e) {
+            return false;
+        }
     }
 
     /** Whether it is still to be asked about. */
@@ -40,8 +50,15 @@ record MonthRepeats(List<Repeat> all, Set<String> answered, boolean keep) {
         return holds(day) && !answered.contains(day.toString());
     }
 
+    /** A row that has more than what is there only leaves its dead out. */
     boolean leavesOut(LocalDate day) {
-        return holds(day) && answered.contains(day.toString()) && !keep;
+        return !keep && answered.contains(day.toString())
+                && all.stream().anyMatch(one -> one.same() && one.day().equals(day));
+    }
+
+    /** The days whose dead are counted already, as somebody said; the same when the answer comes twice. */
+    Set<String> leavesDeadOut() {
+        return keep ? Set.of() : answered;
     }
 
     /** What a page that asks about them all has to send along. */

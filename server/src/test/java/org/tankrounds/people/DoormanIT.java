@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tankrounds.config.Config;
 import org.tankrounds.config.ConfigReader;
+import org.tankrounds.places.TankRepository;
 import org.tankrounds.testing.Browserless;
 import org.tankrounds.testing.Browserless.Answer;
 import org.tankrounds.testing.Cast;
@@ -46,7 +47,8 @@ class DoormanIT {
         SignIn signIn =
                 new SignIn(transactions, new PersonRepository(), new PasswordHashes(), sessions, CLOCK);
         Doorman doorman = new Doorman(sessions, new Bearers(transactions, CLOCK), cookies,
-                new FormGuard(Optional.empty(), Set.of()), new SignInHandlers(signIn, sessions, cookies, pages));
+                new FormGuard(Optional.empty(), Set.of()), new SignInHandlers(
+                        signIn, sessions, cookies, new FormReach(transactions, new TankRepository()), pages));
         server = WebServer.create(config, json, assets, new Errors(pages, json), doorman, (ctx, ms) -> {},
                 javalin -> {
             javalin.routes.get("/api/v1/tank", ctx -> ctx.result(Caller.of(ctx).name()), Role.TOKENS);

@@ -75,12 +75,32 @@ final class SessionChangeIT {
         assertThat(stored().get(0).getNote()).isEqualTo(TYPED);
     }
 
+    /** "Send it now" would end at a page that is not there, and what was typed with it. */
     @Test
-    void aClassWithItsCard_isTold_evenWhereThePageIsNotForIt() {
+    void whoeverMayNotSendIt_isNotOffered_butSomebodyElseComesIn() {
         Map<String, String> form = filledIn();
         browser.comeIn(app.newCard(cast, cast.tankA()));
+        assertNotOffered(browser.postForm(month, form));
+        comeIn(cast.teacherB());
+        Answer notTheirTank = browser.postForm(month, form);
+        assertNotOffered(notTheirTank);
 
-        assertThat(browser.postForm(month, form).body()).contains("It is sent as the class of this tank");
+        Answer asked = browser.postForm("/sign-out", hidden(notTheirTank));
+        sendAgain(browser.postForm("/sign-in", signIn(asked, cast.teacherA())));
+        assertThat(stored().get(0).getNote()).isEqualTo(TYPED);
+    }
+
+    private static void assertNotOffered(Answer given) {
+        assertThat(given.body()).contains("What you typed is still here", "cannot send it", "Sign in as somebody else")
+                .doesNotContain("Send it now");
+    }
+
+    @Test
+    void aCardTypedBeforeSomebodySignedIn_isNotOfferedToThem() {
+        browser.get("/card");
+        Map<String, String> form = Map.of("form_token", browser.formToken(), "code", app.newCard(cast, cast.tankA()));
+        comeIn(cast.teacherA());
+        assertThat(browser.postForm("/card", form).body()).doesNotContain("Send it now");
     }
 
     @Test

@@ -175,6 +175,24 @@ final class MonthPageIT {
         assertThat(readings()).hasSize(2);
     }
 
+    /** Somebody has told of the dead in the morning, and the sheet has the same dead beside what nobody has put in. */
+    @Test
+    void rowWithDeadThatAreCountedAlready_isKeptWithoutThem() {
+        send("2026-01", Map.of("d02_deaths", "1"));
+        Map<String, String> typed = form("2026-01",
+                Map.of("d02_temperature", "51", "d02_deaths", "1", "d02_note", "filter cleaned"));
+        Answer asked = teacher.postForm(path, typed);
+        assertThat(text(asked)).contains("1 day seems to be in already");
+
+        typed.putAll(Map.of("again", "leave", "again_asked", value("again_asked", asked.body())));
+        Answer saved = teacher.postForm(path, typed);
+        assertThat(saved.location()).endsWith("&saved=1");
+        assertThat(teacher.postForm(path, typed).location()).as("sent twice").isEqualTo(saved.location());
+        assertThat(readings()).hasSize(2);
+        String all = teacher.get("/tanks/" + cast.tankA().code() + "/readings.csv").body();
+        assertThat(all).contains("filter cleaned", ",51,").containsOnlyOnce(",deaths,");
+    }
+
     @Test
     void anAnswer_countsForTheDaysThatItWasAskedAbout() {
         send("2026-01", Map.of("d02_ph", "7.2", "d03_ph", "7.2"));
