@@ -15,8 +15,6 @@ final class ChlorideReadings {
 
     /** Of a titration by drops, mg/L (common practice, no source). */
     private static final double USUAL_HALF_STEP_MG_PER_L = 2.5;
-    /** Two values that differ by more than this factor are not about the same (the project's choice). */
-    private static final double ABOUT = 2;
 
     private final SecondLooks secondLooks;
     private final ChlorideSource source;
@@ -34,7 +32,8 @@ final class ChlorideReadings {
      * @param readings of chloride that nobody doubts, oldest first
      * @param changes of water, % of the volume, oldest first
      */
-    static double held(TankFacts facts, List<Observation> readings, List<Observation> changes, SecondLooks secondLooks) {
+    static double held(
+            TankFacts facts, List<Observation> readings, List<Observation> changes, SecondLooks secondLooks) {
         ChlorideReadings chloride = new ChlorideReadings(facts, secondLooks);
         int next = 0;
         for (Observation reading : readings) {
@@ -65,7 +64,7 @@ final class ChlorideReadings {
     private void take(Observation reading) {
         double before = heldMgPerL;
         heldMgPerL = taken(reading);
-        if (source.isKnown() && heldMgPerL > ABOUT * before) {
+        if (source.isKnown() && heldMgPerL > ChlorideSource.ABOUT * before) {
             beforeRiseMgPerL = OptionalDouble.of(before);
         }
         source.learn(heldMgPerL, before);
@@ -84,7 +83,7 @@ final class ChlorideReadings {
     }
 
     private boolean isUnexplainedFall(Observation reading) {
-        return source.isKnown() && said(reading).high() * ABOUT < heldMgPerL
+        return source.isKnown() && said(reading).high() * ChlorideSource.ABOUT < heldMgPerL
                 && !isAbout(reading, source.mgPerL())
                 && beforeRiseMgPerL.stream().noneMatch(before -> isAbout(reading, before));
     }
@@ -92,7 +91,7 @@ final class ChlorideReadings {
     private static boolean isAbout(Observation reading, double mgPerL) {
         Interval said = said(reading);
         double most = said.low() == 0 ? said.high() : reading.value();
-        return most * ABOUT >= mgPerL && reading.value() <= mgPerL * ABOUT;
+        return most * ChlorideSource.ABOUT >= mgPerL && reading.value() <= mgPerL * ChlorideSource.ABOUT;
     }
 
     private static Interval said(Observation reading) {

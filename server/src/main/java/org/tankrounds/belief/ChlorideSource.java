@@ -9,8 +9,8 @@ import java.util.stream.IntStream;
 /**
  * The chloride of the water that a tank is filled from, mg/L: as somebody told it, else as the readings of the tank
  * show. One alone may be a slip of the pen, so the lowest is taken that another is about the same as, and while there
- * is none, the likeliest. Much chloride is held for salt, and so is much more than was in the tank; what changes left of
- * salt tells nothing of the source either. A tap that has so much of it has to be told.
+ * is none, the likeliest. Much chloride is held for salt, and so is much more than was in the tank; what changes left
+ * of salt tells nothing of the source either. A tap that has so much of it has to be told.
  */
 final class ChlorideSource {
 
@@ -18,10 +18,10 @@ final class ChlorideSource {
     static final double WHERE_UNKNOWN_MG_PER_L = 5;
     /** Of most taps, mg/L (from memory); a tank with more was likely salted. */
     private static final double MOST_WITHOUT_SALT_MG_PER_L = 50;
-    /** A rise to no more than this puts a slip right, rather than that it tells of salt, mg/L (the project's choice). */
+    /** A rise to no more than this puts a slip right, and does not tell of salt, mg/L (the project's choice). */
     private static final double USUAL_MG_PER_L = 20;
     /** Two values that differ by more than this factor are not about the same (the project's choice). */
-    private static final double ABOUT = 2;
+    static final double ABOUT = 2;
 
     private final boolean isTold;
     private final List<Double> readMgPerL = new ArrayList<>();
