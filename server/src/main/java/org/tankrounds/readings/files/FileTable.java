@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.tankrounds.readings.files.UnreadableFileException.Trouble;
 
@@ -23,7 +24,7 @@ record FileTable(char delimiter, List<FileRow> titles, Optional<FileRow> header,
     private static final int LONGEST_ROW = 10_000;
     private static final int MOST_COLUMNS = 200;
     private static final int SAMPLE = 200;
-    /** So many rows in a row must have a time in the same column, or a title with a date would be one of them. */
+    /** So many in a row must look like rows, or a title with a date would be one of them. */
     private static final int ROWS_THAT_TELL = 3;
 
     /** @param chosen how its columns are divided, where somebody said so */
@@ -100,23 +101,44 @@ record FileTable(char delimiter, List<FileRow> titles, Optional<FileRow> header,
     }
 
     private static int firstRow(List<FileRow> all) {
+        int times = columnOfTimes(all.subList(0, Math.min(SAMPLE, all.size())));
+        if (times < 0) {
+            return -1;
+        }
         for (int i = 0; i < all.size(); i++) {
-            if (begins(all.subList(i, Math.min(all.size(), i + ROWS_THAT_TELL)))) {
+            if (all.subList(i, Math.min(all.size(), i + ROWS_THAT_TELL)).stream().allMatch(row -> isRow(row, times))) {
                 return i;
             }
         }
         return -1;
     }
 
-    private static boolean begins(List<FileRow> next) {
-        for (int column = 0; column < next.get(0).width(); column++) {
-            int wanted = column;
-            if (next.get(0).width() > 1 && (next.stream().allMatch(row -> isTime(row.cell(wanted)))
-                    || next.stream().allMatch(row -> isSerial(row.cell(wanted))))) {
-                return true;
+    /** That in which most rows have a time; counted days may be numbers, so they are looked for where nothing else is. */
+    private static int columnOfTimes(List<FileRow> sample) {
+        int written = columnOfMost(sample, FileTable::isTime);
+        return written >= 0 ? written : columnOfMost(sample, FileTable::isSerial);
+    }
+
+    private static int columnOfMost(List<FileRow> sample, Predicate<String> wanted) {
+        int width = sample.stream().mapToInt(FileRow::width).max().orElse(0);
+        int best = -1;
+        long most = 0;
+        for (int column = 0; column < width; column++) {
+            int looked = column;
+            long found = sample.stream().filter(row -> row.width() > 1 && wanted.test(row.cell(looked))).count();
+            if (found > most) {
+                best = column;
+                most = found;
             }
         }
-        return false;
+        return best;
+    }
+
+    /** With its time, or with a number and no time: a clock that was lost is told of, row by row. */
+    private static boolean isRow(FileRow row, int times) {
+        String time = row.cell(times);
+        return row.width() > 1 && (isTime(time) || isSerial(time)
+                || WrittenNumber.isNothing(time) && row.cells().stream().anyMatch(WrittenNumber::isOne));
     }
 
     private static List<FileRow> split(String text, char delimiter, int most) {

@@ -72,6 +72,19 @@ class LoggerFileTest {
         assertThat(file.timeless()).isEqualTo(1);
     }
 
+    @ParameterizedTest
+    @CsvSource({"TBTTTT, 1", "BBBTTT, 3", "TTBTBB, 3", "TBTBTB, 3", "BTTBTB, 3"})
+    void rowsWhoseTimeIsBlank_areToldOf_whereverTheyStand(String rows, int timeless) {
+        StringBuilder text = new StringBuilder("Made by;logger 7\nDownloaded;2026-02-01 09:00\ntime (UTC);temp c\n");
+        for (int i = 0; i < rows.length(); i++) {
+            text.append(rows.charAt(i) == 'T' ? "2026-01-05 1" + i + ":00" : "").append(";11.").append(i + 1).append('\n');
+        }
+
+        LoggerFile file = text(text.toString(), Map.of(Choices.TIME, "0"));
+        assertThat(file.timeless()).isEqualTo(timeless);
+        assertThat(file.lines()).hasSize(rows.length() - timeless);
+    }
+
     @Test
     void timesOfNoDay_areNoTimes() {
         assertThatThrownBy(() -> text("time,temp c\n10:00,11.1\n10:05,11.2\n10:10,11.3\n", Map.of()))
