@@ -64,18 +64,18 @@ public final class LookRepository {
         return moments;
     }
 
-    /** What stands of each tank's looks since a moment; a tank that nobody looked at is missing. */
-    public Map<Integer, SeenLately> lately(DSLContext tx, int chapterId, Instant since) {
+    /** What stands of each tank's looks; a tank that nobody looked at is missing. */
+    public Map<Integer, SeenLately> lately(DSLContext tx, int chapterId, Instant now) {
         Map<Integer, SeenLately> standing = new HashMap<>();
-        since(tx, FISH_LOOKS.CHAPTER_ID.eq(chapterId), since)
+        since(tx, FISH_LOOKS.CHAPTER_ID.eq(chapterId), now.minus(Look.GRAVE_STANDS))
                 .fetchGroups(FISH_LOOKS.TANK_ID, LookRepository::look)
-                .forEach((tankId, looks) -> standing.put(tankId, SeenLately.of(looks)));
+                .forEach((tankId, looks) -> standing.put(tankId, SeenLately.of(looks, now)));
         return standing;
     }
 
-    public SeenLately latelyIn(DSLContext tx, int chapterId, int tankId, Instant since) {
-        return SeenLately.of(since(tx, FISH_LOOKS.CHAPTER_ID.eq(chapterId).and(FISH_LOOKS.TANK_ID.eq(tankId)), since)
-                .fetch(LookRepository::look));
+    public SeenLately latelyIn(DSLContext tx, int chapterId, int tankId, Instant now) {
+        Condition its = FISH_LOOKS.CHAPTER_ID.eq(chapterId).and(FISH_LOOKS.TANK_ID.eq(tankId));
+        return SeenLately.of(since(tx, its, now.minus(Look.GRAVE_STANDS)).fetch(LookRepository::look), now);
     }
 
     private static ResultQuery<FishLooksRecord> since(DSLContext tx, Condition which, Instant since) {

@@ -56,6 +56,11 @@ public enum Seen {
         return stage.isBeforeFirstFeeding() ? asSacFry : asFish;
     }
 
+    /** Whatever their stage. */
+    boolean isGrave() {
+        return asSacFry == Alarm.ACT && asFish == Alarm.ACT;
+    }
+
     /** As forms and the database write it. */
     public String code() {
         return name().toLowerCase(Locale.ROOT);

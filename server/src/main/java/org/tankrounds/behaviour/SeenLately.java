@@ -1,5 +1,6 @@
 package org.tankrounds.behaviour;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -8,7 +9,7 @@ import org.tankrounds.fish.Stage;
 
 /**
  * What stands of several looks at the fish of a tank: of each behaviour the newest word. A look that left a behaviour
- * out says nothing about it, so what was seen of it before still stands.
+ * out says nothing about it, so what was seen of it before still stands: a day and a half, and what is grave a week.
  *
  * @param looks the newest first, each with what no later one speaks of
  */
@@ -19,13 +20,14 @@ public record SeenLately(List<Look> looks) {
         looks = List.copyOf(looks);
     }
 
-    public static SeenLately of(List<Look> newestFirst) {
+    static SeenLately of(List<Look> newestFirst, Instant now) {
         Set<Behaviour> spokenOf = EnumSet.noneOf(Behaviour.class);
         List<Look> standing = new ArrayList<>();
         for (Look look : newestFirst) {
             List<Seen> stands = look.seen().stream().filter(seen -> spokenOf.add(seen.behaviour())).toList();
-            if (!stands.isEmpty()) {
-                standing.add(look.with(stands));
+            Look rest = look.with(stands).standing(now);
+            if (!rest.seen().isEmpty()) {
+                standing.add(rest);
             }
         }
         return new SeenLately(standing);

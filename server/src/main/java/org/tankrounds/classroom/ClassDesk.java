@@ -6,7 +6,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Set;
 import org.jooq.DSLContext;
-import org.tankrounds.behaviour.Look;
 import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.breaks.BreakWatches;
 import org.tankrounds.db.Transactions;
@@ -74,7 +73,7 @@ public final class ClassDesk {
         int tankId = today.tank().tankId();
         return new ClassPages.Known(today, kits.get(tx, caller.chapterId(), today.tank().kitId()),
                 looks.list(tx, caller.chapterId(), tankId, LOOKS),
-                looks.latelyIn(tx, caller.chapterId(), tankId, now.minus(Look.LATELY)),
+                looks.latelyIn(tx, caller.chapterId(), tankId, now),
                 samples.list(tx, caller.chapterId(), tankId, now.minus(A_SEASON)),
                 tasks.list(tx, caller.chapterId(), tankId, now.minus(Task.LATELY)),
                 breaks.list(tx, caller.chapterId(), today.tank(), now));

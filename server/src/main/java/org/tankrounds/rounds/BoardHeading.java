@@ -17,11 +17,12 @@ final class BoardHeading {
         List<String> today = board.schools(Tier.GO_TODAY);
         List<String> week = board.schools(Tier.GO_THIS_WEEK);
         List<String> ask = board.schools(Tier.ASK_FOR_A_READING);
+        if (!board.inTrouble().isEmpty()) {
+            String call = speech.say("board.trouble", inOrder(board.inTrouble()));
+            return today.isEmpty() ? call : speech.say("board.troubleAndStart", call, inOrder(today));
+        }
         if (!today.isEmpty()) {
             return speech.say("board.start", inOrder(today));
-        }
-        if (!board.inTrouble().isEmpty()) {
-            return speech.say("board.trouble", inOrder(board.inTrouble()));
         }
         if (!week.isEmpty()) {
             return speech.say("board.week", inOrder(week));

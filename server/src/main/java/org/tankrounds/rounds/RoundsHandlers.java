@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
-import org.tankrounds.behaviour.Look;
 import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.breaks.BreakWatches;
 import org.tankrounds.db.Transactions;
@@ -105,7 +104,7 @@ public final class RoundsHandlers {
                 .collect(Collectors.toMap(TankForecast::tankId, Function.identity()));
         Instant now = clock.instant();
         List<Tank> all = tanks.list(tx, caller);
-        return Board.of(all, byTank, looks.lately(tx, caller.chapterId(), now.minus(Look.LATELY)),
+        return Board.of(all, byTank, looks.lately(tx, caller.chapterId(), now),
                 breaks.next(tx, caller.chapterId(), all, now));
     }
 }

@@ -13,7 +13,6 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import org.jooq.DSLContext;
-import org.tankrounds.behaviour.Look;
 import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.behaviour.SeenLately;
 import org.tankrounds.db.Transactions;
@@ -133,7 +132,7 @@ public final class TankHandlers {
     }
 
     private SeenLately seen(DSLContext tx, int chapterId, Tank tank, Instant now) {
-        return looks.latelyIn(tx, chapterId, tank.tankId(), now.minus(Look.LATELY));
+        return looks.latelyIn(tx, chapterId, tank.tankId(), now);
     }
 
     private static MyTanksPage.Entry entry(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tankrounds.advice.Remedy;
+import org.tankrounds.behaviour.Alarm;
 import org.tankrounds.behaviour.SeenLately;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.forecast.Forecast;
@@ -99,8 +100,20 @@ final class TankPages {
     }
 
     private List<TankPage.Advice> advice(Known known) {
-        return known.forecast().stream().flatMap(row -> row.advice().remedies().stream()
-                .map(remedy -> words(remedy, row.forecast(), known.tank()))).toList();
+        Stream<TankPage.Advice> worked = known.forecast().stream().flatMap(row -> row.advice().remedies().stream()
+                .map(remedy -> words(remedy, row.forecast(), known.tank())));
+        return Stream.concat(inTrouble(known).stream(), worked).toList();
+    }
+
+    /** What was seen is not in the forecast, so its advice does not know of it. */
+    private Optional<TankPage.Advice> inTrouble(Known known) {
+        return known.seen().alarm(stage(known)) == Alarm.ACT ? Optional.of(new TankPage.Advice(
+                speech.say("advice.trouble"), speech.say("advice.trouble.how"), speech.say("advice.mains")))
+                : Optional.empty();
+    }
+
+    private static Stage stage(Known known) {
+        return known.forecast().map(row -> row.forecast().stage()).orElse(Stage.FEEDING);
     }
 
     private TankPage.Advice words(Remedy remedy, Forecast forecast, Tank tank) {
@@ -139,8 +152,7 @@ final class TankPages {
     }
 
     private Optional<TankPage.Sentence> seen(Known known) {
-        Stage stage = known.forecast().map(row -> row.forecast().stage()).orElse(Stage.FEEDING);
-        return Optional.of(SeenWording.sentences(known.seen(), stage, formats)).filter(text -> !text.isEmpty())
+        return Optional.of(SeenWording.sentences(known.seen(), stage(known), formats)).filter(text -> !text.isEmpty())
                 .map(text -> new TankPage.Sentence(text, ""));
     }
 

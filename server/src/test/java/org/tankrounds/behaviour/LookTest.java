@@ -2,6 +2,7 @@ package org.tankrounds.behaviour;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
@@ -11,6 +12,7 @@ import org.tankrounds.words.Words;
 
 /** Common practice, no source. */
 class LookTest {
+    private static final Instant AT = Instant.parse("2026-01-13T14:00:00Z");
 
     @Test
     void sacFryLyingInACorner_doWhatSacFryDo() {
@@ -39,6 +41,15 @@ class LookTest {
     }
 
     @Test
+    void smallSignsFade_whatIsGraveStandsUntilSomebodyLooksAgain() {
+        Instant days2 = AT.plus(Duration.ofDays(2));
+        List<Look> seen = List.of(look(Seen.GASPING, Seen.DARK, Seen.REFUSING));
+
+        assertThat(SeenLately.of(seen, days2).worries(Stage.FEEDING)).containsExactly(Seen.GASPING);
+        assertThat(SeenLately.of(seen, AT.plus(Duration.ofDays(8))).looks()).isEmpty();
+    }
+
+    @Test
     void everyBehaviour_canBeAsUsual_andEveryWayHasWordsOfItsOwn() {
         for (Behaviour behaviour : Behaviour.values()) {
             assertThat(behaviour.ways().get(0).alarm(Stage.FEEDING)).as(behaviour.code()).isEqualTo(Alarm.NONE);
@@ -48,10 +59,10 @@ class LookTest {
     }
 
     private static SeenLately lately(Look... newestFirst) {
-        return SeenLately.of(List.of(newestFirst));
+        return SeenLately.of(List.of(newestFirst), AT.plus(Duration.ofHours(1)));
     }
 
     private static Look look(Seen... seen) {
-        return new Look(1, Instant.EPOCH, List.of(seen));
+        return new Look(1, AT, List.of(seen));
     }
 }

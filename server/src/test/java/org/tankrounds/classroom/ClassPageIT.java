@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.tankrounds.testing.Browserless;
 import org.tankrounds.testing.Browserless.Answer;
 import org.tankrounds.testing.Cast;
+import org.tankrounds.testing.Cast.TankOfCast;
 import org.tankrounds.testing.TestApp;
 
 /** What a class is told of its tank, and what it ticks. */
@@ -64,9 +65,23 @@ final class ClassPageIT {
                 .contains("Feed today None today Fish in trouble need air, not feed.")
                 .doesNotContain("What was measured is good").doesNotContain("Nothing to do now");
         assertThat(text(teacher.get(tank))).contains("Room 12: fish rolling on their side, gasping at the surface")
+                .contains("What to do More air and no feed, now.")
                 .doesNotContain("nothing needed");
         assertThat(text(coordinator.get("/rounds")))
                 .contains("Call Alderwhistle School now: the class saw fish in trouble");
+    }
+
+    @Test
+    void fishInTrouble_areCalledAbout_beforeAnybodyDrivesSomewhereElse() {
+        goodWater();
+        teacher.get(tank + "/fish");
+        teacher.post(tank + "/fish/looks", "submission_id", UUID.randomUUID().toString(), "breathing", "gasping");
+        for (String day : new String[] {"11", "12", "13"}) {
+            post(cast.tankB(), "temperature", 22, "Cel", "2026-01-" + day + "T13:00:00Z");
+        }
+
+        assertThat(text(coordinator.get("/rounds"))).contains("Call Alderwhistle School now: "
+                + "the class saw fish in trouble. Then start at Birchthimble School");
     }
 
     @Test
@@ -212,8 +227,12 @@ final class ClassPageIT {
     }
 
     private void post(String analyte, double value, String unit, String at) {
-        Answer answer = APP.bearer(cast.tankA().token()).header("Idempotency-Key", "\"" + UUID.randomUUID() + "\"")
-                .postJson("/api/v1/tanks/" + cast.tankA().code() + "/readings", "{\"measuredAt\": \"" + at
+        post(cast.tankA(), analyte, value, unit, at);
+    }
+
+    private static void post(TankOfCast to, String analyte, double value, String unit, String at) {
+        Answer answer = APP.bearer(to.token()).header("Idempotency-Key", "\"" + UUID.randomUUID() + "\"")
+                .postJson("/api/v1/tanks/" + to.code() + "/readings", "{\"measuredAt\": \"" + at
                         + "\", \"values\": [{\"analyte\": \"" + analyte + "\", \"value\": " + value + ", \"unit\": \""
                         + unit + "\"}]}");
         assertThat(answer.status()).as(answer.body()).isEqualTo(201);
