@@ -49,12 +49,13 @@ public final class Doorman implements Handler {
         boolean forScripts = ctx.path().startsWith("/api/") && !roles.contains(Role.ANYBODY);
         Caller caller = forScripts ? script(ctx) : person(ctx);
         caller.attach(ctx);
-        if (!roles.isEmpty() && caller.hasAccount() && isForm(ctx) && forms.isOfAnotherSession(ctx, caller)
-                && signIn.giveBack(ctx, Policy.decide(caller, roles) == Policy.Decision.ALLOW)) {
+        Policy.Decision decision = Policy.decide(caller, roles);
+        if (!roles.isEmpty() && caller.hasAccount() && isForm(ctx) && forms.isMeantForAnother(ctx, caller, decision)
+                && signIn.giveBack(ctx, decision == Policy.Decision.ALLOW)) {
             ctx.skipRemainingHandlers();
             return;
         }
-        switch (Policy.decide(caller, roles)) {
+        switch (decision) {
             case ALLOW -> checkForm(ctx, caller);
             case SIGN_IN -> askToSignIn(ctx);
             case UNAUTHORISED -> throw unauthorised(ctx);

@@ -29,6 +29,9 @@ public final class FormGuard {
         if (!plain(ctx) && !isUpload(ctx)) {
             throw RefusedException.of(415, Saying.of("errors.plainForms"));
         }
+        if (isOfAnotherSession(ctx, caller) && !isShownToThem(ctx, caller)) {
+            throw RefusedException.of(403, Saying.of("errors.ofAnotherSession"));
+        }
         if (!fromHere(ctx) || !isShownToThem(ctx, caller)) {
             throw new RefusedException(403, Saying.of("errors.notOurForm"),
                     List.of(new FieldError(FormToken.FIELD, Saying.of("errors.goBack"))));
@@ -61,10 +64,16 @@ public final class FormGuard {
      * Whether a plain form stands on a page of ours that was shown before the session changed, in another window of
      * the same browser. A device's outbox fetches a new token by itself.
      */
-    boolean isOfAnotherSession(Context ctx, Caller caller) {
+    private boolean isOfAnotherSession(Context ctx, Caller caller) {
         return plain(ctx) && surelyFromHere(ctx) && ctx.header(Caller.ACCOUNT_HEADER) == null
                 && Optional.ofNullable(ctx.formParam(FormToken.FIELD)).filter(token -> !token.isBlank()
                         && !FormToken.same(caller.formToken(), token)).isPresent();
+    }
+
+    /** Also where it was carried through signing in, to somebody whose kind cannot send it. */
+    boolean isMeantForAnother(Context ctx, Caller caller, Policy.Decision decision) {
+        return isOfAnotherSession(ctx, caller)
+                || decision == Policy.Decision.NOT_FOUND && plain(ctx) && surelyFromHere(ctx) && isShownToThem(ctx, caller);
     }
 
     /** Browsers say where a request comes from; those too old to say so are judged by the token alone. */

@@ -184,7 +184,34 @@ final class SessionChangeIT {
         comeIn(cast.teacherA());
 
         assertThat(browser.postForm("/account/password", Map.of("form_token", token, "password", "a new one")).body())
-                .contains("was not sent from a page of this service").doesNotContain("a new one");
+                .contains("This page is older than your session").doesNotContain("a new one");
+    }
+
+    @Test
+    void aFormWithoutAnythingTyped_saysWhyItWasNotTaken() {
+        browser.get("/account");
+        String token = browser.formToken();
+        comeIn(cast.teacherA());
+
+        Answer refused = browser.postForm("/sign-out", Map.of("form_token", token));
+        assertThat(refused.status()).isEqualTo(403);
+        assertThat(refused.body()).contains("This page is older than your session").contains("open the page again");
+    }
+
+    @Test
+    void whoCameInAndCannotSendIt_leavesItForWhoCan() {
+        Map<String, String> form = filledIn();
+        browser.get("/account");
+        browser.post("/sign-out");
+        Answer asked = browser.postForm(month, form);
+        browser.comeIn(app.newCard(cast, cast.tankA()));
+        browser.get("/tanks/" + cast.tankA().code() + "/log");
+        form.put("form_token", browser.formToken());
+
+        Answer given = browser.postForm(month, form);
+        assertThat(asked.status()).isEqualTo(403);
+        assertThat(given.status()).isEqualTo(403);
+        assertThat(given.body()).contains("hums").doesNotContain("Send it now");
     }
 
     @Test
