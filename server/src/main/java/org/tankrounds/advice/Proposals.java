@@ -91,7 +91,7 @@ final class Proposals {
      */
     private void warm(Reason reason) {
         Proposal chiller = Proposal.of(Act.plain(Act.Kind.CHECK_CHILLER, Driver.TEMPERATURE), Deed.mendedChiller());
-        boolean isWarm = reason.hoursToLimit().orElse(forecast.hoursToLimit().orElse(1)) == 0;
+        boolean isWarm = reason.hoursToLimit().orElse(1) == 0;
         all.add(isWarm ? chiller.asForesight() : chiller);
         boolean stands = forecast.hoursToLimit().isPresent()
                 && ahead.belief().temperature().likelyStands();

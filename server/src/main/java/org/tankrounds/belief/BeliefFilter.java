@@ -27,12 +27,18 @@ public final class BeliefFilter {
     private static final Duration TEMPERATURES_SINCE = Duration.ofDays(30);
     private static final double USUAL_HALF_STEP_C = 0.5;
     private static final double LONGEST_STEP_H = 72;
+    /** By so much lots differ in when they swim up; a feed noted earlier waits for another (the project's choice). */
+    private static final Duration SWIM_UP_SPREAD = Duration.ofDays(5);
+    private static final Duration ANOTHER_FEED_AFTER = Duration.ofHours(12);
+    private static final Duration ANOTHER_FEED_WITHIN = Duration.ofDays(7);
 
     private final TankFacts facts;
     private final Instant asOf;
     private final History history;
     private final List<Observation> temperatures;
     private final List<DatedTemperature> trace;
+    private final Development computed;
+    private final Optional<Instant> fed;
 
     private BeliefFilter(TankFacts facts, List<Observation> observations, Instant asOf) {
         this.facts = facts;
@@ -42,6 +48,8 @@ public final class BeliefFilter {
                 history.of(Analyte.TEMPERATURE), facts.chillerSetPointC().orElse(Population.HELD_C),
                 history.secondLooks()));
         this.trace = TemperatureReadings.trace(temperatures);
+        this.computed = developmentWith(facts.firstFeedingAt());
+        this.fed = firstFeed();
     }
 
     /** What is held at {@code asOf}; observations may come in any order, later ones do not count. */
@@ -64,27 +72,32 @@ public final class BeliefFilter {
                 ChlorideReadings.held(facts, history.sure(Analyte.CHLORIDE), history.sure(Analyte.WATER_CHANGE),
                         history.secondLooks()),
                 history.newest(Analyte.ALKALINITY), history.routine(asOf),
-                history.deaths(asOf, eggs()), history.newest(), firstFeed());
+                history.deaths(asOf, eggs()), history.newest(), fed);
     }
 
     private Development development() {
-        Instant received = facts.eggsReceivedAt().or(history::first).orElse(asOf);
-        Development computed = developmentWith(received, facts.firstFeedingAt());
-        Optional<Instant> fed = firstFeed();
         boolean fedEarlier = facts.firstFeedingAt().isEmpty() && fed.isPresent()
                 && fed.get().isBefore(computed.firstFeedingAt())
                 && (facts.eggsReceivedAt().isEmpty() || fed.get().isAfter(computed.hatchAt()));
-        return fedEarlier ? developmentWith(received, fed) : computed;
+        return fedEarlier ? developmentWith(fed) : computed;
     }
 
-    private Development developmentWith(Instant received, Optional<Instant> firstFeeding) {
+    private Development developmentWith(Optional<Instant> firstFeeding) {
+        Instant received = facts.eggsReceivedAt().or(history::first).orElse(asOf);
         return Development.of(received, facts.thermalUnitsC(), trace,
                 facts.chillerSetPointC().orElse(Population.HELD_C), firstFeeding, asOf);
     }
 
+    /** A number in the wrong box would make feeding fish of sac fry, and the tighter limits theirs no more. */
     private Optional<Instant> firstFeed() {
-        return history.of(Analyte.FEED).stream().filter(feed -> feed.value() > 0)
-                .map(Observation::at).findFirst();
+        List<Instant> feeds = feeds();
+        Instant swimUp = computed.firstFeedingAt().minus(SWIM_UP_SPREAD);
+        return feeds.stream().filter(feed -> !feed.isBefore(swimUp) || feeds.stream().anyMatch(other ->
+                other.isAfter(feed.plus(ANOTHER_FEED_AFTER)) && other.isBefore(feed.plus(ANOTHER_FEED_WITHIN)))).findFirst();
+    }
+
+    private List<Instant> feeds() {
+        return history.sure(Analyte.FEED).stream().filter(feed -> feed.value() > 0).map(Observation::at).toList();
     }
 
     private int fishAlive() {
@@ -95,7 +108,7 @@ public final class BeliefFilter {
     private int eggs() {
         int told = facts.eggs().orElse(EGGS_WHERE_UNKNOWN);
         double most = MOST_EGGS_PER_L * facts.volumeL().orElse(LARGE_TANK_L);
-        return told > most || told == 0 && firstFeed().isPresent() ? EGGS_WHERE_UNKNOWN : told;
+        return told > most || told == 0 && !feeds().isEmpty() ? EGGS_WHERE_UNKNOWN : told;
     }
 
     private TemperatureBelief temperature() {

@@ -41,6 +41,11 @@ final class ChlorideSource {
         return isTold || !readMgPerL.isEmpty();
     }
 
+    /** Whether what is taken for it rests on one reading only, and another would be the likelier. */
+    boolean isLikelier(double readMgPerL) {
+        return !isTold && this.readMgPerL.size() == 1 && timesAnother(readMgPerL) < timesAnother(mgPerL);
+    }
+
     /** @param heldMgPerL what was held to be in the tank before it was read */
     void learn(double readInTankMgPerL, double heldMgPerL) {
         if (!isTold && readInTankMgPerL <= MOST_WITHOUT_SALT_MG_PER_L && !tellsOfSalt(readInTankMgPerL, heldMgPerL)) {

@@ -21,6 +21,9 @@ final class History {
             .thenComparing(Observation::doubtful);
 
     private final Map<Analyte, List<Observation>> byAnalyte = new EnumMap<>(Analyte.class);
+    /** Nobody who began leaves a tank alone for so long; what was noted before has its date wrong (our choice). */
+    private static final Duration ALONE = Duration.ofDays(60);
+
     private final Optional<Instant> first;
     private final Optional<Instant> newest;
     private final SecondLooks secondLooks;
@@ -32,8 +35,15 @@ final class History {
             byAnalyte.computeIfAbsent(observation.analyte(), a -> new ArrayList<>()).add(observation);
         }
         secondLooks = new SecondLooks(known);
-        first = known.isEmpty() ? Optional.empty() : Optional.of(known.get(0).at());
+        first = first(known);
         newest = known.isEmpty() ? Optional.empty() : Optional.of(known.get(known.size() - 1).at());
+    }
+
+    /** Of the season; one look long before all others does not begin it. */
+    private static Optional<Instant> first(List<Observation> known) {
+        Optional<Instant> oldest = known.stream().map(Observation::at).findFirst();
+        Optional<Instant> next = known.stream().filter(o -> !o.isSameLookAs(known.get(0))).map(Observation::at).findFirst();
+        return next.filter(at -> at.isAfter(oldest.orElseThrow().plus(ALONE))).or(() -> oldest);
     }
 
     List<Observation> of(Analyte analyte) {

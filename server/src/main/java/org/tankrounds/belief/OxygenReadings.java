@@ -35,10 +35,11 @@ public final class OxygenReadings {
         return o.analyte() == Analyte.DISSOLVED_OXYGEN && o.value() > MOST_MG_PER_L;
     }
 
+    /** Less than tanks show is left to a second look: by itself it may as well be a slip as another unit. */
     private Observation fromPercent(Observation o) {
         double temperatureC = temperatures.at(o.at());
-        return new Observation(o.at(), o.analyte(),
-                Units.toCanonical(o.analyte(), PERCENT, o.value(), temperatureC, elevationM),
+        double mgPerL = Units.toCanonical(o.analyte(), PERCENT, o.value(), temperatureC, elevationM);
+        return new Observation(o.at(), o.analyte(), o.analyte().likely().nearest(mgPerL),
                 Units.stepToCanonical(o.analyte(), PERCENT, o.halfStep(), temperatureC, elevationM), o.below(), true);
     }
 }

@@ -122,10 +122,13 @@ final class TemperatureReadings {
         return inOnlyScale(reading, fromFahrenheit, fromCelsius);
     }
 
-    /** What no water shows in its own scale can only be meant in the other, whatever was expected. */
+    /**
+     * What no water shows in its own scale can only be meant in the other, whatever was expected; in degrees Fahrenheit
+     * it then counts as if it had been noted so.
+     */
     private static Observation inOnlyScale(Observation reading, double fromFahrenheit, double fromCelsius) {
         if (reading.value() > CLASSROOM_WATER_C.max() && LIQUID_WITH_FISH_C.holds(fromFahrenheit)) {
-            return fromFahrenheit(reading, true);
+            return fromFahrenheit(reading, false);
         }
         if (reading.value() < CLASSROOM_WATER_C.min() && LIQUID_WITH_FISH_C.holds(fromCelsius)) {
             return taken(reading, fromCelsius, reading.halfStep() * 1.8);

@@ -20,6 +20,13 @@ import org.tankrounds.water.Analyte;
 /** What is done about a second trouble, and about what feed, warmth and air have to do with each. */
 class SeveralTroublesTest {
 
+    /** Where the other trouble is met now, and the warmth is not, nobody carries ice. */
+    @Test
+    void waterWithinItsLimit_getsNoIce_whateverElseIsBeyond() {
+        assertThat(kinds(FINE.withTemperatureC(15).withNitriteMgPerL(0.5).lastRead(0.2).subList(0, 5)))
+                .contains(Act.Kind.WATER_CHANGE).doesNotContain(Act.Kind.ICE);
+    }
+
     @Test
     void troubleBesideChlorine_isActedOn() {
         Observation chlorine = read(0.05, Analyte.CHLORINE, 0.5, 0.1);

@@ -57,7 +57,7 @@ class ChlorideTest {
 
     /** Where nobody has told the source, a lone first reading has no more weight than what comes after it. */
     @ParameterizedTest(name = "{0} mg/L, then {1}")
-    @CsvSource({"120, 12", "400, 30", "65, 12", "1.2, 12"})
+    @CsvSource({"120, 12", "400, 30", "65, 12", "1.2, 12", "45, 5", "30, 4"})
     void firstChlorideOfAnUntoldSource_isPutRightByTheNext(double slip, double right) {
         TankFacts.Builder facts = feedingFish().chlorideMgPerL(null);
         List<Observation> run = FINE.withNitriteMgPerL(0.3).lastRead(0.1);

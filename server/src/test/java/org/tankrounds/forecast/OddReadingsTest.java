@@ -104,6 +104,43 @@ class OddReadingsTest {
                 .isCloseTo(chance(with(before, right.subList(0, 15).toArray(Observation[]::new))), within(0.1));
     }
 
+    /** By itself it is as if the thermometer's scale had been noted with it: the newest reading may be the only warm one. */
+    @ParameterizedTest(name = "{0} °F")
+    @ValueSource(doubles = {62.6, 66.2, 69.8, 73.4})
+    void loneWarmReadingInFahrenheit_isAsInTheRightScale(double fahrenheit) {
+        Observation right = read(0.1, Analyte.TEMPERATURE, (fahrenheit - 32) / 1.8, 0.5 / 1.8);
+        assertThat(chance(with(CALM, read(0.1, Analyte.TEMPERATURE, fahrenheit, 0.5))))
+                .isCloseTo(chance(with(CALM, right)), within(0.02)).isGreaterThan(0.3);
+    }
+
+    /** Two dead in the box for feed: sac fry in water too warm for them would be feeding fish that bear it. */
+    @ParameterizedTest(name = "{0} g")
+    @ValueSource(doubles = {2, 500})
+    void feedNotedOnceBeforeSwimUp_leavesSacFrySacFry(double grams) {
+        TankFacts.Builder sacFry = feedingFish().eggsReceivedAt(Water.AS_OF.minus(Duration.ofDays(8)));
+        List<Observation> warm = FINE.withTemperatureC(15).lastRead(0.2).subList(0, 20);
+        List<Observation> slip = with(warm, read(0.1, Analyte.FEED, grams, 0));
+        assertThat(forecast(sacFry, slip).chance()).isCloseTo(forecast(sacFry, warm).chance(), within(0.02));
+        assertThat(forecast(sacFry, with(warm, read(1.1, Analyte.FEED, 2, 0), read(0.1, Analyte.FEED, 2, 0))).chance())
+                .as("fed on two days").isLessThan(0.2);
+    }
+
+    /** The season of eggs whose coming nobody told begins with the first look, if others follow. */
+    @Test
+    void oneLookWithAMistypedDate_beginsNoSeason() {
+        TankFacts.Builder untold = TankFacts.of("untold").volumeL(190).eggs(100);
+        List<Observation> warm = FINE.withTemperatureC(15).lastRead(0.2).subList(0, 20);
+        List<Observation> mistyped = with(warm, read(120, Analyte.TEMPERATURE, 11, 0.5));
+        assertThat(forecast(untold, mistyped).chance()).isCloseTo(forecast(untold, warm).chance(), within(0.02));
+    }
+
+    /** 25 mg/L is more than water holds; as 25 % it is less than a classroom's tank has ever shown. */
+    @Test
+    void firstOxygenOfAllThatNoUnitExplains_makesNoAlarm() {
+        List<Observation> neverRead = CALM.stream().filter(o -> o.analyte() != Analyte.DISSOLVED_OXYGEN).toList();
+        assertThat(chance(with(neverRead, doubted(0.1, Analyte.DISSOLVED_OXYGEN, 25)))).isLessThan(0.2);
+    }
+
     /** A meter that was set to show the share of saturation. */
     @ParameterizedTest(name = "{0}")
     @CsvSource({"30", "40", "49"})
