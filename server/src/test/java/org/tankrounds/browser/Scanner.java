@@ -12,12 +12,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Looks over an open page: by WCAG 2.2 A and AA as far as a program can, and by our own checks. */
 final class Scanner {
     private static final List<String> EVERYTHING =
             List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
     private static final List<String> COLOURS = List.of("color-contrast", "link-in-text-block");
+    /** Our own check of it looks at every width. */
+    private static final String TARGETS = "target-size";
     private static final String SAID = ".error-summary, .asks, .field__error, [aria-invalid]";
     private static final Map<String, Boolean> OFF = Map.of("enabled", false);
     /** More than any page has; a walk that goes on for longer goes in circles. */
@@ -43,12 +46,12 @@ final class Scanner {
     }
 
     List<String> violations() {
-        return run(EVERYTHING, Map.of());
+        return run(EVERYTHING, List.of());
     }
 
     /** Colours are the same at every width, and take the longest to look at. */
     List<String> violationsBesideColour() {
-        return run(EVERYTHING, COLOURS.stream().collect(Collectors.toMap(rule -> rule, rule -> OFF)));
+        return run(EVERYTHING, COLOURS);
     }
 
     /** The only rules that another colour scheme can break. */
@@ -66,7 +69,9 @@ final class Scanner {
                 "runOnly", Map.of("type", "rule", "values", COLOURS))));
     }
 
-    private List<String> run(List<String> tags, Map<String, ?> rules) {
+    private List<String> run(List<String> tags, List<String> without) {
+        Map<String, Object> rules = Stream.concat(Stream.of(TARGETS), without.stream())
+                .collect(Collectors.toMap(rule -> rule, rule -> OFF));
         return sentences(page.evaluate(RUN, Map.of("runOnly", Map.of("type", "tag", "values", tags), "rules", rules)));
     }
 
