@@ -30,7 +30,8 @@ public final class BeliefFilter {
     /** By so much lots differ in when they swim up; a feed noted earlier waits for another (the project's choice). */
     private static final Duration SWIM_UP_SPREAD = Duration.ofDays(5);
     private static final Duration ANOTHER_FEED_AFTER = Duration.ofHours(12);
-    private static final Duration ANOTHER_FEED_WITHIN = Duration.ofDays(7);
+    /** Feed may be noted for a week at once, and a week may be left out. */
+    private static final Duration ANOTHER_FEED_WITHIN = Duration.ofDays(15);
 
     private final TankFacts facts;
     private final Instant asOf;
@@ -77,8 +78,7 @@ public final class BeliefFilter {
 
     private Development development() {
         boolean fedEarlier = facts.firstFeedingAt().isEmpty() && fed.isPresent()
-                && fed.get().isBefore(computed.firstFeedingAt())
-                && (facts.eggsReceivedAt().isEmpty() || fed.get().isAfter(computed.hatchAt()));
+                && fed.get().isBefore(computed.firstFeedingAt());
         return fedEarlier ? developmentWith(fed) : computed;
     }
 
@@ -88,16 +88,20 @@ public final class BeliefFilter {
                 facts.chillerSetPointC().orElse(Population.HELD_C), firstFeeding, asOf);
     }
 
-    /** A number in the wrong box would make feeding fish of sac fry, and the tighter limits theirs no more. */
+    /**
+     * A number in the wrong box would make feeding fish of sac fry, and the tighter limits theirs no more. What was
+     * given before there were fish fed the filter.
+     */
     private Optional<Instant> firstFeed() {
-        List<Instant> feeds = feeds();
+        List<Instant> feeds = feeds().stream().filter(feed -> facts.eggsReceivedAt().isEmpty()
+                || feed.isAfter(computed.hatchAt())).toList();
         Instant swimUp = computed.firstFeedingAt().minus(SWIM_UP_SPREAD);
         return feeds.stream().filter(feed -> !feed.isBefore(swimUp) || feeds.stream().anyMatch(other ->
                 other.isAfter(feed.plus(ANOTHER_FEED_AFTER)) && other.isBefore(feed.plus(ANOTHER_FEED_WITHIN)))).findFirst();
     }
 
     private List<Instant> feeds() {
-        return history.sure(Analyte.FEED).stream().filter(feed -> feed.value() > 0).map(Observation::at).toList();
+        return history.of(Analyte.FEED).stream().filter(feed -> feed.value() > 0).map(Observation::at).toList();
     }
 
     private int fishAlive() {

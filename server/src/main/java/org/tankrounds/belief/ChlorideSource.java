@@ -23,6 +23,9 @@ final class ChlorideSource {
     /** Two values that differ by more than this factor are not about the same (the project's choice). */
     static final double ABOUT = 2;
 
+    private static final double TENTH = 10;
+    private static final double ROUNDING = 0.01;
+
     private final boolean isTold;
     private final List<Double> readMgPerL = new ArrayList<>();
     private double mgPerL;
@@ -41,9 +44,15 @@ final class ChlorideSource {
         return isTold || !readMgPerL.isEmpty();
     }
 
-    /** Whether what is taken for it rests on one reading only, and another would be the likelier. */
+    /**
+     * Whether what is taken for it rests on one reading only, and another would be the likelier. A tenth of it to the
+     * digit is a slip of the point.
+     */
     boolean isLikelier(double readMgPerL) {
-        return !isTold && this.readMgPerL.size() == 1 && timesAnother(readMgPerL) < timesAnother(mgPerL);
+        boolean isTenth = Math.abs(TENTH * readMgPerL - mgPerL) < ROUNDING * mgPerL;
+        boolean isUsual = readMgPerL <= USUAL_MG_PER_L && mgPerL > USUAL_MG_PER_L;
+        return !isTold && this.readMgPerL.size() == 1 && !isTenth
+                && (isUsual || timesAnother(readMgPerL) < timesAnother(mgPerL));
     }
 
     /** @param heldMgPerL what was held to be in the tank before it was read */

@@ -71,10 +71,11 @@ public record Observation(
         return again.isEmpty() ? observations : observations.stream().filter(o -> !again.contains(o)).toList();
     }
 
-    /** Temperatures are taken so by the belief, once mixed-up scales are set right. */
+    /** Temperatures are taken so by the belief, once mixed-up scales are set right; oxygen in % is set right itself. */
     public static List<Observation> asFarAsCredible(List<Observation> observations) {
         return observations.stream()
-                .map(o -> o.analyte() == Analyte.TEMPERATURE ? o : o.asFarAsCredible()).toList();
+                .map(o -> o.analyte() == Analyte.TEMPERATURE || OxygenReadings.isInPercent(o) ? o : o.asFarAsCredible())
+                .toList();
     }
 
     /**

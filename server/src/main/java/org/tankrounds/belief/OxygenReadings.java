@@ -31,15 +31,15 @@ public final class OxygenReadings {
         return observations.stream().map(o -> isInPercent(o) ? oxygen.fromPercent(o) : o).toList();
     }
 
-    private static boolean isInPercent(Observation o) {
+    /** Whatever tanks show, it stays in doubt: by itself it may as well be a slip as another unit. */
+    static boolean isInPercent(Observation o) {
         return o.analyte() == Analyte.DISSOLVED_OXYGEN && o.value() > MOST_MG_PER_L;
     }
 
-    /** Less than tanks show is left to a second look: by itself it may as well be a slip as another unit. */
     private Observation fromPercent(Observation o) {
         double temperatureC = temperatures.at(o.at());
-        double mgPerL = Units.toCanonical(o.analyte(), PERCENT, o.value(), temperatureC, elevationM);
-        return new Observation(o.at(), o.analyte(), o.analyte().likely().nearest(mgPerL),
+        return new Observation(o.at(), o.analyte(),
+                Units.toCanonical(o.analyte(), PERCENT, o.value(), temperatureC, elevationM),
                 Units.stepToCanonical(o.analyte(), PERCENT, o.halfStep(), temperatureC, elevationM), o.below(), true);
     }
 }

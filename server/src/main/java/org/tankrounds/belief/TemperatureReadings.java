@@ -9,7 +9,8 @@ import org.tankrounds.water.Range;
 
 /**
  * Temperature readings set right: where a number makes no sense in its own unit but fits the tank in the other
- * thermometer scale, or with the decimal point moved, it is taken as that.
+ * thermometer scale, or with the decimal point moved, it is taken as that. More than any classroom's water is warm can
+ * only be degrees Fahrenheit, and counts as if it had been noted so.
  */
 final class TemperatureReadings {
 
@@ -108,7 +109,7 @@ final class TemperatureReadings {
         double fromFahrenheit = (read - 32) / 1.8;
         double fromCelsius = read * 1.8 + 32;
         if (Math.abs(fromFahrenheit - expectedC) < SAME_C) {
-            return fromFahrenheit(reading, true);
+            return fromFahrenheit(reading, read <= CLASSROOM_WATER_C.max());
         }
         if (Math.abs(fromCelsius - expectedC) < SAME_C) {
             return taken(reading, fromCelsius, reading.halfStep() * 1.8);
@@ -122,10 +123,7 @@ final class TemperatureReadings {
         return inOnlyScale(reading, fromFahrenheit, fromCelsius);
     }
 
-    /**
-     * What no water shows in its own scale can only be meant in the other, whatever was expected; in degrees Fahrenheit
-     * it then counts as if it had been noted so.
-     */
+    /** What no water shows in its own scale can only be meant in the other, whatever was expected. */
     private static Observation inOnlyScale(Observation reading, double fromFahrenheit, double fromCelsius) {
         if (reading.value() > CLASSROOM_WATER_C.max() && LIQUID_WITH_FISH_C.holds(fromFahrenheit)) {
             return fromFahrenheit(reading, false);

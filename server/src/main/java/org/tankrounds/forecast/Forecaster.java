@@ -89,7 +89,7 @@ public final class Forecaster {
         List<Observation> known = PastedLog.once(noted.stream()
                 .filter(o -> !o.at().isBefore(from) && !o.at().isAfter(asOf)).distinct().toList());
         known = Observation.deedsOnce(known);
-        return Observation.asFarAsCredible(OxygenReadings.setRight(known, facts.elevationM().orElse(0)));
+        return OxygenReadings.setRight(Observation.asFarAsCredible(known), facts.elevationM().orElse(0));
     }
 
     /** To the decimals that are published, so that the order can be checked from what is printed. */

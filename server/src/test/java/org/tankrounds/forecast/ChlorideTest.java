@@ -57,7 +57,7 @@ class ChlorideTest {
 
     /** Where nobody has told the source, a lone first reading has no more weight than what comes after it. */
     @ParameterizedTest(name = "{0} mg/L, then {1}")
-    @CsvSource({"120, 12", "400, 30", "65, 12", "1.2, 12", "45, 5", "30, 4"})
+    @CsvSource({"120, 12", "400, 30", "65, 12", "1.2, 12", "45, 5", "30, 4", "45, 0.5"})
     void firstChlorideOfAnUntoldSource_isPutRightByTheNext(double slip, double right) {
         TankFacts.Builder facts = feedingFish().chlorideMgPerL(null);
         List<Observation> run = FINE.withNitriteMgPerL(0.3).lastRead(0.1);
@@ -71,6 +71,16 @@ class ChlorideTest {
             neighbour = with(neighbour, read(40 - 7 * week, Analyte.WATER_CHANGE, 20, 0));
         }
         assertThat(forecast(facts, changed).chance()).isCloseTo(forecast(facts, neighbour).chance(), within(0.02));
+    }
+
+    /** A tap of 40 that was once read without its point, or its nought. */
+    @Test
+    void slipOfThePointAfterTheFirstChloride_waitsForASecondLook() {
+        TankFacts.Builder facts = feedingFish().chlorideMgPerL(null);
+        List<Observation> run = with(FINE.withNitriteMgPerL(0.3).lastRead(0.1), read(40, Analyte.CHLORIDE, 40, 0),
+                read(30, Analyte.CHLORIDE, 40, 0), read(20, Analyte.CHLORIDE, 40, 0));
+        assertThat(forecast(facts, with(run, read(36, Analyte.CHLORIDE, 4, 0))).chance())
+                .isCloseTo(forecast(facts, run).chance(), within(0.02));
     }
 
     /** What is read right after salting is no tap's. */

@@ -87,7 +87,7 @@ class OddReadingsTest {
     @Test
     void fahrenheitInACelsiusField_isTakenAsFahrenheit() {
         Forecast forecast = forecast(feedingFish(), with(CALM, read(0.1, Analyte.TEMPERATURE, 54, 0.5)));
-        assertThat(forecast.chance()).isLessThan(0.1);
+        assertThat(forecast.chance()).isLessThan(0.15);
         assertThat(forecast.series().get(0).fan().get(0).q50()).isCloseTo(12.2, within(1.0));
     }
 
@@ -106,11 +106,14 @@ class OddReadingsTest {
 
     /** By itself it is as if the thermometer's scale had been noted with it: the newest reading may be the only warm one. */
     @ParameterizedTest(name = "{0} °F")
-    @ValueSource(doubles = {62.6, 66.2, 69.8, 73.4})
-    void loneWarmReadingInFahrenheit_isAsInTheRightScale(double fahrenheit) {
+    @ValueSource(doubles = {51.8, 56, 58, 62.6, 66.2, 69.8, 73.4})
+    void loneReadingInFahrenheit_isAsInTheRightScale(double fahrenheit) {
+        TankFacts.Builder eggs = Water.eggs();
         Observation right = read(0.1, Analyte.TEMPERATURE, (fahrenheit - 32) / 1.8, 0.5 / 1.8);
-        assertThat(chance(with(CALM, read(0.1, Analyte.TEMPERATURE, fahrenheit, 0.5))))
-                .isCloseTo(chance(with(CALM, right)), within(0.02)).isGreaterThan(0.3);
+        Observation mixedUp = read(0.1, Analyte.TEMPERATURE, fahrenheit, 0.5);
+        assertThat(chance(with(CALM, mixedUp))).isCloseTo(chance(with(CALM, right)), within(0.02));
+        assertThat(forecast(eggs, with(CALM, mixedUp)).chance())
+                .isCloseTo(forecast(eggs, with(CALM, right)).chance(), within(0.02));
     }
 
     /** Two dead in the box for feed: sac fry in water too warm for them would be feeding fish that bear it. */
@@ -123,6 +126,29 @@ class OddReadingsTest {
         assertThat(forecast(sacFry, slip).chance()).isCloseTo(forecast(sacFry, warm).chance(), within(0.02));
         assertThat(forecast(sacFry, with(warm, read(1.1, Analyte.FEED, 2, 0), read(0.1, Analyte.FEED, 2, 0))).chance())
                 .as("fed on two days").isLessThan(0.2);
+    }
+
+    /** "Since the last note" may be a week or more, and a large tank eats more than most. */
+    @ParameterizedTest(name = "{0} g each {1} days")
+    @CsvSource({"2, 1", "2, 7", "2, 8", "100, 7"})
+    void feedNotedAgain_isFeeding_howeverSeldomAndMuch(double grams, double days) {
+        TankFacts.Builder untold = TankFacts.of("untold").volumeL(190).eggs(100);
+        List<Observation> warm = FINE.withTemperatureC(15).lastRead(0.2).subList(0, 35);
+        assertThat(forecast(untold, warm).chance()).isGreaterThan(0.6);
+        assertThat(forecast(untold, with(warm, read(1 + days, Analyte.FEED, grams, 0), read(1, Analyte.FEED, grams, 0)))
+                .chance()).isLessThan(0.2);
+    }
+
+    /** Fish food that started the filter says nothing of when they began to eat. */
+    @Test
+    void feedNotedBeforeHatch_hidesNoFeedingThatCameAfter() {
+        TankFacts.Builder early = feedingFish().eggsReceivedAt(Water.AS_OF.minus(Duration.ofDays(8)));
+        List<Observation> fed = FINE.withTemperatureC(15).lastRead(0.2).subList(0, 20);
+        for (int day = 0; day < 4; day++) {
+            fed = with(fed, read(day + 0.3, Analyte.FEED, 2, 0));
+        }
+        List<Observation> started = with(fed, read(30, Analyte.FEED, 2, 0), read(28, Analyte.FEED, 2, 0));
+        assertThat(forecast(early, started).chance()).isCloseTo(forecast(early, fed).chance(), within(0.02)).isLessThan(0.2);
     }
 
     /** The season of eggs whose coming nobody told begins with the first look, if others follow. */
@@ -139,6 +165,8 @@ class OddReadingsTest {
     void firstOxygenOfAllThatNoUnitExplains_makesNoAlarm() {
         List<Observation> neverRead = CALM.stream().filter(o -> o.analyte() != Analyte.DISSOLVED_OXYGEN).toList();
         assertThat(chance(with(neverRead, doubted(0.1, Analyte.DISSOLVED_OXYGEN, 25)))).isLessThan(0.2);
+        assertThat(chance(with(neverRead, doubted(0.115, Analyte.DISSOLVED_OXYGEN, 25),
+                doubted(0.1, Analyte.DISSOLVED_OXYGEN, 22)))).as("read twice").isGreaterThan(0.6);
     }
 
     /** A meter that was set to show the share of saturation. */
