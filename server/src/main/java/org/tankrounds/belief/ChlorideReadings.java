@@ -84,7 +84,7 @@ final class ChlorideReadings {
 
     private boolean isUnexplainedFall(Observation reading) {
         return source.isKnown() && said(reading).high() * ChlorideSource.ABOUT < heldMgPerL
-                && !isAbout(reading, source.mgPerL()) && !source.isLikelier(reading.value())
+                && !isAbout(reading, source.mgPerL()) && !source.isLikelier(reading.value(), heldMgPerL)
                 && beforeRiseMgPerL.stream().noneMatch(before -> isAbout(reading, before));
     }
 

@@ -46,12 +46,12 @@ final class ChlorideSource {
 
     /**
      * Whether what is taken for it rests on one reading only, and another would be the likelier. A tenth of it to the
-     * digit is a slip of the point.
+     * digit is a slip of the point. In a tank that was salted since, a fall says nothing of the source.
      */
-    boolean isLikelier(double readMgPerL) {
+    boolean isLikelier(double readMgPerL, double heldMgPerL) {
         boolean isTenth = Math.abs(TENTH * readMgPerL - mgPerL) < ROUNDING * mgPerL;
         boolean isUsual = readMgPerL <= USUAL_MG_PER_L && mgPerL > USUAL_MG_PER_L;
-        return !isTold && this.readMgPerL.size() == 1 && !isTenth
+        return !isTold && this.readMgPerL.size() == 1 && !isTenth && isAbout(heldMgPerL, mgPerL)
                 && (isUsual || timesAnother(readMgPerL) < timesAnother(mgPerL));
     }
 

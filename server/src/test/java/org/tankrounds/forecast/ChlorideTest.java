@@ -83,6 +83,17 @@ class ChlorideTest {
                 .isCloseTo(forecast(facts, run).chance(), within(0.02));
     }
 
+    /** 6 for 60, where a tap of 20 was read once and salt came since. */
+    @ParameterizedTest(name = "{0}, salted to {1}, then {2}")
+    @CsvSource({"20, 60, 6", "25, 100, 10", "22, 45, 4.5"})
+    void slipAmongSalt_waitsForASecondLook(double tap, double salted, double slip) {
+        TankFacts.Builder facts = feedingFish().chlorideMgPerL(null);
+        List<Observation> run = with(FINE.withNitriteMgPerL(0.3).lastRead(0.1), read(60, Analyte.CHLORIDE, tap, 0),
+                read(12, Analyte.CHLORIDE, salted, 0), read(6, Analyte.CHLORIDE, salted, 0));
+        assertThat(forecast(facts, with(run, read(2, Analyte.CHLORIDE, slip, 0))).chance())
+                .isCloseTo(forecast(facts, run).chance(), within(0.02));
+    }
+
     /** What is read right after salting is no tap's. */
     @Test
     void saltOfAnUntoldSource_isChangedAway() {
