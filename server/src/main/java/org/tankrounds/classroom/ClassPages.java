@@ -73,7 +73,7 @@ final class ClassPages {
                 say("classroom.place", known.tank().school(), known.tank().classroom()), known.tank().code(), saved,
                 trouble.facts(), newest.stream().map(levels::measured).toList(), todo(), done(),
                 lot.map(this::feed).orElse(null), lot.map(eggs -> stories.warmth(known.today(), eggs)).orElse(null),
-                stories.nitrogen(newest, levels), known.today().filter().map(stories::now).orElse(""),
+                stories.nitrogen(known.today().believedLevels(), levels), known.today().filter().map(stories::now).orElse(""),
                 known.today().pictures(formats), fish(), away(), mayAsk, ask);
     }
 
@@ -82,9 +82,13 @@ final class ClassPages {
     }
 
     private String measured(List<Level> newest) {
-        Optional<Level> beyond = newest.stream().filter(levels::isBeyondLately).findFirst();
+        Optional<Level> beyond = Stream.concat(newest.stream(), known.today().believedLevels().stream())
+                .filter(levels::isBeyondLately).findFirst();
         if (beyond.isPresent()) {
             return say("classroom.title.beyond", levels.name(beyond.get().analyte()));
+        }
+        if (newest.stream().anyMatch(Level::setAside)) {
+            return say("classroom.title.setAside");
         }
         if (known.today().needsCareToday()) {
             return say("classroom.title.care");

@@ -80,6 +80,9 @@ final class LevelWording {
     }
 
     private String meaning(Level level) {
+        if (level.setAside()) {
+            return means(isBeyond(level) ? "setAsideBeyond" : "setAside");
+        }
         return switch (level.analyte()) {
             case TEMPERATURE -> temperature(level);
             case PH -> means(ph(level));

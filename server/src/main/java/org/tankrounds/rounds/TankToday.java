@@ -3,6 +3,7 @@ package org.tankrounds.rounds;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tankrounds.advice.Act;
@@ -28,6 +29,9 @@ public final class TankToday {
             Analyte.NITRITE, Analyte.NITRATE, Analyte.DISSOLVED_OXYGEN);
     private static final List<Driver> EXPLAINED = List.of(Driver.TEMPERATURE, Driver.UN_IONISED_AMMONIA,
             Driver.NITRITE, Driver.PH);
+    private static final Map<Analyte, Driver> SET_ASIDE = Map.of(Analyte.TEMPERATURE, Driver.TEMPERATURE,
+            Analyte.PH, Driver.PH, Analyte.TOTAL_AMMONIA, Driver.UN_IONISED_AMMONIA, Analyte.NITRITE, Driver.NITRITE,
+            Analyte.DISSOLVED_OXYGEN, Driver.DISSOLVED_OXYGEN);
     private static final Duration USUAL_SINCE = Duration.ofDays(16);
     private static final Duration USUAL_UNTIL = Duration.ofDays(2);
     /** For so long the dead are told to a class: over a weekend. */
@@ -36,13 +40,14 @@ public final class TankToday {
     /**
      * The newest level of one analyte that nobody doubts.
      *
+     * @param setAside it does not fit what was read before, so the forecast waits for another that agrees
      * @param value in the analyte's canonical unit
      * @param ofLimit the level as a share of its limit; of ammonia, that of its harmful part; empty where there is no
      *     limit, or where pH or temperature are not known for it
      * @param harmfulShare which part of the ammonia is the harmful one, 0 to 1; empty of anything else
      */
-    public record Level(Analyte analyte, double value, boolean notDetected, Instant at, OptionalDouble ofLimit,
-            OptionalDouble harmfulShare) {}
+    public record Level(Analyte analyte, double value, boolean notDetected, Instant at, boolean setAside,
+            OptionalDouble ofLimit, OptionalDouble harmfulShare) {}
 
     /**
      * An act of the advice, and the words for it.
@@ -96,7 +101,7 @@ public final class TankToday {
 
     /** What the water most likely has now, °C. */
     public double temperatureC() {
-        return newest(Analyte.TEMPERATURE).map(Observation::value)
+        return believed(Analyte.TEMPERATURE).map(Observation::value)
                 .orElse(input.tank().chillerSetPointC().orElse(TankSeason.USUAL_C));
     }
 
@@ -148,8 +153,14 @@ public final class TankToday {
                 Analyte.ofCode(act.asks()), wording.of(act, stage().isBeforeFirstFeeding(), input.tank().hasChloramine()))).toList();
     }
 
+    /** As read last. */
     public List<Level> levels() {
-        return TOLD.stream().flatMap(analyte -> newest(analyte).stream()).map(this::level).toList();
+        return TOLD.stream().flatMap(analyte -> TankHolding.newest(input, analyte).stream()).map(this::level).toList();
+    }
+
+    /** As read last, without what the forecast set aside. */
+    public List<Level> believedLevels() {
+        return TOLD.stream().flatMap(analyte -> believed(analyte).stream()).map(this::level).toList();
     }
 
     /** The season so far, without what may come. */
@@ -165,17 +176,26 @@ public final class TankToday {
                 SeasonNumbers.of(told, season.from(), formats));
     }
 
-    private Optional<Observation> newest(Analyte analyte) {
-        return TankHolding.newest(input, analyte);
+    private Optional<Observation> believed(Analyte analyte) {
+        return input.observations().stream()
+                .filter(seen -> seen.analyte() == analyte && !seen.doubtful() && !isSetAside(seen))
+                .reduce((before, after) -> after);
+    }
+
+    private boolean isSetAside(Observation seen) {
+        return row.stream().flatMap(known -> known.forecast().reasons().stream())
+                .filter(reason -> reason.kind() == Reason.Kind.READING_SET_ASIDE && reason.at().equals(Optional.of(seen.at())))
+                .anyMatch(reason -> SET_ASIDE.get(seen.analyte()) == reason.driver().orElseThrow());
     }
 
     private Level level(Observation seen) {
         OptionalDouble share = seen.analyte() == Analyte.TOTAL_AMMONIA ? harmfulShare() : OptionalDouble.empty();
-        return new Level(seen.analyte(), seen.value(), seen.below(), seen.at(), ofLimit(seen, share), share);
+        return new Level(seen.analyte(), seen.value(), seen.below(), seen.at(), isSetAside(seen),
+                ofLimit(seen, share), share);
     }
 
     private OptionalDouble harmfulShare() {
-        return newest(Analyte.PH).map(ph -> OptionalDouble.of(Ammonia.unIonisedFraction(ph.value(), temperatureC())))
+        return believed(Analyte.PH).map(ph -> OptionalDouble.of(Ammonia.unIonisedFraction(ph.value(), temperatureC())))
                 .orElse(OptionalDouble.empty());
     }
 

@@ -111,6 +111,37 @@ final class ClassPageIT {
                 .doesNotContain("What was measured is good").doesNotContain("Nothing to do now");
     }
 
+    /** The forecast waits for another that agrees; so does what a class is told. */
+    @Test
+    void aNumberThatDoesNotFit_isNoGoodNews() {
+        for (String day : new String[] {"06", "08", "10", "11", "12"}) {
+            post("nitrite", 1, "mg/L\", \"as\": \"N", "2026-01-" + day + "T13:00:00Z");
+        }
+        post("nitrite", 0.01, "mg/L\", \"as\": \"N", "2026-01-13T13:00:00Z");
+
+        assertThat(text(teacher.get(tank))).contains("Set aside until another agrees");
+        assertThat(text(teacher.get(tank + "/class")))
+                .contains("Nitrite is beyond what the fish bear: tell an adult")
+                .contains("Not like what was read before, so it may be a slip.")
+                .doesNotContain("bacteria eats it all");
+    }
+
+    @Test
+    void aColdNumberInATankThatWarms_isNoGoodNews_andNoReasonToFeed() {
+        for (String at : new String[] {"02T13", "04T13", "06T13", "08T13", "10T13", "11T13"}) {
+            post("temperature", 10, "Cel", "2026-01-" + at + ":00:00Z");
+        }
+        post("temperature", 14, "Cel", "2026-01-12T13:00:00Z");
+        post("temperature", 16, "Cel", "2026-01-12T23:00:00Z");
+        post("temperature", 17.5, "Cel", "2026-01-13T09:00:00Z");
+        post("temperature", 10.5, "Cel", "2026-01-13T13:30:00Z");
+
+        assertThat(text(teacher.get(tank + "/class")))
+                .contains("A number does not fit those before: measure it again")
+                .contains("Not like what was read before, so it may be a slip.")
+                .doesNotContain("just as trout need it").doesNotContain("g of crumble");
+    }
+
     private void goodWater() {
         for (String day : new String[] {"06", "08", "10", "12", "13"}) {
             post("temperature", 10, "Cel", "2026-01-" + day + "T13:00:00Z");
