@@ -30,6 +30,9 @@ public final class FishHandlers {
     private static final String SAVED = "saved";
     private static final String SUBMISSION = "submission_id";
     private static final int MOST_FISH = 1000;
+    /** Classes of one age differ by less (the project's choice). */
+    private static final double LONG = 1.7;
+    private static final double SHORT = 0.55;
     private static final String LOOKED = "look";
     private static final Set<String> RECEIPTS = Set.of(LOOKED, "sample", "withdrawn");
 
@@ -91,7 +94,7 @@ public final class FishHandlers {
         Caller caller = Caller.of(ctx);
         Tank tank = desk.tank(ctx);
         FormInput form = FormInput.of(ctx, FishPages.MEASURES);
-        Optional<FishSample> sample = sample(form);
+        Optional<FishSample> sample = sample(form).filter(measured -> isLikely(measured, form, ctx));
         if (sample.isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
             desk.show(ctx, new FishPages.Typed("", "", List.of(), form, false));
@@ -141,6 +144,20 @@ public final class FishHandlers {
             return Optional.empty();
         }
         return Optional.of(sample);
+    }
+
+    /** What is far from the size of their age is asked about once: the feed of the day hangs on it. */
+    private boolean isLikely(FishSample sample, FormInput form, Context ctx) {
+        ClassPages.Known known = desk.load(ctx);
+        Optional<Double> expectedMm = known.today().development()
+                .map(lot -> FishSize.of(known.today(), lot, known.samples()).lengthMm());
+        boolean isFar = expectedMm.filter(usual -> sample.meanLengthMm() > LONG * usual
+                || sample.meanLengthMm() < SHORT * usual).isPresent();
+        if (isFar && !form.text(FishPages.LENGTH).equals(ctx.formParam(FishPages.ASKED))) {
+            form.refuse(FishPages.LENGTH, "classroom.fish.farLength",
+                    TypedNumber.text(expectedMm.orElseThrow(), 0), form.text(FishPages.LENGTH));
+        }
+        return form.ok();
     }
 
     private static int fish(FormInput form) {

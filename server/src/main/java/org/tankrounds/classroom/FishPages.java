@@ -27,6 +27,8 @@ final class FishPages {
     static final String FISH = "fish";
     static final String LENGTH = "mean_length_mm";
     static final String WEIGHT = "total_weight_g";
+    /** Hidden: the length that was asked about when the form was shown. */
+    static final String ASKED = "asked_length";
     static final List<String> MEASURES = List.of(FISH, LENGTH, WEIGHT);
 
     /** What was typed and chosen, and what is to be said about it. */
@@ -56,7 +58,8 @@ final class FishPages {
         return new FishPage(formats.speech().titled(wrong, formats.speech().say("classroom.fish")),
                 formats.speech().say("classroom.place", known.tank().school(), known.tank().classroom()), known.tank().code(), typed.saved(),
                 typed.justLooked() ? advice() : "", UUID.randomUUID().toString(), known.today().stage() != Stage.EGG,
-                groups(typed.seen()), typed.lookError(), measures, past());
+                groups(typed.seen()), typed.lookError(), measures,
+                typed.measures().wrong(LENGTH) ? typed.measures().text(LENGTH) : "", past());
     }
 
     private String advice() {

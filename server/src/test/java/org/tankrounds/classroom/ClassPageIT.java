@@ -197,6 +197,22 @@ final class ClassPageIT {
     }
 
     @Test
+    void fishFarTooLongForTheirAge_areAskedAboutOnce() {
+        teacher.get(tank + "/fish");
+
+        Answer asked = teacher.post(tank + "/fish/samples", "fish", "10", "mean_length_mm", "90", "total_weight_g", "");
+        assertThat(asked.status()).isEqualTo(422);
+        assertThat(text(asked)).contains("If 90 mm is right, keep it once more");
+        assertThat(asked.body()).contains("name=\"asked_length\" value=\"90\"");
+        assertThat(text(teacher.get(tank + "/fish"))).doesNotContain("90 mm on average");
+
+        assertThat(teacher.post(tank + "/fish/samples", "fish", "10", "mean_length_mm", "91", "total_weight_g", "",
+                "asked_length", "90").status()).as("another slip").isEqualTo(422);
+        teacher.post(tank + "/fish/samples", "fish", "10", "mean_length_mm", "90", "total_weight_g", "", "asked_length", "90");
+        assertThat(text(teacher.get(tank + "/fish"))).contains("10 fish, 90 mm on average");
+    }
+
+    @Test
     void whatTheCoordinatorAsks_isSeenTickedAndTakenBack() {
         coordinator.get(tank + "/class");
         coordinator.post(tank + "/tasks", "task", "Read the pH twice on Monday");
