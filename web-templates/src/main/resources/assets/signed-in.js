@@ -142,6 +142,22 @@
     setTimeout(() => URL.revokeObjectURL(link.href), 60000);
   };
 
+  // Without a connection the browser would leave for a page of its own, and the next one at the device would be they.
+  const goOut = async (form) => {
+    if (await box.ping()) {
+      form.submit();
+      return;
+    }
+    document.querySelectorAll("[data-still-in]").forEach((line) => line.remove());
+    const line = document.createElement("p");
+    line.className = "caution";
+    line.dataset.stillIn = "";
+    line.setAttribute("role", "alert");
+    line.textContent = say("stillIn");
+    document.querySelector("main").prepend(line);
+    self.scrollTo(0, 0);
+  };
+
   const leave = async (form) => {
     if ((await myUnsent()).length > 0) {
       await Promise.race([sendQuietly(), later(LEAVE_WITHIN_MS)]);
@@ -149,11 +165,14 @@
     const left = await myUnsent();
     const dialog = document.querySelector("[data-leave]");
     if (left.length === 0 || !dialog.showModal) {
-      form.submit();
+      await goOut(form);
       return;
     }
     dialog.querySelector("[data-leave-title]").textContent = say("left", left.length);
-    dialog.querySelector("[data-leave-sealed]").onclick = () => form.submit();
+    dialog.querySelector("[data-leave-sealed]").onclick = () => {
+      dialog.close();
+      goOut(form).catch(() => form.submit());
+    };
     dialog.querySelector("[data-leave-file]").onclick = () => saveAsFile(left);
     dialog.querySelector("[data-leave-stay]").onclick = () => dialog.close();
     dialog.showModal();

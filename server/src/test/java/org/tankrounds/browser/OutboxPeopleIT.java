@@ -87,7 +87,18 @@ class OutboxPeopleIT extends AtADevice {
         assertThat(page.locator("dialog")).isHidden();
         assertThat(device.line()).containsText(KEPT_ONE);
 
-        device.context().route("**/api/ping", route -> route.abort());
+        signOutButton().click();
+        page.locator("[data-leave-sealed]").click();
+        assertThat(page.locator("[data-still-in]")).containsText("you are still signed in here");
+        assertThat(device.line()).containsText(KEPT_ONE);
+
+        device.context().route(url -> url.endsWith("/log"), route -> {
+            if (route.request().method().equals("POST")) {
+                route.abort();
+            } else {
+                route.resume();
+            }
+        });
         device.offline(false);
         signOutButton().click();
         page.locator("[data-leave-sealed]").click();
