@@ -54,14 +54,15 @@ class ArchitectureTest {
             Map.entry("FishLooks", "behaviour"), Map.entry("Tasks", "tasks"),
             Map.entry("SchoolBreaks", "breaks"), Map.entry("BreakDays", "breaks"),
             Map.entry("Seasons", "season"), Map.entry("Lots", "season"), Map.entry("FishSamples", "season"),
+            Map.entry("CountEntries", "season"),
             Map.entry("DirtyTanks", "jobs"));
     /**
      * Joins that spare a second query: a tank's code beside a token or a forecast, the teachers of a tank where it is
-     * asked who may know of it, the name of who asked for something.
+     * asked who may know of it, the name of who asked for something or wrote it down.
      */
     private static final Map<String, Set<String>> JOINED_BY =
             Map.of("Tanks", Set.of("people", "rounds"), "TankTeachers", Set.of("places"),
-                    "People", Set.of("tasks"));
+                    "People", Set.of("tasks", "season"));
 
     @ArchTest
     static void pureCore_knowsOnlyTheLanguageAndThePureBeforeIt(JavaClasses all) {

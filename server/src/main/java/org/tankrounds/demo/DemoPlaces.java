@@ -26,6 +26,7 @@ import org.tankrounds.places.Tank;
 import org.tankrounds.places.TankEdits;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.season.LotEdits;
+import org.tankrounds.season.CountMethod;
 import org.tankrounds.season.Season;
 import org.tankrounds.season.SeasonRepository;
 import org.tankrounds.web.Role;
@@ -141,7 +142,7 @@ final class DemoPlaces {
             lotEdits.add(tx, chapter.chapterId(), season.seasonId(), tank.tankId(), new LotEdits.Details(
                     eggs.count(), tank.life().eggsReceivedAt(), OptionalDouble.of(eggs.thermalUnitsC()),
                     Optional.of("Harrowfen egg house"), Optional.of("HF-" + eggs.count() + "-" + tank.tankId()),
-                    tank.life().firstFeedingOn()), now);
+                    tank.life().firstFeedingOn(), CountMethod.WEIGHED, CountMethod.WEIGHED.usualSpread(eggs.count())), now);
         }
     }
 }

@@ -10,6 +10,8 @@ import java.util.OptionalDouble;
  *
  * @param thermalUnitsC degree-Celsius days since fertilisation on arrival; empty where nobody told
  * @param firstFeedingOn day of first feeding that the class saw; empty until then
+ * @param method how the supplier counted them
+ * @param spread eggs more or less that the count may be off, 95 %
  */
 public record Lot(
         int lotId,
@@ -20,11 +22,18 @@ public record Lot(
         OptionalDouble thermalUnitsC,
         Optional<String> supplier,
         Optional<String> certificate,
-        Optional<LocalDate> firstFeedingOn) {
+        Optional<LocalDate> firstFeedingOn,
+        CountMethod method,
+        int spread) {
+
+    Lot withEggs(int number) {
+        return new Lot(lotId, seasonId, tankId, number, receivedAt, thermalUnitsC, supplier, certificate, firstFeedingOn,
+                method, spread);
+    }
 
     /** As it was before the class saw it. */
     public Lot withoutFirstFeeding() {
         return new Lot(lotId, seasonId, tankId, eggs, receivedAt, thermalUnitsC, supplier, certificate,
-                Optional.empty());
+                Optional.empty(), method, spread);
     }
 }

@@ -25,10 +25,12 @@ public final class LotEdits {
      *
      * @param thermalUnitsC degree-Celsius days since fertilisation on arrival; empty where nobody told
      * @param firstFeedingOn day of first feeding that the class saw
+     * @param method how the supplier counted them
+     * @param spread eggs more or less that the count may be off, 95 %
      */
     public record Details(
             int eggs, Instant receivedAt, OptionalDouble thermalUnitsC, Optional<String> supplier,
-            Optional<String> certificate, Optional<LocalDate> firstFeedingOn) {}
+            Optional<String> certificate, Optional<LocalDate> firstFeedingOn, CountMethod method, int spread) {}
 
     public void add(DSLContext tx, int chapterId, int seasonId, int tankId, Details details, Instant now) {
         tx.insertInto(LOTS)
@@ -64,6 +66,8 @@ public final class LotEdits {
         columns.put(LOTS.SUPPLIER, details.supplier().orElse(null));
         columns.put(LOTS.CERTIFICATE, details.certificate().orElse(null));
         columns.put(LOTS.FIRST_FEEDING_ON, details.firstFeedingOn().orElse(null));
+        columns.put(LOTS.METHOD, details.method().code());
+        columns.put(LOTS.SPREAD, details.spread());
         return columns;
     }
 }

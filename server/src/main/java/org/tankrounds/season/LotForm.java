@@ -1,13 +1,10 @@
 package org.tankrounds.season;
 
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,8 +33,6 @@ final class LotForm {
     private static final String FAHRENHEIT_DAYS = "degF.d";
     private static final double F_DAYS_PER_C_DAY = 1.8;
     private static final double MOST_C_DAYS = 1000;
-    private static final int MOST_EGGS = 100_000;
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
 
     private LotForm() {}
 
@@ -45,6 +40,7 @@ final class LotForm {
         Map<String, String> text = new LinkedHashMap<>();
         LABELS.keySet().forEach(name -> text.put(name, ""));
         text.put(UNITS_IN, CELSIUS_DAYS);
+        text.put(TypedCount.METHOD, CountMethod.ONE_BY_ONE.code());
         return text;
     }
 
@@ -52,8 +48,11 @@ final class LotForm {
         LocalDateTime received = LocalDateTime.ofInstant(lot.receivedAt(), zone);
         Map<String, String> text = blank();
         text.put(EGGS, Integer.toString(lot.eggs()));
+        text.put(TypedCount.METHOD, lot.method().code());
+        text.put(TypedCount.SPREAD, lot.spread() == lot.method().usualSpread(lot.eggs()) ? ""
+                : Integer.toString(lot.spread()));
         text.put(DAY, received.toLocalDate().toString());
-        text.put(TIME, CLOCK.format(received));
+        text.put(TIME, TypedMoment.CLOCK.format(received));
         text.put(UNITS, lot.thermalUnitsC().isPresent()
                 ? TypedNumber.text(lot.thermalUnitsC().getAsDouble(), 1) : "");
         text.put(SUPPLIER, lot.supplier().orElse(""));
@@ -64,9 +63,9 @@ final class LotForm {
 
     /** @param today on the school's clock */
     static Optional<LotEdits.Details> parse(FormInput form, Season.Details season, ZoneId zone, LocalDate today) {
-        int eggs = eggs(form);
+        TypedCount eggs = TypedCount.of(form, eggs(form));
         Optional<LocalDate> day = receivedOn(form, season);
-        Optional<Instant> receivedAt = day.flatMap(known -> receivedAt(form, known, zone));
+        Optional<Instant> receivedAt = day.flatMap(known -> TypedMoment.of(form, TIME, known, LocalTime.NOON, zone));
         OptionalDouble units = thermalUnitsC(form);
         Optional<String> supplier = form.optional(SUPPLIER, 120);
         Optional<String> certificate = form.optional(CERTIFICATE, 80);
@@ -76,7 +75,8 @@ final class LotForm {
         }
         return form.ok()
                 ? Optional.of(new LotEdits.Details(
-                        eggs, receivedAt.orElseThrow(), units, supplier, certificate, feeding))
+                        eggs.fish(), receivedAt.orElseThrow(), units, supplier, certificate, feeding, eggs.method(),
+                        eggs.spread()))
                 : Optional.empty();
     }
 
@@ -87,6 +87,7 @@ final class LotForm {
     private static Group whatCame(FormInput form, Season.Details season, ZoneId zone) {
         return new Group(form.say("season.eggs.what"), "", List.of(
                 List.of(form.numberBox(EGGS, "season.eggs", "").withHint(form.say("season.eggs.hint"))),
+                TypedCount.boxes(form),
                 List.of(form.dayBox(DAY, "season.received").withHint(form.say(
                                 "season.received.hint", form.date(season.startsOn()), form.date(season.endsOn()))),
                         form.textBox(TIME, "season.time").withType("time", "off")
@@ -112,7 +113,7 @@ final class LotForm {
 
     private static int eggs(FormInput form) {
         OptionalInt eggs = TypedNumber.whole(form.required(EGGS, 20, "season.eggs.none"));
-        if (eggs.isEmpty() || eggs.getAsInt() < 1 || eggs.getAsInt() > MOST_EGGS) {
+        if (eggs.isEmpty() || eggs.getAsInt() < 1 || eggs.getAsInt() > TypedCount.MOST) {
             form.refuse(EGGS, "season.eggs.wrong");
         }
         return eggs.orElse(0);
@@ -127,21 +128,6 @@ final class LotForm {
             form.refuse(DAY, "season.received.outside", form.date(season.startsOn()), form.date(season.endsOn()));
         }
         return day;
-    }
-
-    private static Optional<Instant> receivedAt(FormInput form, LocalDate day, ZoneId zone) {
-        try {
-            LocalTime time = form.text(TIME).isEmpty() ? LocalTime.NOON : LocalTime.parse(form.text(TIME));
-            LocalDateTime local = day.atTime(time.truncatedTo(ChronoUnit.MINUTES));
-            if (zone.getRules().getValidOffsets(local).isEmpty()) {
-                form.refuse(TIME, "season.time.skipped", CLOCK.format(local));
-                return Optional.empty();
-            }
-            return Optional.of(local.atZone(zone).toInstant());
-        } catch (DateTimeException e) {
-            form.refuse(TIME, "season.time.wrong", form.text(TIME));
-            return Optional.empty();
-        }
     }
 
     private static OptionalDouble thermalUnitsC(FormInput form) {
@@ -175,6 +161,8 @@ final class LotForm {
     private static Map<String, Saying> labels() {
         Map<String, Saying> labels = new LinkedHashMap<>();
         labels.put(EGGS, Saying.of("season.eggs"));
+        labels.put(TypedCount.METHOD, TypedCount.labels().get(TypedCount.METHOD));
+        labels.put(TypedCount.SPREAD, TypedCount.labels().get(TypedCount.SPREAD));
         labels.put(DAY, Saying.of("season.received"));
         labels.put(TIME, Saying.of("season.time"));
         labels.put(UNITS, Saying.of("season.units"));

@@ -22,14 +22,14 @@ public final class LotHistory {
 
     private record Held(Lot lot, Development development) {}
 
+    private final Tank tank;
     private final List<Held> held;
-    private final int eggs;
     private final List<Observation> observations;
     private final Instant asOf;
 
-    private LotHistory(List<Held> held, int eggs, List<Observation> observations, Instant asOf) {
+    private LotHistory(Tank tank, List<Held> held, List<Observation> observations, Instant asOf) {
+        this.tank = tank;
         this.held = held;
-        this.eggs = eggs;
         this.observations = observations;
         this.asOf = asOf;
     }
@@ -49,7 +49,7 @@ public final class LotHistory {
                 .map(lot -> new Held(lot, Development.of(
                         lot.receivedAt(), lot.thermalUnitsC(), trace, usualC, firstFeedingAt(tank, lot), asOf)))
                 .toList();
-        return new LotHistory(held, lots.stream().mapToInt(Lot::eggs).sum(), observations, asOf);
+        return new LotHistory(tank, held, observations, asOf);
     }
 
     public Instant asOf() {
@@ -66,15 +66,18 @@ public final class LotHistory {
         return heldAt(moment).filter(known -> !known.lot().receivedAt().isAfter(moment)).map(Held::development);
     }
 
-    /** Deaths count as recorded, doubted or not: a count that nobody can repeat is not thrown away. */
-    public Ledger ledger() {
-        Ledger ledger = Ledger.ofReceived(eggs);
-        for (Observation seen : observations) {
-            if (seen.analyte() == Analyte.DEATHS) {
-                ledger = ledger.withDeaths(stageAt(seen.at()), (int) Math.round(seen.value()));
-            }
-        }
-        return ledger;
+    /** @param entries of this tank, and those by which fish came to it */
+    public Account account(List<CountEntry> entries) {
+        return Account.of(tank.tankId(), held.stream().map(Held::lot).toList(),
+                observations.stream().filter(seen -> seen.analyte() == Analyte.DEATHS).toList(), this::stageAt, entries,
+                tank.zone());
+    }
+
+    /** As {@link #account} stood at a moment. */
+    Account accountUntil(Instant moment, List<CountEntry> entries) {
+        List<Observation> seen = observations.stream().filter(one -> !one.at().isAfter(moment)).toList();
+        return new LotHistory(tank, held.stream().filter(one -> !one.lot().receivedAt().isAfter(moment)).toList(), seen, asOf)
+                .account(entries.stream().filter(entry -> !entry.at().isAfter(moment)).toList());
     }
 
     private Optional<Held> heldAt(Instant moment) {

@@ -39,6 +39,7 @@ final class SeasonPageMaker {
         Map<Integer, List<Lot>> lots = reads.lots().listOfSeason(tx, chapterId, season.seasonId()).stream()
                 .collect(Collectors.groupingBy(Lot::tankId));
         List<SeasonPage.Row> rows = new ArrayList<>();
+        List<CountEntry> entries = reads.counts().list(tx, chapterId, season.seasonId());
         Ledger total = Ledger.EMPTY;
         for (Tank tank : reads.tanks().listWithRetired(tx, chapterId)) {
             List<Lot> here = lots.getOrDefault(tank.tankId(), List.of());
@@ -46,8 +47,9 @@ final class SeasonPageMaker {
                 continue;
             }
             LotHistory history = history(season, tank, here);
-            total = total.plus(history.ledger());
-            rows.add(row(season, tank, here, history));
+            Ledger ledger = history.account(CountRepository.of(tank.tankId(), entries)).ledger();
+            total = total.plus(ledger);
+            rows.add(row(season, tank, here, history, ledger));
         }
         String base = "/season/" + season.code();
         return new SeasonPage(title(season, total), period(season), base + "/edit", base + "/summary", rows,
@@ -60,21 +62,23 @@ final class SeasonPageMaker {
         return LotHistory.of(tank, lots, seen, now);
     }
 
-    private SeasonPage.Row row(Season season, Tank tank, List<Lot> lots, LotHistory history) {
-        String base = "/season/" + season.code() + "/tanks/" + tank.code() + "/lots";
-        Ledger ledger = history.ledger();
+    private SeasonPage.Row row(Season season, Tank tank, List<Lot> lots, LotHistory history, Ledger ledger) {
+        String place = "/season/" + season.code() + "/tanks/" + tank.code();
+        String base = place + "/lots";
         List<SeasonPage.LotLine> lines = new ArrayList<>();
         // Numbers in addresses count in the order of writing down, as the handler does.
         List<Lot> written = lots.stream().sorted(Comparator.comparing(Lot::lotId)).toList();
         for (int i = 0; i < written.size(); i++) {
             lines.add(line(written.get(i), tank, base + "/" + (i + 1)));
         }
-        boolean counted = ledger.received() > 0 || ledger.dead() > 0;
+        boolean counted = ledger.received() + ledger.movedIn() > 0 || ledger.dead() > 0;
         return new SeasonPage.Row(tank.school(), tank.classroom(), tank.code(), lines,
                 counted ? Integer.toString(ledger.dead()) : "",
                 counted ? Integer.toString(ledger.alive()) : "",
-                ledger.unexplained() == 0 ? "" : speech.say("season.unexplained", "\u2212" + -ledger.unexplained()),
-                stage(tank, history), base + "/new");
+                ledger.unexplained() == 0 ? "" : speech.say("season.unexplained",
+                        ledger.unexplained() < 0 ? "\u2212" + -ledger.unexplained() : ledger.unexplained()),
+                ledger.released() == 0 ? "" : speech.say("season.released", ledger.released()),
+                stage(tank, history), base + "/new", place + "/count");
     }
 
     private SeasonPage.LotLine line(Lot lot, Tank tank, String edit) {

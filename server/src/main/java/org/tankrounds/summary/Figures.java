@@ -30,16 +30,16 @@ record Figures(
         };
     }
 
-    /** Alive by count as a share of the eggs received; empty where none came. */
+    /** Of the fish that came, those that are alive by count or left alive, as a share; empty where none came. */
     OptionalDouble survival() {
-        return ledger.received() == 0
+        return ledger.came() == 0
                 ? OptionalDouble.empty()
-                : OptionalDouble.of((double) ledger.alive() / ledger.received());
+                : OptionalDouble.of((double) ledger.survived() / ledger.came());
     }
 
     Optional<Wilson> survivalInterval() {
-        return ledger.received() == 0
+        return ledger.came() == 0
                 ? Optional.empty()
-                : Optional.of(Wilson.of(ledger.alive(), ledger.received()));
+                : Optional.of(Wilson.of(ledger.survived(), ledger.came()));
     }
 }

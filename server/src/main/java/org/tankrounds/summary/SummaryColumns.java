@@ -54,6 +54,11 @@ final class SummaryColumns {
         for (Series series : Series.values()) {
             addSeries(columns, series);
         }
+        // Behind all that were there before them.
+        columns.add(count("moved_in", row -> row.figures().ledger().movedIn()));
+        columns.add(count("moved_out", row -> row.figures().ledger().movedOut()));
+        columns.add(count("taken_out_early", row -> row.figures().ledger().thinned()));
+        columns.add(count("released", row -> row.figures().ledger().released()));
         return List.copyOf(columns);
     }
 

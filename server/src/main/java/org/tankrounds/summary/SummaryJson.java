@@ -65,7 +65,8 @@ final class SummaryJson {
     private static Map<String, Object> ledger(Ledger ledger) {
         return object("eggsReceived", ledger.received(), "deadAsEggs", ledger.deadAsEggs(),
                 "deadAsSacFry", ledger.deadAsSacFry(), "deadFeeding", ledger.deadFeeding(), "dead", ledger.dead(),
-                "aliveByCount", ledger.alive(), "unexplained", ledger.unexplained());
+                "movedIn", ledger.movedIn(), "movedOut", ledger.movedOut(), "takenOutEarly", ledger.thinned(),
+                "released", ledger.released(), "aliveByCount", ledger.alive(), "unexplained", ledger.unexplained());
     }
 
     private static Map<String, Object> readings(ReadingTally tally) {

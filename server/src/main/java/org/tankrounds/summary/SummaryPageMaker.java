@@ -58,7 +58,11 @@ final class SummaryPageMaker {
     }
 
     private String surplus(Ledger ledger) {
-        return ledger.unexplained() == 0 ? "" : speech.say("summary.surplus", -ledger.unexplained());
+        if (ledger.unexplained() == 0) {
+            return "";
+        }
+        return ledger.unexplained() < 0 ? speech.say("summary.surplus", -ledger.unexplained())
+                : speech.say("summary.missing", ledger.unexplained());
     }
 
     private LedgerGroup ledgerGroup(Row school) {
@@ -71,7 +75,7 @@ final class SummaryPageMaker {
         Ledger ledger = row.figures().ledger();
         return new LedgerLine(name, code, number(ledger.received()), number(ledger.deadAsEggs()),
                 number(ledger.deadAsSacFry()), number(ledger.deadFeeding()), number(ledger.dead()),
-                number(ledger.alive()), number(ledger.unexplained()), survival(row.figures()));
+                number(ledger.movedAway()), number(ledger.thinned()), number(ledger.released()), number(ledger.alive()), number(ledger.unexplained()), survival(row.figures()));
     }
 
     private String survival(Figures figures) {

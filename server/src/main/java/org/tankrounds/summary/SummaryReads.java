@@ -14,6 +14,8 @@ import org.tankrounds.people.ChapterRepository;
 import org.tankrounds.places.Tank;
 import org.tankrounds.readings.ReadingTallies;
 import org.tankrounds.readings.ReadingTally;
+import org.tankrounds.season.CountEntry;
+import org.tankrounds.season.CountRepository;
 import org.tankrounds.season.Lot;
 import org.tankrounds.season.LotHistory;
 import org.tankrounds.season.Season;
@@ -42,32 +44,36 @@ public final class SummaryReads {
         Chapter chapter = chapters.get(tx, chapterId);
         Map<Integer, List<Lot>> lots = reads.lots().listOfSeason(tx, chapterId, season.seasonId()).stream()
                 .collect(Collectors.groupingBy(Lot::tankId));
+        List<CountEntry> entries = reads.counts().list(tx, chapterId, season.seasonId());
         List<Row> rows = new ArrayList<>();
         for (Tank tank : reads.tanks().listWithRetired(tx, chapterId)) {
-            row(tx, chapterId, season, tank, lots.getOrDefault(tank.tankId(), List.of())).ifPresent(rows::add);
+            row(tx, chapterId, season, tank, lots.getOrDefault(tank.tankId(), List.of()),
+                    CountRepository.of(tank.tankId(), entries)).ifPresent(rows::add);
         }
         return SeasonSummary.of(new Heading(chapter.code(), chapter.name(), season.code(), season.name(),
                 season.details().startsOn(), season.details().endsOn(), chapter.zone()), rows);
     }
 
-    /** Empty for a tank that had neither eggs nor readings in the season. */
-    private Optional<Row> row(DSLContext tx, int chapterId, Season season, Tank tank, List<Lot> lots) {
+    /** Empty for a tank that had neither fish nor readings in the season. */
+    private Optional<Row> row(
+            DSLContext tx, int chapterId, Season season, Tank tank, List<Lot> lots, List<CountEntry> entries) {
         Instant from = season.from(tank.zone());
         Instant until = season.until(tank.zone());
         ReadingTally readings = tallies.get(tx, chapterId, tank.tankId(), from, until);
-        if (lots.isEmpty() && readings.posted() == 0) {
+        if (lots.isEmpty() && entries.isEmpty() && readings.posted() == 0) {
             return Optional.empty();
         }
         List<Observation> seen = reads.observations().list(tx, chapterId, tank.tankId(), from, until);
         return Optional.of(new Row(Level.TANK, tank.room().schoolCode(), tank.school(), tank.classroom(),
-                tank.code(), tank.zone(), figures(tank, lots, seen, readings, until)));
+                tank.code(), tank.zone(), figures(tank, lots, entries, seen, readings, until)));
     }
 
     private static Figures figures(
-            Tank tank, List<Lot> lots, List<Observation> seen, ReadingTally readings, Instant until) {
+            Tank tank, List<Lot> lots, List<CountEntry> entries, List<Observation> seen, ReadingTally readings,
+            Instant until) {
         LotHistory history = LotHistory.of(tank, lots, seen, until);
         LimitDays days = new LimitDays(tank, history, seen, Limits.DEFAULT);
-        return new Figures(history.ledger(), readings, days.of(Series.TEMPERATURE),
+        return new Figures(history.account(entries).ledger(), readings, days.of(Series.TEMPERATURE),
                 days.of(Series.UN_IONISED_AMMONIA), days.of(Series.NITRITE));
     }
 }

@@ -3,7 +3,6 @@ package org.tankrounds.season;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.tankrounds.fish.Stage;
 
@@ -13,7 +12,7 @@ final class LedgerTest {
         Ledger ledger = Ledger.ofReceived(200)
                 .withDeaths(Stage.EGG, 12).withDeaths(Stage.SAC_FRY, 5).withDeaths(Stage.FEEDING, 3);
 
-        assertThat(ledger).isEqualTo(new Ledger(200, 12, 5, 3, 180, 0));
+        assertThat(ledger).isEqualTo(new Ledger(200, 0, 12, 5, 3, 0, 0, 0, 180, 0));
         assertThat(ledger.dead()).isEqualTo(20);
     }
 
@@ -34,24 +33,29 @@ final class LedgerTest {
     }
 
     @Test
-    void everyLedger_balances() {
-        long seed = 20261125;
-        Random random = new Random(seed);
-        Ledger sum = Ledger.EMPTY;
-        for (int i = 0; i < 500; i++) {
-            Ledger tank = Ledger.ofReceived(random.nextInt(400));
-            for (int j = random.nextInt(8); j > 0; j--) {
-                tank = tank.withDeaths(Stage.values()[random.nextInt(3)], random.nextInt(90));
-            }
-            sum = sum.plus(tank);
-            assertThat(sum.received()).as("seed %d, tank %d", seed, i)
-                    .isEqualTo(sum.dead() + sum.alive() + sum.unexplained());
-        }
+    void whatLeavesAlive_survived_andMovesAreNobodysLoss() {
+        Ledger from = Ledger.ofReceived(100).withDeaths(Stage.EGG, 10).withMovedOut(20).withThinned(5).withReleased(60);
+        Ledger to = Ledger.EMPTY.withMovedIn(20).withDeaths(Stage.FEEDING, 2);
+
+        assertThat(from.alive()).isEqualTo(5);
+        assertThat(from.survived()).isEqualTo(90);
+        assertThat(to.came()).isEqualTo(20);
+        assertThat(to.survived()).isEqualTo(18);
+        assertThat(from.plus(to).movedAway()).isZero();
+        assertThat(from.plus(to).came()).isEqualTo(100);
+        assertThat(from.plus(to).survived()).isEqualTo(88);
+    }
+
+    @Test
+    void whatACountFindsMoreOrLess_isUnexplained() {
+        assertThat(Ledger.ofReceived(100).withCounted(93).unexplained()).isEqualTo(7);
+        assertThat(Ledger.ofReceived(100).withCounted(104).unexplained()).isEqualTo(-4);
+        assertThat(Ledger.ofReceived(100).withCounted(93).withReleased(93).alive()).isZero();
     }
 
     @Test
     void ledgerThatDoesNotBalance_cannotBeMade() {
-        assertThatThrownBy(() -> new Ledger(200, 1, 0, 0, 200, 0))
+        assertThatThrownBy(() -> new Ledger(200, 0, 1, 0, 0, 0, 0, 0, 200, 0))
                 .isInstanceOf(IllegalArgumentException.class).hasMessageContaining("balance");
     }
 }

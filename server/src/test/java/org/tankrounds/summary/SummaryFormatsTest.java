@@ -52,7 +52,7 @@ final class SummaryFormatsTest {
 
     @Test
     void theNumbersThatTheOthersAreHeldAgainst() {
-        assertThat(total).isEqualTo(new Ledger(450, 134, 24, 2, 295, -5));
+        assertThat(total).isEqualTo(new Ledger(450, 0, 134, 24, 2, 0, 0, 0, 295, -5));
         assertThat(total.received()).isEqualTo(total.dead() + total.alive() + total.unexplained());
         assertThat(summary.schools().get(0).figures().ledger().received()).isEqualTo(350);
     }

@@ -28,8 +28,16 @@ public record FormPage(
 
     public record Link(String text, String to) {}
 
-    /** Fields under one heading; each row holds what belongs side by side. */
-    public record Group(String heading, String note, List<List<FormField>> rows) {}
+    /**
+     * Fields under one heading; each row holds what belongs side by side.
+     *
+     * @param caution what to beware of where it is done; empty for nothing
+     */
+    public record Group(String heading, String note, String caution, List<List<FormField>> rows) {
+        public Group(String heading, String note, List<List<FormField>> rows) {
+            this(heading, note, "", rows);
+        }
+    }
 
     public record Clash(String label, String yours, String theirs) {}
 

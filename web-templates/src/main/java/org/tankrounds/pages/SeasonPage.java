@@ -15,10 +15,12 @@ public record SeasonPage(
     /**
      * @param dead deaths recorded; empty where there is nothing to count
      * @param unexplained empty where the count balances
+     * @param released how many were, in words; empty for none
+     * @param count address of the tank's count
      */
     public record Row(
             String school, String room, String code, List<LotLine> lots, String dead, String alive, String unexplained,
-            String stage, String addLot) {
+            String released, String stage, String addLot, String count) {
 
         public String place() {
             return school + ", " + room;

@@ -9,7 +9,7 @@ import java.util.List;
  * @param ledger school by school: its tanks, then what they come to together
  * @param total the chapter's line of the ledger
  * @param water school by school, held against the limits
- * @param surplus a sentence where more deaths were recorded than eggs received; empty where the count balances
+ * @param surplus a sentence where the count leaves something unexplained; empty where it balances
  * @param made when and by which version this was made
  */
 public record SummaryPage(
@@ -24,10 +24,13 @@ public record SummaryPage(
         }
     }
 
-    /** @param name room and tank, or what is summed up */
+    /**
+     * @param name room and tank, or what is summed up
+     * @param moved away to other tanks, less those that came from them
+     */
     public record LedgerLine(
             String name, String code, String received, String deadAsEggs, String deadAsSacFry, String deadFeeding,
-            String dead, String alive, String unexplained, String survival) {}
+            String dead, String moved, String thinned, String released, String alive, String unexplained, String survival) {}
 
     public record WaterGroup(String school, List<WaterLine> tanks) {}
 

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
  * @param together what all of the advice is expected to do; may be empty
  * @param tasks what the class was asked to do, or ticked as done, lately
  * @param ways how it could go; null before the first forecast
+ * @param mayCount whether the reader may see and write down the count of its fish
  * @param inCharge whether the reader hands out the tank's card
  * @param narrows the one reading or fact that would narrow it most, as a sentence; may be empty
  */
@@ -20,7 +21,7 @@ public record TankPage(
         String code, List<Advice> advice, String together, List<String> tasks,
         List<Sentence> reasons, WaysPicture ways, String narrows,
         Season season, List<Fact> facts, List<LogRow> log, boolean mayLog,
-        boolean inCharge) implements Page {
+        boolean mayCount, boolean inCharge) implements Page {
 
     /**
      * @param caution stands inside the box, at its act; may be empty
@@ -87,6 +88,10 @@ public record TankPage(
 
     public String cardTo() {
         return "/tanks/" + code + "/card";
+    }
+
+    public String countTo() {
+        return "/tanks/" + code + "/count";
     }
 
     public String filesTo() {

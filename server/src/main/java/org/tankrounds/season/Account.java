@@ -1,0 +1,125 @@
+package org.tankrounds.season;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.fish.Stage;
+
+/** The count of one tank in a season, line by line as it ran: what came, died, left and was counted again. */
+public final class Account {
+
+    /** What a line tells. */
+    public enum What {
+        RECEIVED, MOVED_IN, DIED, HATCHED, MOVED_OUT, THINNED, RELEASED, COUNTED
+    }
+
+    /**
+     * @param fish how many the line tells of
+     * @param entry what somebody wrote down; empty of eggs that came, and of deaths, which are read
+     * @param left fish alive by count after it
+     * @param spread more or less that these may be, 95 %
+     * @param surplus how many more left or died than were there by count; or, counted again, than the count said
+     */
+    public record Line(Instant at, What what, int fish, Optional<CountEntry> entry, int left, int spread, int surplus) {
+
+        /** More left than can have been there, however far the counts before it were off. */
+        boolean isImpossible(int spreadBefore) {
+            return entry.isPresent() && what != What.COUNTED && surplus > spreadBefore;
+        }
+    }
+
+    private record Booking(Instant at, What what, int fish, int spread, Optional<CountEntry> entry) {}
+
+    /** Of the same moment, what came and died before what was written down, and that in the order of writing. */
+    private static final Comparator<Booking> IN_TIME = Comparator.comparing(Booking::at)
+            .thenComparingInt(booking -> booking.entry().map(CountEntry::order).orElse(0))
+            .thenComparing(Booking::what);
+
+    private final List<Line> lines = new ArrayList<>();
+    private final List<CountEntry> impossible = new ArrayList<>();
+    private Ledger ledger = Ledger.EMPTY;
+    private double variance;
+
+    private Account() {}
+
+    /**
+     * @param deaths as recorded, doubted or not: a count that nobody can repeat is not thrown away
+     * @param stageAt how far the lot had come at a moment
+     * @param entries of this tank, and those by which fish came to it
+     * @param zone eggs are booked before all else of the day on which they came there
+     */
+    public static Account of(int tankId, List<Lot> lots, List<Observation> deaths, Function<Instant, Stage> stageAt,
+            List<CountEntry> entries, ZoneId zone) {
+        List<Booking> bookings = new ArrayList<>();
+        lots.forEach(lot -> bookings.add(new Booking(lot.receivedAt().atZone(zone).toLocalDate().atStartOfDay(zone)
+                .toInstant(), What.RECEIVED, lot.eggs(), lot.spread(), Optional.empty())));
+        deaths.forEach(seen -> bookings.add(new Booking(
+                seen.at(), What.DIED, (int) Math.round(seen.value()), 0, Optional.empty())));
+        entries.forEach(entry -> bookings.add(booking(tankId, entry)));
+        Account account = new Account();
+        bookings.stream().sorted(IN_TIME).forEach(booking -> account.book(booking, stageAt));
+        return account;
+    }
+
+    public List<Line> lines() {
+        return List.copyOf(lines);
+    }
+
+    public Ledger ledger() {
+        return ledger;
+    }
+
+    /** More or less that the living may be, 95 %. */
+    public int spread() {
+        return (int) Math.ceil(Math.sqrt(variance));
+    }
+
+    /** By which more left than can have been there. */
+    public List<CountEntry> impossible() {
+        return List.copyOf(impossible);
+    }
+
+    private static Booking booking(int tankId, CountEntry entry) {
+        What what = switch (entry.kind()) {
+            case MOVED -> entry.comesTo(tankId) ? What.MOVED_IN : What.MOVED_OUT;
+            case THINNED -> What.THINNED;
+            case RELEASED -> What.RELEASED;
+            case COUNTED -> What.COUNTED;
+            case HATCHED -> What.HATCHED;
+        };
+        return new Booking(entry.at(), what, entry.fish(), entry.spread(), Optional.of(entry));
+    }
+
+    private void book(Booking booking, Function<Instant, Stage> stageAt) {
+        int spreadBefore = spread();
+        int fish = booking.fish();
+        int unexplainedBefore = ledger.unexplained();
+        ledger = switch (booking.what()) {
+            case RECEIVED -> ledger.withReceived(fish);
+            case MOVED_IN -> ledger.withMovedIn(fish);
+            case DIED -> ledger.withDeaths(stageAt.apply(booking.at()), fish);
+            case HATCHED -> ledger;
+            case MOVED_OUT -> ledger.withMovedOut(fish);
+            case THINNED -> ledger.withThinned(fish);
+            case RELEASED -> ledger.withReleased(fish);
+            case COUNTED -> ledger.withCounted(fish);
+        };
+        double own = (double) booking.spread() * booking.spread();
+        variance = switch (booking.what()) {
+            case HATCHED -> variance;
+            case COUNTED -> own;
+            default -> ledger.alive() == 0 ? 0 : variance + own;
+        };
+        Line line = new Line(booking.at(), booking.what(), fish, booking.entry(), ledger.alive(), spread(),
+                unexplainedBefore - ledger.unexplained());
+        lines.add(line);
+        if (line.isImpossible(spreadBefore)) {
+            impossible.add(booking.entry().orElseThrow());
+        }
+    }
+}
