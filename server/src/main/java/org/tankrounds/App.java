@@ -94,8 +94,10 @@ import org.tankrounds.rounds.RoundsVersions;
 import org.tankrounds.rounds.TankHandlers;
 import org.tankrounds.rounds.TankInputs;
 import org.tankrounds.rounds.TanksToday;
+import org.tankrounds.season.CountRepository;
 import org.tankrounds.season.LotRepository;
 import org.tankrounds.season.SeasonRepository;
+import org.tankrounds.season.Stock;
 import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.web.Assets;
 import org.tankrounds.web.Errors;
@@ -175,7 +177,7 @@ public final class App implements AutoCloseable {
         ForecastRepository forecasts = new ForecastRepository(json);
         RoundsVersions roundsVersions = new RoundsVersions();
         ForecastMaker forecastMaker = new ForecastMaker(new Forecaster(), new Advisor());
-        TankInputs tankInputs = new TankInputs(lots, new ObservationRepository(), new LastLooks());
+        TankInputs tankInputs = new TankInputs(lots, new Stock(lots, new CountRepository()), new ObservationRepository(), new LastLooks());
         ForecastKeeper keeper = new ForecastKeeper(transactions, clock, dirtyTanks, tanks, tankInputs, forecastMaker,
                 forecasts, roundsVersions);
         atOnce = new AtOnce(keeper::catchUp);

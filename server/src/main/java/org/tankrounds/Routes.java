@@ -164,6 +164,11 @@ final class Routes {
         routes.post("/season/{season}/tanks/{tank}/lots", season.lots()::create, COORDINATOR);
         routes.get("/season/{season}/tanks/{tank}/lots/{lot}", season.lots()::showEdit, COORDINATOR);
         routes.post("/season/{season}/tanks/{tank}/lots/{lot}", season.lots()::update, COORDINATOR);
+        routes.get("/tanks/{tank}/count", season.counts()::showCurrent, SIGNED_IN);
+        routes.get("/season/{season}/tanks/{tank}/count", season.counts()::show, SIGNED_IN);
+        routes.get("/season/{season}/tanks/{tank}/count/{kind}", season.counts()::showNew, SIGNED_IN);
+        routes.post("/season/{season}/tanks/{tank}/count/{kind}", season.counts()::create, SIGNED_IN);
+        routes.post("/season/{season}/tanks/{tank}/count/entries/{entry}/withdrawn", season.counts()::withdraw, SIGNED_IN);
 
         routes.get("/season/{season}/summary", season.summary()::showPage, COORDINATOR);
         routes.get("/season/{season}/summary.csv", season.summary()::showCsv, COORDINATOR);

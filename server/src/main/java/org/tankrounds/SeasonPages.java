@@ -8,6 +8,8 @@ import org.tankrounds.people.ChapterRepository;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.readings.ObservationRepository;
 import org.tankrounds.readings.ReadingTallies;
+import org.tankrounds.season.CountHandlers;
+import org.tankrounds.season.CountRepository;
 import org.tankrounds.season.LotEdits;
 import org.tankrounds.season.LotHandlers;
 import org.tankrounds.season.LotRepository;
@@ -20,8 +22,8 @@ import org.tankrounds.summary.SummaryPaper;
 import org.tankrounds.summary.SummaryReads;
 import org.tankrounds.web.Pages;
 
-/** The pages of seasons and lots, and the summary. */
-record SeasonPages(SeasonHandlers seasons, LotHandlers lots, SummaryHandlers summary) {
+/** The pages of seasons, lots and counts, and the summary. */
+record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers counts, SummaryHandlers summary) {
 
     static SeasonPages of(Transactions transactions, DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages,
             Clock clock) {
@@ -30,6 +32,7 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, SummaryHandlers sum
         return new SeasonPages(
                 new SeasonHandlers(transactions, reads, pages, clock),
                 new LotHandlers(transactions, reads, new LotEdits(dirtyTanks), afterChange, pages, clock),
+                new CountHandlers(transactions, reads, dirtyTanks, afterChange, pages, clock),
                 new SummaryHandlers(transactions, summaryReads, summaryFiles(summaryReads, pages, clock), pages));
     }
 
@@ -40,7 +43,8 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, SummaryHandlers sum
 
     private static SeasonReads seasonReads() {
         return new SeasonReads(
-                new SeasonRepository(), new LotRepository(), new TankRepository(), new ObservationRepository());
+                new SeasonRepository(), new LotRepository(), new CountRepository(), new TankRepository(),
+                new ObservationRepository());
     }
 
     private static SummaryReads summaryReads(SeasonReads reads) {

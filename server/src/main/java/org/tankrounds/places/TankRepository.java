@@ -6,6 +6,7 @@ import static org.tankrounds.db.schema.Tables.TANKS;
 import static org.tankrounds.db.schema.Tables.TANK_TEACHERS;
 
 import java.time.ZoneId;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -52,6 +53,15 @@ public final class TankRepository {
                 .and(TANKS.RETIRED_AT.isNull())
                 .orderBy(TANKS.TANK_ID)
                 .fetch(TankRepository::tank);
+    }
+
+    /** Until this transaction ends nobody else locks these tanks. */
+    public void lock(DSLContext tx, int chapterId, Collection<Integer> tankIds) {
+        tx.select(TANKS.TANK_ID).from(TANKS)
+                .where(TANKS.CHAPTER_ID.eq(chapterId)).and(TANKS.TANK_ID.in(tankIds))
+                .orderBy(TANKS.TANK_ID)
+                .forNoKeyUpdate()
+                .fetch();
     }
 
     public Optional<Tank> findById(DSLContext tx, int chapterId, int tankId) {

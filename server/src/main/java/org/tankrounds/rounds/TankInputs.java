@@ -12,27 +12,33 @@ import org.tankrounds.readings.LastLooks;
 import org.tankrounds.readings.ObservationRepository;
 import org.tankrounds.season.Lot;
 import org.tankrounds.season.LotRepository;
+import org.tankrounds.season.Stock;
 
 /** Gathers what is known of a tank up to a moment. */
 public final class TankInputs {
     private static final Duration CLOCKS_DIFFER_BY = Duration.ofMinutes(10);
 
     private final LotRepository lots;
+    private final Stock stock;
     private final ObservationRepository observations;
     private final LastLooks lastLooks;
 
-    public TankInputs(LotRepository lots, ObservationRepository observations, LastLooks lastLooks) {
+    public TankInputs(LotRepository lots, Stock stock, ObservationRepository observations, LastLooks lastLooks) {
         this.lots = lots;
+        this.stock = stock;
         this.observations = observations;
         this.lastLooks = lastLooks;
     }
 
     TankInput load(DSLContext tx, int chapterId, Tank tank, Instant asOf) {
         Optional<Lot> lot = lots.findHeldBy(tx, chapterId, tank.tankId(), asOf).map(eggs -> knownBy(eggs, tank, asOf));
-        TankFacts facts = FactsOfTank.of(tank, lot.or(() -> toCome(tx, chapterId, tank, asOf)));
+        Optional<Lot> eggs = lot.or(() -> toCome(tx, chapterId, tank, asOf));
+        Instant from = FactsOfTank.of(tank, eggs).seasonFrom(asOf);
         List<Observation> all = observations.list(
-                tx, chapterId, tank.tankId(), facts.seasonFrom(asOf), asOf.plus(CLOCKS_DIFFER_BY));
+                tx, chapterId, tank.tankId(), from, asOf.plus(CLOCKS_DIFFER_BY));
         List<Observation> counted = all.stream().filter(o -> !o.at().isAfter(asOf)).toList();
+        TankFacts facts = FactsOfTank.of(tank,
+                eggs.map(came -> stock.asCounted(tx, chapterId, tank, came, counted, asOf)));
         return new TankInput(tank, lot, facts, counted,
                 lastLooks.find(tx, chapterId, tank.tankId(), asOf), counted.size() < all.size());
     }

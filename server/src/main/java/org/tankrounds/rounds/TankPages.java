@@ -72,7 +72,7 @@ final class TankPages {
                 pictures(known, season, twoWeeks),
                 holding.facts(known.input(), known.forecast(), season.development()),
                 log.rows(tank.code(), known.log(), known.days(), caller.signedIn()),
-                caller.role() != Role.MENTOR, List.of(Role.IN_CHARGE).contains(caller.role()));
+                caller.role() != Role.MENTOR, caller.signedIn(), List.of(Role.IN_CHARGE).contains(caller.role()));
     }
 
     private String backText() {

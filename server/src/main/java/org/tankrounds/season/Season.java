@@ -3,6 +3,8 @@ package org.tankrounds.season;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * From the egg delivery to the release.
@@ -20,6 +22,12 @@ public record Season(int seasonId, String code, Details details) {
         boolean overlaps(Details other) {
             return !startsOn.isAfter(other.endsOn) && !other.startsOn.isAfter(endsOn);
         }
+    }
+
+    /** The one that runs on a day, else the first of them. */
+    static Optional<Season> runningOn(LocalDate day, List<Season> seasons) {
+        return seasons.stream().filter(season -> season.details().holds(day)).findFirst()
+                .or(() -> seasons.stream().findFirst());
     }
 
     public String name() {

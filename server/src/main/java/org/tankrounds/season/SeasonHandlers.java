@@ -38,11 +38,7 @@ public final class SeasonHandlers {
         Caller caller = Caller.of(ctx);
         LocalDate today = LocalDate.now(clock.withZone(caller.zone()));
         List<Season> seasons = list(caller);
-        Optional<Season> current = seasons.stream()
-                .filter(season -> season.details().holds(today))
-                .findFirst()
-                .or(() -> seasons.stream().findFirst());
-        showPage(ctx, seasons, current);
+        showPage(ctx, seasons, Season.runningOn(today, seasons));
     }
 
     public void show(Context ctx) {

@@ -311,6 +311,7 @@ final class PageStates {
 
     private static List<PageState> season() {
         String lots = "/season/{season}/tanks/{tank}/lots";
+        String count = "/season/{season}/tanks/{tank}/count";
         return List.of(
                 see(COORDINATOR, "/season"),
                 see(COORDINATOR, "/season/new"),
@@ -322,6 +323,13 @@ final class PageStates {
                 sentEmpty(COORDINATOR, lots + "/new"),
                 see(COORDINATOR, lots + "/{lot}"),
                 sentEmpty(COORDINATOR, lots + "/{lot}"),
+                see(TEACHER, "/tanks/{tank}/count"),
+                see(COORDINATOR, count),
+                see(COORDINATOR, count + "/moved"),
+                sentEmpty(COORDINATOR, count + "/released"),
+                see(BEGINNER, "/season/{newSeason}/tanks/{newTank}/count").after("counting again and releasing",
+                        press("Count again"), fill("Fish found", "0"), send(), press("Write a release down"),
+                        fill("Fish released", "0"), send()).answered(422),
                 see(COORDINATOR, "/season/{season}/summary"));
     }
 

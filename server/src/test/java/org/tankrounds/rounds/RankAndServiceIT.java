@@ -29,7 +29,9 @@ import org.tankrounds.belief.TankFacts;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.readings.LastLooks;
 import org.tankrounds.readings.ObservationRepository;
+import org.tankrounds.season.CountRepository;
 import org.tankrounds.season.LotRepository;
+import org.tankrounds.season.Stock;
 import org.tankrounds.testing.Browserless.Answer;
 import org.tankrounds.testing.Cast;
 import org.tankrounds.testing.CommandRun;
@@ -138,7 +140,8 @@ class RankAndServiceIT {
     }
 
     private List<TankInput> inputs(Instant asOf) {
-        TankInputs inputs = new TankInputs(new LotRepository(), new ObservationRepository(), new LastLooks());
+        TankInputs inputs = new TankInputs(new LotRepository(),
+                new Stock(new LotRepository(), new CountRepository()), new ObservationRepository(), new LastLooks());
         return APP.transactions().inChapter(cast.chapterId(), tx ->
                 new TankRepository().listOfChapter(tx, cast.chapterId()).stream()
                         .map(tank -> inputs.load(tx, cast.chapterId(), tank, asOf)).toList());

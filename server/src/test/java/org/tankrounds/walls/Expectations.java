@@ -167,6 +167,11 @@ final class Expectations {
             POST /season/{season}/tanks/{tank}/lots                | coordinator's thing
             GET  /season/{season}/tanks/{tank}/lots/{lot}          | coordinator's thing
             POST /season/{season}/tanks/{tank}/lots/{lot}          | coordinator's thing
+            GET  /tanks/{tank}/count                                | tank's page
+            GET  /season/{season}/tanks/{tank}/count               | tank's page
+            GET  /season/{season}/tanks/{tank}/count/{kind}        | tank's page
+            POST /season/{season}/tanks/{tank}/count/{kind}        | tank's page
+            POST /season/{season}/tanks/{tank}/count/entries/{entry}/withdrawn | tank's page
             GET  /season/{season}/summary                          | coordinator's thing
             GET  /season/{season}/summary.csv                      | coordinator's thing
             GET  /season/{season}/summary.xlsx                     | coordinator's thing

@@ -110,6 +110,8 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         things.put("kit", tx.select(KITS.NAME).from(KITS).where(KITS.CHAPTER_ID.eq(cast.chapterId()))
                 .limit(1).fetchSingle(KITS.NAME));
         things.put("act", "skip_feed");
+        things.put("kind", "counted");
+        things.put("entry", "1");
         things.putAll(classDeeds(tx, cast, word));
         return new MarkedChapter(cast, word, things, disabled, revoked.secret());
     }

@@ -1,0 +1,108 @@
+package org.tankrounds.season;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.jooq.DSLContext;
+import org.tankrounds.places.Tank;
+import org.tankrounds.words.Saying;
+
+/** The counts of a season's tanks within one transaction: read, written to, and put right. */
+final class CountBook {
+    private final SeasonReads reads;
+    private final DSLContext tx;
+    private final int chapterId;
+    private final Season season;
+    private final Instant now;
+    private final Map<Integer, LotHistory> histories = new HashMap<>();
+
+    CountBook(SeasonReads reads, DSLContext tx, int chapterId, Season season, Instant now) {
+        this.reads = reads;
+        this.tx = tx;
+        this.chapterId = chapterId;
+        this.season = season;
+        this.now = now;
+    }
+
+    Account account(Tank tank) {
+        return account(tank, entries());
+    }
+
+    /** @return why it cannot be; empty where it was written, or stands there already by the same form */
+    Optional<Saying> write(Tank tank, UUID submissionId, CountEntry entry, int personId) {
+        reads.tanks().lock(tx, chapterId, tanksOf(entry));
+        if (reads.counts().isThere(tx, chapterId, tank.tankId(), submissionId)) {
+            return Optional.empty();
+        }
+        List<CountEntry> before = entries();
+        List<CountEntry> after = new ArrayList<>(before);
+        after.add(entry);
+        Set<CountEntry> wrong = newlyImpossible(entry, before, after);
+        if (!wrong.isEmpty()) {
+            return Optional.of(wrong.contains(entry) ? tooMany(tank, entry, before) : Saying.of("count.fish.neededLater"));
+        }
+        reads.counts().add(tx, chapterId, season.seasonId(), submissionId, entry, personId, now);
+        return Optional.empty();
+    }
+
+    /** @return false where what was written down after it could then not have been; nothing is changed */
+    boolean withdraw(CountEntry entry, int personId) {
+        reads.tanks().lock(tx, chapterId, tanksOf(entry));
+        List<CountEntry> before = entries();
+        List<CountEntry> without = before.stream().filter(one -> one.entryId() != entry.entryId()).toList();
+        if (!newlyImpossible(entry, before, without).isEmpty()) {
+            return false;
+        }
+        reads.counts().withdraw(tx, chapterId, entry.entryId(), personId, now);
+        return true;
+    }
+
+    Optional<CountEntry> find(Tank tank, OptionalInt entryId) {
+        return CountRepository.of(tank.tankId(), entries()).stream()
+                .filter(entry -> entryId.isPresent() && entry.entryId() == entryId.getAsInt()).findFirst();
+    }
+
+    /** The tank, and the one that fish were moved to. */
+    static List<Integer> tanksOf(CountEntry entry) {
+        return Stream.concat(Stream.of(entry.tankId()), entry.toTankId().stream()).toList();
+    }
+
+    /** More cannot leave a tank than can have been there: not by the entry, nor by what was written down after it. */
+    private Set<CountEntry> newlyImpossible(CountEntry entry, List<CountEntry> before, List<CountEntry> after) {
+        Set<CountEntry> wrong = new HashSet<>();
+        for (int tankId : tanksOf(entry)) {
+            Tank tank = reads.tanks().findById(tx, chapterId, tankId).orElseThrow();
+            wrong.addAll(account(tank, after).impossible());
+            wrong.removeAll(account(tank, before).impossible());
+        }
+        return wrong;
+    }
+
+    private Saying tooMany(Tank tank, CountEntry entry, List<CountEntry> before) {
+        Account then = history(tank).accountUntil(entry.at(), CountRepository.of(tank.tankId(), before));
+        return then.spread() == 0 ? Saying.of("count.fish.tooMany", then.ledger().alive())
+                : Saying.of("count.fish.tooManyAbout", then.ledger().alive(), then.spread());
+    }
+
+    private Account account(Tank tank, List<CountEntry> entries) {
+        return history(tank).account(CountRepository.of(tank.tankId(), entries));
+    }
+
+    private LotHistory history(Tank tank) {
+        return histories.computeIfAbsent(tank.tankId(), tankId -> LotHistory.of(tank,
+                reads.lots().listOfTank(tx, chapterId, season.seasonId(), tankId),
+                reads.observations().list(tx, chapterId, tankId, season.from(tank.zone()), season.until(tank.zone())), now));
+    }
+
+    private List<CountEntry> entries() {
+        return reads.counts().list(tx, chapterId, season.seasonId());
+    }
+}

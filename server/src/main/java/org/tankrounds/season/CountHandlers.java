@@ -1,0 +1,179 @@
+package org.tankrounds.season;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.jobs.AfterChange;
+import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.pages.FormPage;
+import org.tankrounds.places.Tank;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.FormInput;
+import org.tankrounds.web.NotFoundException;
+import org.tankrounds.web.Pages;
+import org.tankrounds.web.RefusedException;
+import org.tankrounds.web.Role;
+import org.tankrounds.web.Speech;
+import org.tankrounds.web.TypedNumber;
+import org.tankrounds.words.Saying;
+
+/** The count of a tank's fish in a season: shown as it ran, and written down. */
+public final class CountHandlers {
+    private static final String SAVED = "saved";
+    private static final String FORM = "form";
+    private static final Set<String> RECEIPTS = Set.of("written", "withdrawn");
+
+    private final Transactions transactions;
+    private final SeasonReads reads;
+    private final DirtyTanks dirtyTanks;
+    private final AfterChange afterChange;
+    private final Pages pages;
+    private final Clock clock;
+
+    public CountHandlers(Transactions transactions, SeasonReads reads, DirtyTanks dirtyTanks, AfterChange afterChange,
+            Pages pages, Clock clock) {
+        this.transactions = transactions;
+        this.reads = reads;
+        this.dirtyTanks = dirtyTanks;
+        this.afterChange = afterChange;
+        this.pages = pages;
+        this.clock = clock;
+    }
+
+    /**
+     * What every page of a count stands on.
+     *
+     * @param others tanks that fish can be moved to by whoever asks
+     */
+    private record Where(Season season, Tank tank, List<Tank> others) {
+        String address() {
+            return "/season/" + season.code() + "/tanks/" + tank.code() + "/count";
+        }
+    }
+
+    /** The tank's count in the season that runs today, else in the newest; where there is none, where one is added. */
+    public void showCurrent(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        String to = transactions.inChapter(caller.chapterId(), tx -> {
+            Tank tank = reads.tanks().get(tx, caller, ctx.pathParam("tank"));
+            LocalDate today = clock.instant().atZone(tank.zone()).toLocalDate();
+            return Season.runningOn(today, reads.seasons().list(tx, caller.chapterId()))
+                    .map(season -> new Where(season, tank, List.of()).address())
+                    .orElse(caller.role() == Role.COORDINATOR ? "/season" : "/tanks/" + tank.code());
+        });
+        ctx.redirect(to, HttpStatus.SEE_OTHER);
+    }
+
+    public void show(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        String saved = Optional.ofNullable(ctx.queryParam(SAVED)).filter(RECEIPTS::contains).orElse("");
+        pages.show(ctx, "season/count", transactions.inChapter(caller.chapterId(), tx -> {
+            Where where = where(tx, ctx);
+            return new CountPages(where.season(), where.tank(), reads.tanks().listWithRetired(tx, caller.chapterId()),
+                    Speech.of(ctx).formats(where.tank().zone(), clock.instant()))
+                    .page(book(tx, ctx, where).account(where.tank()), where.address(), caller.role(),
+                            !where.others().isEmpty(), saved);
+        }));
+    }
+
+    public void showNew(Context ctx) {
+        Where where = load(ctx);
+        CountForm form = form(ctx, where);
+        show(ctx, where, form, FormInput.showing(ctx, form.blank()), UUID.randomUUID());
+    }
+
+    public void create(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        Where where = load(ctx);
+        CountForm form = form(ctx, where);
+        UUID submission = submission(ctx);
+        FormInput typed = FormInput.of(ctx, CountForm.NAMES);
+        Optional<CountEntry> entry = form.parse(typed);
+        entry.flatMap(parsed -> transactions.inChapter(caller.chapterId(), tx -> {
+            Optional<Saying> refusal = book(tx, ctx, where)
+                    .write(where.tank(), submission, parsed, caller.personId().orElseThrow());
+            if (refusal.isEmpty()) {
+                mark(tx, caller, parsed);
+            }
+            return refusal;
+        })).ifPresent(refusal -> typed.refuse(CountForm.FISH, refusal));
+        if (typed.ok()) {
+            done(ctx, where, "written");
+            return;
+        }
+        ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+        show(ctx, where, form, typed, submission);
+    }
+
+    /** One that was taken back before is taken back. */
+    public void withdraw(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        Where where = load(ctx);
+        transactions.inChapter(caller.chapterId(), tx -> {
+            CountBook book = book(tx, ctx, where);
+            book.find(where.tank(), TypedNumber.whole(ctx.pathParam("entry"))).ifPresent(entry -> {
+                if (!book.withdraw(entry, caller.personId().orElseThrow())) {
+                    throw RefusedException.of(HttpStatus.CONFLICT.getCode(), Saying.of("count.withdraw.needed"));
+                }
+                mark(tx, caller, entry);
+            });
+            return null;
+        });
+        done(ctx, where, "withdrawn");
+    }
+
+    private void mark(DSLContext tx, Caller caller, CountEntry entry) {
+        CountBook.tanksOf(entry).forEach(tankId -> dirtyTanks.mark(tx, caller.chapterId(), tankId, clock.instant()));
+    }
+
+    private void done(Context ctx, Where where, String receipt) {
+        afterChange.changed(Caller.of(ctx).chapterId());
+        ctx.redirect(where.address() + "?" + SAVED + "=" + receipt, HttpStatus.SEE_OTHER);
+    }
+
+    private void show(Context ctx, Where where, CountForm form, FormInput typed, UUID submission) {
+        String kind = ctx.pathParam("kind");
+        String tank = where.tank().school() + ", " + where.tank().classroom();
+        String heading = typed.say("count.kind." + kind + ".title", tank);
+        pages.show(ctx, "form-page", new FormPage(typed.titled(heading), heading,
+                List.of(new FormPage.Link(typed.say("count.of", tank), where.address())), "",
+                where.address() + "/" + kind + "?" + FORM + "=" + submission, typed.say("count.kind." + kind + ".save"),
+                typed.shown(), form.groups(typed), List.of(), List.of()));
+    }
+
+    private CountForm form(Context ctx, Where where) {
+        CountKind kind = CountKind.ofCode(ctx.pathParam("kind")).orElseThrow(() -> new NotFoundException("page"));
+        return new CountForm(kind, where.season(), where.tank(), where.others(), clock.instant());
+    }
+
+    private CountBook book(DSLContext tx, Context ctx, Where where) {
+        return new CountBook(reads, tx, Caller.of(ctx).chapterId(), where.season(), clock.instant());
+    }
+
+    private Where load(Context ctx) {
+        return transactions.inChapter(Caller.of(ctx).chapterId(), tx -> where(tx, ctx));
+    }
+
+    private Where where(DSLContext tx, Context ctx) {
+        Caller caller = Caller.of(ctx);
+        Tank tank = reads.tanks().get(tx, caller, ctx.pathParam("tank"));
+        return new Where(reads.seasons().get(tx, caller.chapterId(), ctx.pathParam("season")), tank,
+                reads.tanks().list(tx, caller).stream().filter(other -> other.tankId() != tank.tankId()).toList());
+    }
+
+    /** A form without one, or with one made up, is taken as sent once. */
+    private static UUID submission(Context ctx) {
+        try {
+            return UUID.fromString(Optional.ofNullable(ctx.queryParam(FORM)).orElse(""));
+        } catch (IllegalArgumentException e) {
+            return UUID.randomUUID();
+        }
+    }
+}

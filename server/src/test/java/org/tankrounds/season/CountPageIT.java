@@ -1,0 +1,167 @@
+package org.tankrounds.season;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.tankrounds.testing.Browserless;
+import org.tankrounds.testing.Browserless.Answer;
+import org.tankrounds.testing.Cast;
+import org.tankrounds.testing.Cast.TankOfCast;
+import org.tankrounds.testing.TestApp;
+
+/** The count of a tank's fish, as it is written down and as it stands on pages and in the summary. */
+final class CountPageIT {
+    private static final TestApp APP = TestApp.shared();
+
+    private final Cast cast = Cast.add(APP.transactions(), "Counters of fish");
+    private final String here = count(cast.tankA());
+    private final Browserless coordinator = APP.signedIn(cast.coordinator());
+    private final Browserless teacher = APP.signedIn(cast.teacherA());
+
+    @Test
+    void everyEgg_isAccountedFor_fromTheDeliveryToTheRelease() {
+        die(4);
+        write(here, "moved", "fish", "20", "to", cast.tankB().code());
+        write(here, "thinned", "fish", "30", "place", "kept by the agency", "approval", "P-7");
+        write(here, "released", "fish", "120", "place", "Lower bridge", "approval", "P-8");
+
+        String text = text(coordinator.get(here));
+        assertThat(text).contains("Room 12: 26 by count")
+                .contains("Eggs received 200").contains("Found dead 4").contains("Moved away 20")
+                .contains("Taken out early 30").contains("Released 120").contains("There by count 26")
+                .contains("Released: Lower bridge approval P-8 · Cora Weirthimble");
+        assertThat(text(coordinator.get(count(cast.tankB())))).contains("Moved here from Alderwhistle School, Room 12");
+        assertThat(text(coordinator.get("/season/" + cast.season()))).contains("26 released 120");
+        String csv = coordinator.get("/season/" + cast.season() + "/summary.csv").body();
+        assertThat(csv.lines().findFirst().orElseThrow()).endsWith("moved_in,moved_out,taken_out_early,released");
+        assertThat(csv.lines().filter(line -> line.contains(cast.tankA().code())).findFirst().orElseThrow())
+                .endsWith(",0,20,30,120");
+        assertThat(csv.strip()).endsWith(",20,20,30,120");
+    }
+
+    @Test
+    void moreThanAreThere_isRefused_withWhatIsKnown_andNothingIsLost() {
+        die(4);
+
+        Answer refused = write(here, "released", "fish", "197", "place", "Lower bridge");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(text(refused)).contains("By count only 196 fish were there at that time.");
+        assertThat(refused.body()).contains("value=\"197\"").contains("value=\"Lower bridge\"");
+        assertThat(text(coordinator.get(here))).contains("Room 12: 196 by count");
+
+        write(here, "counted", "fish", "198");
+        assertThat(write(here, "released", "fish", "197", "place", "Lower bridge").status()).isEqualTo(303);
+        assertThat(text(coordinator.get(here))).contains("Room 12: 1 by count").contains("Unexplained −2")
+                .contains("2 fish more than the count ever had");
+    }
+
+    @Test
+    void whatLaterEntriesNeed_cannotBeTakenAwayBeforeThem() {
+        write(here, "moved", "fish", "150", "to", cast.tankB().code(), "day", "2026-01-10");
+        write(count(cast.tankB()), "released", "fish", "140", "place", "Lower bridge", "day", "2026-01-12");
+
+        Answer refused = write(here, "released", "fish", "60", "place", "Lower bridge", "day", "2026-01-09");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(text(refused)).contains("Later entries need these fish");
+
+        Answer kept = coordinator.post(undo(here));
+        assertThat(kept.status()).isEqualTo(409);
+        assertThat(text(kept)).contains("It cannot be taken back").contains("Nothing was changed");
+
+        coordinator.get(count(cast.tankB()));
+        coordinator.post(undo(count(cast.tankB())));
+        coordinator.get(here);
+        assertThat(coordinator.post(undo(here)).location()).endsWith("saved=withdrawn");
+        assertThat(text(coordinator.get(here))).contains("Room 12: 200 by count").doesNotContain("Moved to");
+    }
+
+    @Test
+    void anEstimate_carriesItsSpread_untilAllAreCounted() {
+        write(here, "thinned", "fish", "60", "place", "the agency", "method", "weighed");
+        assertThat(text(coordinator.get(here))).contains("Room 12: 140 by count, 3 more or less");
+
+        write(here, "counted", "fish", "135");
+        assertThat(text(coordinator.get(here))).contains("Room 12: 135 by count")
+                .contains("5 fish are unaccounted for").contains("fewer than the count had: 5");
+    }
+
+    /** Fewer fish come to less harm, and get less feed. */
+    @Test
+    void fishThatLeft_areNoMoreInTheForecast() {
+        die(4);
+        assertThat(text(coordinator.get("/tanks/" + cast.tankA().code()))).contains("196 fish believed alive");
+        write(here, "moved", "fish", "150", "to", cast.tankB().code());
+        assertThat(text(coordinator.get("/tanks/" + cast.tankA().code()))).contains("46 fish believed alive");
+    }
+
+    @Test
+    void aFormSentTwice_isWrittenDownOnce() {
+        String form = form(here, "released");
+        for (int i = 0; i < 2; i++) {
+            assertThat(coordinator.post(form, "fish", "10", "method", "one_by_one", "place", "Lower bridge",
+                    "day", "2026-01-12").status()).isEqualTo(303);
+        }
+        assertThat(text(coordinator.get(here))).contains("Room 12: 190 by count");
+    }
+
+    @Test
+    void badInput_isAnsweredInSentences() {
+        Answer answer = write(here, "moved", "fish", "many", "to", "", "day", "2030-01-01", "time", "99:99", "spread", "-1");
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(text(answer)).contains("The number of fish is a whole number from 1").contains("Choose the tank that they went to.")
+                .contains("The day can be within the season").contains("How far it may be off is a whole number");
+        assertThat(text(write(here, "released", "fish", "3", "day", "2026-01-14"))).contains("That day is still to come")
+                .contains("Name the site.");
+        assertThat(coordinator.get(here + "/eaten").status()).isEqualTo(404);
+    }
+
+    @Test
+    void aTeacher_countsTheirOwnTank_andNobodyElses() {
+        assertThat(teacher.get("/tanks/" + cast.tankA().code() + "/count").location()).isEqualTo(here);
+        assertThat(text(teacher.get(here))).contains("Count again").doesNotContain("Move to another tank");
+        assertThat(teacher.get(count(cast.tankB())).status()).isEqualTo(404);
+        assertThat(APP.signedIn(APP.here().coordinator()).get(here).status()).as("another chapter").isEqualTo(404);
+    }
+
+    private Answer write(String count, String kind, String... fields) {
+        String[] all = new String[fields.length + 4];
+        all[0] = "method";
+        all[1] = "one_by_one";
+        all[2] = "day";
+        all[3] = "2026-01-13";
+        System.arraycopy(fields, 0, all, 4, fields.length);
+        return coordinator.post(form(count, kind), all);
+    }
+
+    private String form(String count, String kind) {
+        return find(coordinator.get(count + "/" + kind).body(), "action=\"(" + count + "/" + kind + "\\?form=[^\"]+)\"");
+    }
+
+    private String undo(String count) {
+        return find(coordinator.get(count).body(), "action=\"(" + count + "/entries/\\d+/withdrawn)\"");
+    }
+
+    private static String find(String body, String pattern) {
+        Matcher found = Pattern.compile(pattern).matcher(body);
+        assertThat(found.find()).as(pattern).isTrue();
+        return found.group(1);
+    }
+
+    private String count(TankOfCast tank) {
+        return "/season/" + cast.season() + "/tanks/" + tank.code() + "/count";
+    }
+
+    private void die(int dead) {
+        Answer answer = APP.bearer(cast.tankA().token()).header("Idempotency-Key", "\"" + UUID.randomUUID() + "\"")
+                .postJson("/api/v1/tanks/" + cast.tankA().code() + "/readings", "{\"measuredAt\": \"2026-01-08T13:00:00Z\","
+                        + " \"values\": [{\"analyte\": \"deaths\", \"value\": " + dead + ", \"unit\": \"1\"}]}");
+        assertThat(answer.status()).as(answer.body()).isEqualTo(201);
+    }
+
+    private static String text(Answer answer) {
+        return answer.body().replaceAll("<[^>]*>", " ").replace('\u00a0', ' ').replaceAll("\\s+", " ");
+    }
+}
