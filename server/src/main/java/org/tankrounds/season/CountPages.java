@@ -44,6 +44,7 @@ final class CountPages {
                 "/tanks/" + tank.code(), saved.isEmpty() ? "" : say("count.saved." + saved), figures(account),
                 ledger.unexplained() == 0 ? "" : say(ledger.unexplained() > 0 ? "count.missing" : "count.surplus",
                         Math.abs(ledger.unexplained())),
+                ledger.came() > 0 && ledger.alive() == 0 ? say("count.emptied") : "",
                 acts, rows(account, address));
     }
 

@@ -88,6 +88,13 @@ final class CountPageIT {
                 .contains("5 fish are unaccounted for").contains("fewer than the count had: 5");
     }
 
+    @Test
+    void aTankWithoutFish_saysWhatToDoNext() {
+        assertThat(text(coordinator.get(here))).doesNotContain("No fish is left here");
+        write(here, "released", "fish", "200", "place", "Lower bridge");
+        assertThat(text(coordinator.get(here))).contains("Room 12: 0 by count").contains("A coordinator retires the tank under Places");
+    }
+
     /** Fewer fish come to less harm, and get less feed. */
     @Test
     void fishThatLeft_areNoMoreInTheForecast() {

@@ -10,11 +10,12 @@ import java.util.List;
  * @param tankTo the tank's page
  * @param saved what was just done; empty for nothing
  * @param doubt what the count leaves unexplained, in a sentence; empty where it balances
+ * @param emptied what to do now that no fish is left, in a sentence; empty while there are
  * @param acts what can be written down
  * @param rows the newest first
  */
 public record CountPage(String title, String season, String seasonTo, String tank, String tankTo, String saved,
-        List<Figure> figures, String doubt, List<Act> acts, List<Row> rows) implements Page {
+        List<Figure> figures, String doubt, String emptied, List<Act> acts, List<Row> rows) implements Page {
 
     public record Figure(String name, String fish) {}
 
