@@ -168,6 +168,8 @@ final class Routes {
         routes.get("/season/{season}/tanks/{tank}/count", season.counts()::show, SIGNED_IN);
         routes.get("/season/{season}/tanks/{tank}/count/{kind}", season.counts()::showNew, SIGNED_IN);
         routes.post("/season/{season}/tanks/{tank}/count/{kind}", season.counts()::create, SIGNED_IN);
+        routes.get("/season/{season}/tanks/{tank}/count/deaths/{day}", season.deaths()::show, SIGNED_IN);
+        routes.post("/season/{season}/tanks/{tank}/count/deaths/{day}", season.deaths()::update, SIGNED_IN);
         routes.post("/season/{season}/tanks/{tank}/count/entries/{entry}/withdrawn", season.counts()::withdraw, SIGNED_IN);
 
         routes.get("/season/{season}/summary", season.summary()::showPage, COORDINATOR);

@@ -10,6 +10,8 @@ import org.tankrounds.readings.ObservationRepository;
 import org.tankrounds.readings.ReadingTallies;
 import org.tankrounds.season.CountHandlers;
 import org.tankrounds.season.CountRepository;
+import org.tankrounds.season.DeathCauseRepository;
+import org.tankrounds.season.DeathHandlers;
 import org.tankrounds.season.LotEdits;
 import org.tankrounds.season.LotHandlers;
 import org.tankrounds.season.LotRepository;
@@ -23,7 +25,8 @@ import org.tankrounds.summary.SummaryReads;
 import org.tankrounds.web.Pages;
 
 /** The pages of seasons, lots and counts, and the summary. */
-record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers counts, SummaryHandlers summary) {
+record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers counts, DeathHandlers deaths,
+        SummaryHandlers summary) {
 
     static SeasonPages of(Transactions transactions, DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages,
             Clock clock) {
@@ -33,6 +36,7 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers count
                 new SeasonHandlers(transactions, reads, pages, clock),
                 new LotHandlers(transactions, reads, new LotEdits(dirtyTanks), afterChange, pages, clock),
                 new CountHandlers(transactions, reads, dirtyTanks, afterChange, pages, clock),
+                new DeathHandlers(transactions, reads, pages, clock),
                 new SummaryHandlers(transactions, summaryReads, summaryFiles(summaryReads, pages, clock), pages));
     }
 
@@ -43,7 +47,8 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers count
 
     private static SeasonReads seasonReads() {
         return new SeasonReads(
-                new SeasonRepository(), new LotRepository(), new CountRepository(), new TankRepository(),
+                new SeasonRepository(), new LotRepository(), new CountRepository(), new DeathCauseRepository(),
+                new TankRepository(),
                 new ObservationRepository());
     }
 

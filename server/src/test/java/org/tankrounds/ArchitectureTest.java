@@ -54,7 +54,7 @@ class ArchitectureTest {
             Map.entry("FishLooks", "behaviour"), Map.entry("Tasks", "tasks"),
             Map.entry("SchoolBreaks", "breaks"), Map.entry("BreakDays", "breaks"),
             Map.entry("Seasons", "season"), Map.entry("Lots", "season"), Map.entry("FishSamples", "season"),
-            Map.entry("CountEntries", "season"),
+            Map.entry("CountEntries", "season"), Map.entry("DeathCauses", "season"),
             Map.entry("DirtyTanks", "jobs"));
     /**
      * Joins that spare a second query: a tank's code beside a token or a forecast, the teachers of a tank where it is

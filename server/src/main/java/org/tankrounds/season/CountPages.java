@@ -20,12 +20,17 @@ final class CountPages {
 
     private final Season season;
     private final Tank tank;
+    private final Map<LocalDate, DeathCause> causes;
     private final Map<Integer, Tank> tanks;
     private final Formats formats;
     private final Speech speech;
 
-    /** @param tanks all of the chapter, to name where moved fish came from */
-    CountPages(Season season, Tank tank, List<Tank> tanks, Formats formats) {
+    /**
+     * @param causes what the dead of a day are put down to
+     * @param tanks all of the chapter, to name where moved fish came from
+     */
+    CountPages(Season season, Tank tank, Map<LocalDate, DeathCause> causes, List<Tank> tanks, Formats formats) {
+        this.causes = causes;
         this.season = season;
         this.tank = tank;
         this.tanks = tanks.stream().collect(Collectors.toMap(Tank::tankId, Function.identity()));
@@ -116,7 +121,8 @@ final class CountPages {
         String undo = line.entry().map(entry -> address + "/entries/" + entry.entryId() + "/withdrawn").orElse("");
         return new CountPage.Row(formats.shortDate(line.at()), what(line), detail(line), change(line),
                 line.spread() == 0 ? Integer.toString(line.left())
-                        : say("count.about", line.left(), line.spread()), undo);
+                        : say("count.about", line.left(), line.spread()), undo,
+                line.what() == Account.What.DIED ? address + "/deaths/" + day(line) : "");
     }
 
     private String what(Account.Line line) {
@@ -147,6 +153,9 @@ final class CountPages {
             entry.note().ifPresent(parts::add);
             entry.by().ifPresent(parts::add);
         });
+        if (line.what() == Account.What.DIED && causes.containsKey(day(line))) {
+            parts.add(say("count.cause." + causes.get(day(line)).code()));
+        }
         if (line.surplus() != 0) {
             parts.add(0, say(line.surplus() > 0 ? "count.line.surplus" : "count.line.missing", Math.abs(line.surplus())));
         }

@@ -3,19 +3,21 @@ package org.tankrounds.summary;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tankrounds.readings.ReadingTally;
+import org.tankrounds.season.DeathCauses;
 import org.tankrounds.season.Ledger;
 
 /** What the summary says about one tank, or about several together: every column adds up. */
 record Figures(
-        Ledger ledger, ReadingTally readings, WithinLimit temperature, WithinLimit unIonisedAmmonia,
+        Ledger ledger, DeathCauses causes, ReadingTally readings, WithinLimit temperature, WithinLimit unIonisedAmmonia,
         WithinLimit nitrite) {
 
-    static final Figures NONE =
-            new Figures(Ledger.EMPTY, ReadingTally.NONE, WithinLimit.NONE, WithinLimit.NONE, WithinLimit.NONE);
+    static final Figures NONE = new Figures(Ledger.EMPTY, DeathCauses.NONE,
+            ReadingTally.NONE, WithinLimit.NONE, WithinLimit.NONE, WithinLimit.NONE);
 
     Figures plus(Figures other) {
         return new Figures(
                 ledger.plus(other.ledger),
+                causes.plus(other.causes),
                 readings.plus(other.readings),
                 temperature.plus(other.temperature),
                 unIonisedAmmonia.plus(other.unIonisedAmmonia),

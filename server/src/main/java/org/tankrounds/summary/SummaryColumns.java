@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.tankrounds.season.DeathCause;
 import org.tankrounds.summary.SeasonSummary.Row;
 import org.tankrounds.summary.WithinLimit.Worst;
 
@@ -59,6 +60,9 @@ final class SummaryColumns {
         columns.add(count("moved_out", row -> row.figures().ledger().movedOut()));
         columns.add(count("taken_out_early", row -> row.figures().ledger().thinned()));
         columns.add(count("released", row -> row.figures().ledger().released()));
+        for (DeathCause cause : DeathCause.values()) {
+            columns.add(count("dead_of_" + cause.code(), row -> row.figures().causes().of(cause)));
+        }
         return List.copyOf(columns);
     }
 

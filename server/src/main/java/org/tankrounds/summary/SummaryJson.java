@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.tankrounds.readings.ReadingTally;
 import org.tankrounds.season.Ledger;
 import org.tankrounds.summary.SeasonSummary.Row;
@@ -50,6 +51,8 @@ final class SummaryJson {
 
     private static Map<String, Object> figures(Figures figures) {
         Map<String, Object> all = object("ledger", ledger(figures.ledger()));
+        all.put("deathsByCause", figures.causes().dead().entrySet().stream().collect(Collectors.toMap(
+                cause -> cause.getKey().code(), Map.Entry::getValue, Integer::sum, LinkedHashMap::new)));
         figures.survivalInterval().ifPresent(interval -> all.put("survival", object(
                 "share", Rounded.share(figures.survival().orElseThrow()),
                 "low", Rounded.share(interval.low()),

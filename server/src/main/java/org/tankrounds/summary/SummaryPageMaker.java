@@ -46,7 +46,7 @@ final class SummaryPageMaker {
                 ledgerLine(summary.chapter(), all, ""),
                 summary.schools().stream().map(this::waterGroup).toList(),
                 waterLine(summary.chapter(), all, ""),
-                surplus(ledger), SummaryNotes.in(speech.words()),
+                causes(), surplus(ledger), SummaryNotes.in(speech.words()),
                 speech.say("summary.made",
                         speech.written("time.pattern.dateYearAndClock", madeAt.atZone(ZoneOffset.UTC)), version));
     }
@@ -55,6 +55,12 @@ final class SummaryPageMaker {
         return speech.say("summary.lead", speech.say("summary.tanks", summary.tanks().size()),
                 speech.say("summary.schools", summary.schools().size()),
                 speech.say("summary.readings", summary.chapter().figures().readings().posted()));
+    }
+
+    private List<SummaryPage.Cause> causes() {
+        return summary.chapter().figures().causes().dead().entrySet().stream()
+                .map(cause -> new SummaryPage.Cause(speech.say("count.cause." + cause.getKey().code()),
+                        number(cause.getValue()))).toList();
     }
 
     private String surplus(Ledger ledger) {

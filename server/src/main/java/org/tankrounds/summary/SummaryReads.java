@@ -1,6 +1,7 @@
 package org.tankrounds.summary;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -14,8 +15,11 @@ import org.tankrounds.people.ChapterRepository;
 import org.tankrounds.places.Tank;
 import org.tankrounds.readings.ReadingTallies;
 import org.tankrounds.readings.ReadingTally;
+import org.tankrounds.season.Account;
 import org.tankrounds.season.CountEntry;
 import org.tankrounds.season.CountRepository;
+import org.tankrounds.season.DeathCause;
+import org.tankrounds.season.DeathCauses;
 import org.tankrounds.season.Lot;
 import org.tankrounds.season.LotHistory;
 import org.tankrounds.season.Season;
@@ -65,15 +69,17 @@ public final class SummaryReads {
         }
         List<Observation> seen = reads.observations().list(tx, chapterId, tank.tankId(), from, until);
         return Optional.of(new Row(Level.TANK, tank.room().schoolCode(), tank.school(), tank.classroom(),
-                tank.code(), tank.zone(), figures(tank, lots, entries, seen, readings, until)));
+                tank.code(), tank.zone(), figures(tank, lots, entries,
+                reads.causes().list(tx, chapterId, tank.tankId()), seen, readings, until)));
     }
 
     private static Figures figures(
-            Tank tank, List<Lot> lots, List<CountEntry> entries, List<Observation> seen, ReadingTally readings,
-            Instant until) {
+            Tank tank, List<Lot> lots, List<CountEntry> entries, Map<LocalDate, DeathCause> causes, List<Observation> seen,
+            ReadingTally readings, Instant until) {
         LotHistory history = LotHistory.of(tank, lots, seen, until);
         LimitDays days = new LimitDays(tank, history, seen, Limits.DEFAULT);
-        return new Figures(history.account(entries).ledger(), readings, days.of(Series.TEMPERATURE),
+        Account account = history.account(entries);
+        return new Figures(account.ledger(), DeathCauses.of(account.lines(), causes, tank.zone()), readings, days.of(Series.TEMPERATURE),
                 days.of(Series.UN_IONISED_AMMONIA), days.of(Series.NITRITE));
     }
 }

@@ -327,6 +327,7 @@ final class PageStates {
                 see(COORDINATOR, count),
                 see(COORDINATOR, count + "/moved"),
                 sentEmpty(COORDINATOR, count + "/released"),
+                see(BEGINNER, "/season/{newSeason}/tanks/{newTank}/count/deaths/{day}"),
                 see(BEGINNER, "/season/{newSeason}/tanks/{newTank}/count").after("counting again and releasing",
                         press("Count again"), fill("Fish found", "0"), send(), press("Write a release down"),
                         fill("Fish released", "0"), send()).answered(422),

@@ -36,10 +36,10 @@ final class CountPageIT {
         assertThat(text(coordinator.get(count(cast.tankB())))).contains("Moved here from Alderwhistle School, Room 12");
         assertThat(text(coordinator.get("/season/" + cast.season()))).contains("26 released 120");
         String csv = coordinator.get("/season/" + cast.season() + "/summary.csv").body();
-        assertThat(csv.lines().findFirst().orElseThrow()).endsWith("moved_in,moved_out,taken_out_early,released");
+        assertThat(csv.lines().findFirst().orElseThrow()).contains(",moved_in,moved_out,taken_out_early,released,");
         assertThat(csv.lines().filter(line -> line.contains(cast.tankA().code())).findFirst().orElseThrow())
-                .endsWith(",0,20,30,120");
-        assertThat(csv.strip()).endsWith(",20,20,30,120");
+                .contains(",0,20,30,120,");
+        assertThat(csv.strip().lines().reduce((first, next) -> next).orElseThrow()).contains(",20,20,30,120,");
     }
 
     @Test
@@ -86,6 +86,26 @@ final class CountPageIT {
         write(here, "counted", "fish", "135");
         assertThat(text(coordinator.get(here))).contains("Room 12: 135 by count")
                 .contains("5 fish are unaccounted for").contains("fewer than the count had: 5");
+    }
+
+    @Test
+    void whatTheyDiedOf_isSaidOfADay_andStandsInTheSummary() {
+        die(4);
+        String day = find(coordinator.get(here).body(), "href=\"(" + here + "/deaths/2026-01-08)\"");
+        teacher.get(day);
+        assertThat(teacher.post(day, "cause", "bad luck").status()).isEqualTo(422);
+        assertThat(teacher.post(day, "cause", "chlorine").status()).isEqualTo(303);
+
+        assertThat(text(coordinator.get(here))).contains("Found dead chlorine");
+        String summary = "/season/" + cast.season() + "/summary";
+        assertThat(text(coordinator.get(summary))).contains("What they died of, where somebody said so chlorine : 4");
+        assertThat(coordinator.get(summary + ".json").body()).contains("\"deathsByCause\":{\"chlorine\":4}");
+        assertThat(coordinator.get(summary + ".csv").body().lines().findFirst().orElseThrow()).contains(",dead_of_chlorine,");
+
+        teacher.get(day);
+        teacher.post(day, "cause", "");
+        assertThat(coordinator.get(summary + ".json").body()).contains("\"deathsByCause\":{}");
+        assertThat(coordinator.get(here + "/deaths/2024-01-08").status()).isEqualTo(404);
     }
 
     @Test

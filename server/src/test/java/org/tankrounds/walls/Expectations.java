@@ -171,6 +171,8 @@ final class Expectations {
             GET  /season/{season}/tanks/{tank}/count               | tank's page
             GET  /season/{season}/tanks/{tank}/count/{kind}        | tank's page
             POST /season/{season}/tanks/{tank}/count/{kind}        | tank's page
+            GET  /season/{season}/tanks/{tank}/count/deaths/{day}  | tank's page
+            POST /season/{season}/tanks/{tank}/count/deaths/{day}  | tank's page
             POST /season/{season}/tanks/{tank}/count/entries/{entry}/withdrawn | tank's page
             GET  /season/{season}/summary                          | coordinator's thing
             GET  /season/{season}/summary.csv                      | coordinator's thing

@@ -26,6 +26,7 @@ public record CountPage(String title, String season, String seasonTo, String tan
      * @param change with its sign; empty where the count stays
      * @param left by count after it
      * @param undo where it is taken back; empty of what is not written down here
+     * @param cause where it is said what they died of; empty of all but the dead
      */
-    public record Row(String when, String what, String detail, String change, String left, String undo) {}
+    public record Row(String when, String what, String detail, String change, String left, String undo, String cause) {}
 }

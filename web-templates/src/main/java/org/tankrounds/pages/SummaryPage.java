@@ -9,12 +9,13 @@ import java.util.List;
  * @param ledger school by school: its tanks, then what they come to together
  * @param total the chapter's line of the ledger
  * @param water school by school, held against the limits
+ * @param causes what the dead are put down to, where somebody said so
  * @param surplus a sentence where the count leaves something unexplained; empty where it balances
  * @param made when and by which version this was made
  */
 public record SummaryPage(
         String title, String chapter, String season, String period, String address, String lead,
-        List<LedgerGroup> ledger, LedgerLine total, List<WaterGroup> water, WaterLine waterTotal, String surplus,
+        List<LedgerGroup> ledger, LedgerLine total, List<WaterGroup> water, WaterLine waterTotal, List<Cause> causes, String surplus,
         List<String> notes, String made) implements Page {
 
     /** @param sum shown where the school has several tanks */
@@ -31,6 +32,8 @@ public record SummaryPage(
     public record LedgerLine(
             String name, String code, String received, String deadAsEggs, String deadAsSacFry, String deadFeeding,
             String dead, String moved, String thinned, String released, String alive, String unexplained, String survival) {}
+
+    public record Cause(String name, String dead) {}
 
     public record WaterGroup(String school, List<WaterLine> tanks) {}
 
