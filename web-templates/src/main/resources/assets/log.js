@@ -6,6 +6,8 @@
   const line = document.querySelector("[data-outbox-line]");
   const FIX = "#fix=";
   const CARDS = "shown_cards";
+  // What the form showed when it opened; one from before forms told so says nothing of it.
+  const OPENED = ["opened_kit", "opened_unit"];
   const SENT_WITHIN_MS = 9000;
   // What stands beside their labels is no unit.
   const WITHOUT_UNIT = ["ph", "ph_typed", "note", "measured_at"];
@@ -196,6 +198,9 @@
     [...entry.fields].sort(([, one], [, other]) => Number(one !== "") - Number(other !== "")).forEach(fillIn);
     form.elements.submission_id.value = entry.id;
     form.elements.kit.value = entry.kit;
+    OPENED.forEach((name) => {
+      form.elements[name].value = (entry.fields.find(([one]) => one === name) || [name, ""])[1];
+    });
     const more = form.querySelector("details");
     more.open = [...more.querySelectorAll("input[type=text]")].some((field) => field.value !== "");
     const summary = document.querySelector("[data-outbox-fix]");

@@ -71,15 +71,25 @@ public final class TankRepository {
     }
 
     /**
-     * What the class reads with, so that its form opens with it next time.
+     * With which kit the class reads, so that its form opens with it next time; a tank that has another one than its
+     * form opened with was changed meanwhile, and stays as it is.
      *
      * @return how many tanks that was
      */
-    public int rememberHabits(DSLContext tx, int chapterId, int tankId, int kitId, String thermometerUnit) {
+    public int rememberKit(DSLContext tx, int chapterId, int tankId, int openedWith, int chosen) {
         return tx.update(TANKS)
-                .set(TANKS.KIT_ID, kitId)
-                .set(TANKS.THERMOMETER_UNIT, thermometerUnit)
+                .set(TANKS.KIT_ID, chosen)
                 .where(TANKS.CHAPTER_ID.eq(chapterId)).and(TANKS.TANK_ID.eq(tankId))
+                .and(TANKS.KIT_ID.eq(openedWith))
+                .execute();
+    }
+
+    /** The same of the scale of its thermometer. */
+    public int rememberThermometer(DSLContext tx, int chapterId, int tankId, String openedWith, String chosen) {
+        return tx.update(TANKS)
+                .set(TANKS.THERMOMETER_UNIT, chosen)
+                .where(TANKS.CHAPTER_ID.eq(chapterId)).and(TANKS.TANK_ID.eq(tankId))
+                .and(TANKS.THERMOMETER_UNIT.eq(openedWith))
                 .execute();
     }
 

@@ -35,13 +35,14 @@ final class LogForm {
     static final String BY = "by";
     /** Which names and meanings the form has; a device may send one that it kept long ago. */
     static final String VERSION = "form_version";
-    static final int CURRENT_VERSION = 3;
+    static final int CURRENT_VERSION = 4;
     private static final int OLDEST_VERSION = 1;
     static final String KEPT_AT = "kept_at";
     static final String SENT_AT = "sent_at";
     /** What differs between two sendings of the same reading, and says nothing about the tank. */
     private static final Set<String> OF_THE_SENDING = Set.of(
-            SUBMISSION, VERSION, KEPT_AT, SENT_AT, "device_zone", "device_offset", "build");
+            SUBMISSION, VERSION, KEPT_AT, SENT_AT, "device_zone", "device_offset", "build", OpenedWith.KIT,
+            OpenedWith.SCALE);
     static final String UNIT = "_unit";
     /** Box beside a card, for what was read by a meter. */
     static final String TYPED = "_typed";

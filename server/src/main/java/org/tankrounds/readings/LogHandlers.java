@@ -8,7 +8,6 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -70,6 +69,7 @@ public final class LogHandlers {
         Desk desk = desk(ctx);
         Map<String, String> filledIn = new TreeMap<>();
         filledIn.put(LogForm.SUBMISSION, UUID.randomUUID().toString());
+        filledIn.putAll(OpenedWith.fields(desk.tank(), desk.kit()));
         desk.lastLabel().ifPresent(label -> filledIn.put(LogForm.BY, label));
         Optional.ofNullable(ctx.queryParam(Analyte.WATER_CHANGE.code())).filter(share -> share.matches("[0-9]{1,3}"))
                 .ifPresent(share -> filledIn.put(Analyte.WATER_CHANGE.code(), share));
@@ -124,7 +124,9 @@ public final class LogHandlers {
                 askAgain(ctx, desk, kit, form, answered.message());
                 return;
             }
-            remember(ctx, desk, kit, form);
+            if (outcome.get().isNew()) {
+                remember(ctx, desk, form);
+            }
             stored(ctx, outcome.get());
         } catch (RefusedException refusal) {
             refused(ctx, desk, kit, form, refusal);
@@ -198,16 +200,15 @@ public final class LogHandlers {
                 form.text(LogForm.SUBMISSION), form.fingerprint(), given, faults, kit, form.confirmed(given));
     }
 
-    /** The class's thermometer and kit are habits: next time the form opens with them. */
-    private void remember(Context ctx, Desk desk, Kit kit, LogForm form) {
-        String unit = form.text(Analyte.TEMPERATURE.code() + LogForm.UNIT);
-        boolean otherUnit = !form.text(Analyte.TEMPERATURE).isBlank() && Set.of("Cel", "[degF]").contains(unit)
-                && !unit.equals(desk.tank().thermometerUnit());
-        if (otherUnit || kit.kitId() != desk.tank().kitId()) {
-            int chapterId = Caller.of(ctx).chapterId();
-            transactions.inChapter(chapterId, tx -> tanks.rememberHabits(tx, chapterId, desk.tank().tankId(),
-                    kit.kitId(), otherUnit ? unit : desk.tank().thermometerUnit()));
-        }
+    /** The class's thermometer and kit are habits: next time the form opens with them, unless somebody changed the tank. */
+    private void remember(Context ctx, Desk desk, LogForm form) {
+        int chapterId = Caller.of(ctx).chapterId();
+        int tankId = desk.tank().tankId();
+        OpenedWith.otherKit(form).filter(change -> desk.knows(change.from()) && desk.knows(change.to()))
+                .ifPresent(change -> transactions.inChapter(chapterId, tx -> tanks.rememberKit(tx, chapterId, tankId,
+                        desk.kitCalled(change.from()).kitId(), desk.kitCalled(change.to()).kitId())));
+        OpenedWith.otherScale(form).ifPresent(change -> transactions.inChapter(chapterId,
+                tx -> tanks.rememberThermometer(tx, chapterId, tankId, change.from(), change.to())));
     }
 
     private Desk desk(Context ctx) {

@@ -10,6 +10,7 @@ import org.tankrounds.pages.AskBack;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.pages.LogPage;
 import org.tankrounds.pages.LogPage.Card;
+import org.tankrounds.pages.LogPage.Hidden;
 import org.tankrounds.pages.LogPage.Receipt;
 import org.tankrounds.pages.LogPage.Step;
 import org.tankrounds.places.Kit;
@@ -79,9 +80,14 @@ final class LogPageMaker {
                 "/tanks/" + tank.code(), "/tanks/" + tank.code() + "/log", form.text(LogForm.SUBMISSION),
                 LogForm.CURRENT_VERSION, message.receipt(),
                 message.conflict(), "/tanks/" + tank.code(), message.asks(),
-                ShownCards.beside(fields.kept(message.confirmed()), kit),
+                hidden(),
                 temperature, fields.scales(tank.thermometerUnit()), husbandry, cards, fields.by(), fields.note(), more,
                 moreOpen(more, measuredAt), measuredAt, kit.name(), kitChoice(), wrong);
+    }
+
+    private List<Hidden> hidden() {
+        List<Hidden> answered = fields.kept(message.confirmed());
+        return ShownCards.beside(Stream.concat(answered.stream(), OpenedWith.hidden(form).stream()).toList(), kit);
     }
 
     private String title(List<FormField> wrong) {

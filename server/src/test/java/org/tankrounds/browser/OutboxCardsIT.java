@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.tankrounds.db.schema.Tables.KITS;
 import static org.tankrounds.db.schema.Tables.KIT_SCALES;
 import static org.tankrounds.db.schema.Tables.MEASUREMENTS;
+import static org.tankrounds.db.schema.Tables.TANKS;
 
 import com.microsoft.playwright.Page;
 import java.util.List;
@@ -40,6 +41,23 @@ class OutboxCardsIT extends AtADevice {
 
         device.write("52");
         awaitNitrite();
+    }
+
+    @Test
+    void putRightAfterTheThermometerIsChanged_leavesTheTankAsItIs() {
+        keep("fifty");
+        app.transactions().inChapter(cast.chapterId(),
+                tx -> tx.update(TANKS).set(TANKS.THERMOMETER_UNIT, "Cel").execute());
+        device.offline(false);
+        device.page().navigate("/outbox");
+        device.page().getByText("Open and fix").click();
+        assertThat(device.page().locator("[name=temperature_unit][value='[degF]']")).isChecked();
+
+        device.write("52");
+        awaitNitrite();
+        String unit = app.transactions().inChapter(cast.chapterId(), tx -> tx.selectFrom(TANKS)
+                .where(TANKS.TANK_ID.eq(cast.tankA().tankId())).fetchSingle(TANKS.THERMOMETER_UNIT));
+        assertThat(unit).isEqualTo("Cel");
     }
 
     private void keep(String temperatureF) {

@@ -244,6 +244,8 @@ final class LogPageIT {
         assertThat(submission.find()).isTrue();
         Map<String, String> form = new TreeMap<>(typed);
         form.put("submission_id", submission.group(1));
+        Pattern.compile("name=\"(opened_[a-z]+)\" value=\"([^\"]+)\"").matcher(page.body()).results()
+                .forEach(opened -> form.put(opened.group(1), opened.group(2)));
         form.put("form_token", teacher.formToken());
         return form;
     }

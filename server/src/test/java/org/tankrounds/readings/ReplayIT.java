@@ -122,7 +122,7 @@ class ReplayIT {
 
     @Test
     void aFormOfANewerVersion_isKeptForAPerson() {
-        Answer answer = send(Duration.ZERO, NOW, Map.of("temperature", "52", "form_version", "4"));
+        Answer answer = send(Duration.ZERO, NOW, Map.of("temperature", "52", "form_version", "5"));
         assertThat(answer.status()).isEqualTo(422);
         assertThat(json(answer).get("sentences").toString()).contains("of a version that is not known here");
 
