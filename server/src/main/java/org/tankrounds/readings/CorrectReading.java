@@ -17,7 +17,10 @@ import org.tankrounds.readings.StoreReading.Sender;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.NotFoundException;
 
-/** Puts a further version in the place of the one that holds, in one transaction; nothing is overwritten. */
+/**
+ * Puts a further version in the place of the one that holds, or takes the reading back, in one transaction; nothing is
+ * overwritten. A reading that was taken back has a last version of which only who, when and why count.
+ */
 public final class CorrectReading {
 
     /**
@@ -25,6 +28,9 @@ public final class CorrectReading {
      * @param judged empty stores nothing
      */
     record Correction(int seen, Optional<JudgedReading> judged, String reason) {}
+
+    /** @param accepted false stores nothing */
+    record TakingBack(int seen, boolean accepted, String reason) {}
 
     /** How it ended. */
     enum Result {
@@ -63,11 +69,43 @@ public final class CorrectReading {
             BiFunction<Reading, ToDoubleFunction<Instant>, Correction> correction) {
         Result result = transactions.inChapter(caller.chapterId(), tx -> {
             Tank tank = tanks.get(tx, caller, tankCode);
-            Reading holding = readings.findHolding(tx, caller.chapterId(), tank.tankId(), code)
-                    .orElseThrow(() -> new NotFoundException("reading"));
-            return inside(tx, caller, tank, holding, correction.apply(holding, at -> lastTemperatures.find(
-                    tx, caller.chapterId(), new Moment(tank.tankId(), at), holding.readingId())));
+            Reading newest = versions(tx, caller, tank, code).get(0);
+            return newest.holds() ? inside(tx, caller, tank, newest, correction.apply(newest, at -> lastTemperatures.find(
+                    tx, caller.chapterId(), new Moment(tank.tankId(), at), newest.readingId()))) : Result.OVERTAKEN;
         });
+        return told(caller, result);
+    }
+
+    /** Its values count nowhere from then on. */
+    Result takeBack(Caller caller, String tankCode, String code, TakingBack word) {
+        return told(caller, transactions.inChapter(caller.chapterId(), tx -> {
+            Tank tank = tanks.get(tx, caller, tankCode);
+            Reading newest = versions(tx, caller, tank, code).get(0);
+            return word.accepted() ? takeBack(tx, caller, tank, newest, word) : Result.NOT_ACCEPTED;
+        }));
+    }
+
+    private Result takeBack(DSLContext tx, Caller caller, Tank tank, Reading newest, TakingBack word) {
+        Instant at = clock.instant().truncatedTo(ChronoUnit.MICROS);
+        if (newest.isTakingBack() && newest.version() == word.seen() + 1
+                && newest.personId().equals(caller.personId())) {
+            return Result.REPEATED;
+        }
+        if (word.seen() != newest.version() || !readings.supersede(tx, caller.chapterId(), newest.readingId(), at)) {
+            return Result.OVERTAKEN;
+        }
+        measurements.delete(tx, caller.chapterId(), newest);
+        storeReading.insertTakingBack(tx, caller.chapterId(), takingBack(caller, newest, at, word.reason()));
+        return Result.STORED;
+    }
+
+    private static Reading takingBack(Caller caller, Reading newest, Instant at, String reason) {
+        return new Reading(0, newest.tankId(), newest.code(), newest.version() + 1, newest.measuredAt(), at,
+                Reading.CHANNEL_PAGE, newest.by(), caller.personId(), caller.cardId(), newest.fileId(), newest.values(),
+                newest.note(), List.of(Reading.TAKEN_BACK), Optional.of(reason), Optional.empty());
+    }
+
+    private Result told(Caller caller, Result result) {
         if (result == Result.STORED) {
             afterChange.changed(caller.chapterId());
         }

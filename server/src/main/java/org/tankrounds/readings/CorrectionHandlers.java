@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.jooq.DSLContext;
@@ -35,12 +36,13 @@ public final class CorrectionHandlers {
 
     /** What the page needs to know. */
     private record Desk(Tank tank, Kit kit, List<Reading> versions, Map<Integer, String> names) {
-        Reading holding() {
+        /** The one that holds, unless none does any more. */
+        Reading newest() {
             return versions.get(0);
         }
 
         Map<Analyte, UnitForm> forms() {
-            return ReadingPageMaker.forms(tank, kit, holding());
+            return ReadingPageMaker.forms(tank, kit, newest());
         }
     }
 
@@ -65,25 +67,35 @@ public final class CorrectionHandlers {
 
     public void show(Context ctx) {
         Desk desk = desk(ctx);
-        show(ctx, desk, ReadingPageMaker.filledIn(desk.tank(), desk.holding()), Message.NONE, "");
+        show(ctx, desk, ReadingPageMaker.filledIn(desk.tank(), desk.newest()), Message.NONE, "");
     }
 
     public void update(Context ctx) {
         Desk desk = desk(ctx);
         LogForm form = LogForm.of(ctx).settled();
         Typed typed = new Typed(desk, form, Speech.of(ctx));
-        Result result = correctReading.correct(
-                Caller.of(ctx), desk.tank().code(), desk.holding().code(), typed::correction);
+        if (form.text(ReadingPageMaker.ACT).equals(ReadingPageMaker.TAKE_BACK)) {
+            answer(ctx, desk, typed, correctReading.takeBack(
+                    Caller.of(ctx), desk.tank().code(), desk.newest().code(), typed.takingBack()));
+            return;
+        }
+        answer(ctx, desk, typed, correctReading.correct(
+                Caller.of(ctx), desk.tank().code(), desk.newest().code(), typed::correction));
+    }
+
+    private void answer(Context ctx, Desk desk, Typed typed, Result result) {
         switch (result) {
-            case STORED, REPEATED -> ctx.redirect("/tanks/" + desk.tank().code() + "/readings/" + desk.holding().code(),
+            case STORED, REPEATED -> ctx.redirect("/tanks/" + desk.tank().code() + "/readings/" + desk.newest().code(),
                     HttpStatus.SEE_OTHER);
             case NOT_ACCEPTED -> {
                 ctx.status(422);
-                show(ctx, desk, form, typed.message, "");
+                show(ctx, desk, typed.form, typed.message, "");
             }
             case OVERTAKEN -> {
                 ctx.status(409);
-                show(ctx, desk(ctx), form, Message.NONE, Speech.of(ctx).say("readings.page.overtaken"));
+                Desk now = desk(ctx);
+                show(ctx, now, typed.form, Message.NONE, Speech.of(ctx).say(
+                        now.newest().holds() ? "readings.page.overtaken" : "readings.page.overtakenGone"));
             }
         }
     }
@@ -104,12 +116,7 @@ public final class CorrectionHandlers {
         Correction correction(Reading holding, ToDoubleFunction<Instant> lastTemperatureC) {
             Faults faults = new Faults();
             GivenReading given = given(holding, faults);
-            Optional<String> reason = PlainText.check(form.text(ReadingPageMaker.REASON),
-                    Saying.of("readings.page.theReason"), LONGEST_REASON, true,
-                    sentence -> faults.add(ReadingPageMaker.REASON, sentence));
-            if (reason.isEmpty() && faults.none()) {
-                faults.add(ReadingPageMaker.REASON, Saying.of("readings.page.noReason"));
-            }
+            Optional<String> reason = reason(faults, "readings.page.noReason");
             Judge.Known known = new Judge.Known(desk.tank(), desk.kit(), clock.instant(), lastTemperatureC);
             JudgedReading judged = Judge.judge(given, known, form.confirmed(given), faults);
             List<AskBack> asks = faults.none() ? LogFields.asks(form, given, judged, speech)
@@ -117,6 +124,25 @@ public final class CorrectionHandlers {
             message = new Message(LogForm.byField(faults, speech), asks, form.confirmed(given), "", Receipt.NONE);
             boolean accepted = faults.none() && asks.isEmpty();
             return new Correction(seen(), accepted ? Optional.of(judged) : Optional.empty(), reason.orElse(""));
+        }
+
+        /** What else was typed is let go of: it would have been a correction. */
+        CorrectReading.TakingBack takingBack() {
+            Faults faults = new Faults();
+            Optional<String> reason = reason(faults, "readings.page.noReasonBack");
+            List<AskBack> asks = PersonalAsks.of(List.of(ReadingPageMaker.REASON), form, speech);
+            message = new Message(LogForm.byField(faults, speech), asks, Set.of(), "", Receipt.NONE);
+            return new CorrectReading.TakingBack(seen(), faults.none() && asks.isEmpty(), reason.orElse(""));
+        }
+
+        private Optional<String> reason(Faults faults, String missing) {
+            Optional<String> reason = PlainText.check(form.text(ReadingPageMaker.REASON),
+                    Saying.of("readings.page.theReason"), LONGEST_REASON, true,
+                    sentence -> faults.add(ReadingPageMaker.REASON, sentence));
+            if (reason.isEmpty() && faults.none()) {
+                faults.add(ReadingPageMaker.REASON, Saying.of(missing));
+            }
+            return reason;
         }
 
         /** A time that was not touched stays exact; the form shows minutes only. Steps and marks stay likewise. */

@@ -71,10 +71,9 @@ final class DeviceSorting {
             if (said.stream().anyMatch(one -> DeviceValues.isSame(one.value(), value))
                     || !look.exact() && known.isNear(look.at(), SENT_AGAIN, value)) {
                 repeated++;
-            } else if (said.isEmpty()) {
-                values.add(value);
             } else {
-                here.add(new Conflict(look.at(), value, said.get(0).value()));
+                said.stream().filter(one -> !one.takenBack()).findFirst().ifPresentOrElse(
+                        one -> here.add(new Conflict(look.at(), value, one.value())), () -> values.add(value));
             }
         }
         conflicts.addAll(here);
@@ -87,7 +86,7 @@ final class DeviceSorting {
     /** The whole look in the place of all that was said at the time; what only the old ones have goes on to hold. */
     private List<GivenValue> takingPlace(Look look) {
         Map<String, GivenValue> all = new LinkedHashMap<>();
-        for (Said said : known.allAt(look.at())) {
+        for (Said said : known.allAt(look.at()).stream().filter(one -> !one.takenBack()).toList()) {
             replaced.add(said.code());
             all.put(said.value().analyte().code(), DeviceValues.given(said.value()));
         }

@@ -16,15 +16,22 @@ import org.tankrounds.water.Units;
 
 /**
  * What devices have said of a tank before: loggers by their files, probes, and scripts that say nothing of a class. A
- * value that was corrected since counts, since its device will only repeat it; one that was taken back does not.
+ * value that was corrected since counts, since its device will only repeat it; one of a file that was taken back does not.
  */
 final class DeviceValues {
 
-    /** @param code of the reading that it belongs to */
-    record Said(String code, EnteredValue value) {}
+    /**
+     * @param code of the reading that it belongs to
+     * @param takenBack whether somebody took that reading back by itself: its device will only repeat it, but nothing
+     *         of it stands against what is new
+     */
+    record Said(String code, EnteredValue value, boolean takenBack) {}
 
     private static final String COLUMNS = """
-            SELECT r.measured_at, r.code, r.entered FROM readings r
+            SELECT r.measured_at, r.code, r.entered, r.superseded_at IS NOT NULL AND EXISTS (
+                SELECT 1 FROM readings word WHERE word.chapter_id = r.chapter_id AND word.code = r.code
+                    AND word.flags @> '{taken_back}')
+            FROM readings r
             LEFT JOIN logger_files f ON f.chapter_id = r.chapter_id AND f.file_id = r.file_id
             WHERE r.chapter_id = ? AND r.tank_id = ? AND r.measured_at BETWEEN ?::timestamptz AND ?::timestamptz
                 AND (r.channel IN ('file', 'probe') OR r.file_id IS NOT NULL
@@ -49,7 +56,7 @@ final class DeviceValues {
     private void add(Record row) {
         List<Said> said = byTime.computeIfAbsent(row.get(0, Instant.class), at -> new ArrayList<>());
         ReadingJson.values(row.get(2, String.class))
-                .forEach(value -> said.add(new Said(row.get(1, String.class), value)));
+                .forEach(value -> said.add(new Said(row.get(1, String.class), value, row.get(3, Boolean.class))));
     }
 
     /** Values of the same analyte at a time. */

@@ -15,7 +15,12 @@ final class PersonalAsks {
     private PersonalAsks() {}
 
     static List<AskBack> of(LogForm form, Speech speech) {
-        return FIELDS.stream()
+        return of(FIELDS, form, speech);
+    }
+
+    /** Of some of its fields, where the others are not kept. */
+    static List<AskBack> of(List<String> fields, LogForm form, Speech speech) {
+        return fields.stream()
                 .filter(field -> !PersonalText.in(form.text(field)).isEmpty() && !answered(form, field))
                 .map(field -> ask(field, PersonalText.in(form.text(field)), speech))
                 .toList();

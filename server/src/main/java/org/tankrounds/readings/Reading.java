@@ -35,6 +35,9 @@ public record Reading(
         Optional<String> reason,
         Optional<Instant> supersededAt) {
 
+    /** Flag of the version that says that a reading was taken back: by whom, when and why. It never holds. */
+    static final String TAKEN_BACK = "taken_back";
+
     public static final String CHANNEL_PAGE = "page";
     public static final String CHANNEL_API = "api";
     public static final String CHANNEL_BATCH = "batch";
@@ -45,6 +48,11 @@ public record Reading(
     /** The clock that told its time was far off, or the time is still to come. */
     public boolean timeDoubtful() {
         return flags.contains(Judge.TIME_DOUBTFUL);
+    }
+
+    /** Not a version of what was seen, but the word that none counts any more. */
+    boolean isTakingBack() {
+        return flags.contains(TAKEN_BACK);
     }
 
     public boolean holds() {

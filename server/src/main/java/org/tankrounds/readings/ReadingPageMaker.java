@@ -24,6 +24,8 @@ import org.tankrounds.words.Saying;
 final class ReadingPageMaker {
     static final String REASON = "reason";
     static final String VERSION = "version";
+    static final String ACT = "act";
+    static final String TAKE_BACK = "take_back";
     private static final DateTimeFormatter TYPED_TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ENGLISH);
 
     private final Tank tank;
@@ -85,10 +87,26 @@ final class ReadingPageMaker {
                 "/tanks/" + tank.code() + "/readings/" + versions.get(0).code(), versions.get(0).version(), overtaken,
                 versions.stream().map(this::version).toList(), message.asks(),
                 ShownCards.beside(fields.kept(message.confirmed()), kit),
-                fields.scales(tank.thermometerUnit()), values, fields.by(), fields.note(), measuredAt, reason, wrong);
+                fields.scales(tank.thermometerUnit()), values, fields.by(), fields.note(), measuredAt, reason, wrong,
+                gone(), form.text(ACT).equals(TAKE_BACK) && !message.asks().isEmpty());
+    }
+
+    /** Why nothing of it counts any more; empty where a version does. */
+    private String gone() {
+        Reading newest = versions.get(0);
+        if (newest.holds()) {
+            return "";
+        }
+        return newest.isTakingBack()
+                ? speech.say("readings.page.takenBack", writer(newest), local(newest.receivedAt()))
+                : speech.say("readings.page.replaced");
     }
 
     private Version version(Reading reading) {
+        if (reading.isTakingBack()) {
+            return new Version(speech.say("readings.page.versionBack"), speech.say("readings.page.backBy",
+                    writer(reading), local(reading.receivedAt())), reading.reason().orElse(""), "", List.of(), "");
+        }
         List<String> lines = reading.values().stream().map(value -> speech.say(line(reading, value))).toList();
         String heading = reading.holds() ? "readings.page.versionCounts" : "readings.page.versionOld";
         return new Version(speech.say(heading, reading.version()), who(reading), reading.reason().orElse(""),

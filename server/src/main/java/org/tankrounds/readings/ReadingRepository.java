@@ -157,7 +157,7 @@ public final class ReadingRepository {
         return readingIds;
     }
 
-    /** @return false where a later version has taken its place already */
+    /** @return false where it held no more already */
     boolean supersede(DSLContext tx, int chapterId, long readingId, Instant at) {
         return tx.update(READINGS)
                 .set(READINGS.SUPERSEDED_AT, at)

@@ -206,8 +206,9 @@ public final class StoreReading {
         if (!Arrays.equals(before.fingerprint(), submitted.fingerprint())) {
             throw RefusedException.of(409, OTHER_READING);
         }
-        return new Outcome(tank, readings
-                .findHolding(tx, caller.chapterId(), tank.tankId(), before.readingCode()).orElseThrow(), false);
+        Reading stored = readings.listVersions(tx, caller.chapterId(), tank.tankId(), before.readingCode()).stream()
+                .filter(version -> !version.isTakingBack()).findFirst().orElseThrow();
+        return new Outcome(tank, stored, false);
     }
 
     /** Writes a version with what is derived from it. */
@@ -217,6 +218,12 @@ public final class StoreReading {
                 new Rows(reading.tankId(), readingId, reading.measuredAt(), judged.measured())));
         dirtyTanks.mark(tx, chapterId, reading.tankId(), reading.receivedAt());
         return reading;
+    }
+
+    /** Writes down that a reading was taken back, with nothing derived from it; no version of it holds then. */
+    void insertTakingBack(DSLContext tx, int chapterId, Reading word) {
+        readings.supersede(tx, chapterId, readings.insert(tx, chapterId, word), word.receivedAt());
+        dirtyTanks.mark(tx, chapterId, word.tankId(), word.receivedAt());
     }
 
     static Reading version(Tank tank, String code, int version, String channel, Sender sender, Instant now,

@@ -6,6 +6,7 @@ import static org.tankrounds.db.schema.Tables.READINGS;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -137,12 +138,116 @@ final class CorrectionIT {
     }
 
     @Test
+    void takenBack_countsNowhere_andItsHistorySaysByWhomAndWhy() throws Exception {
+        Answer back = takeBack("put into the wrong tank", "1");
+
+        assertThat(back.status()).isEqualTo(303);
+        assertThat(measurements()).isEmpty();
+        assertThat(new ObjectMapper().readTree(APP.bearer(cast.tankA().token()).get(api).body()).at("/readings")).isEmpty();
+        assertThat(APP.bearer(cast.tankA().token()).get(api + "/" + code).status()).isEqualTo(404);
+        assertThat(teacher.get("/tanks/" + cast.tankA().code() + "/readings.csv").body()).doesNotContain("52.30");
+        assertThat(teacher.get("/tanks/" + cast.tankA().code()).body()).doesNotContain(code);
+
+        String page = teacher.get(back.location()).body();
+        assertThat(page).contains("This reading was taken back by Ada Fernwhistle, ").contains("put into the wrong tank")
+                .contains("Version 1, no longer counts").contains("52.30 °F").contains("By a probe or script (probe)")
+                .doesNotContain("Keep the correction");
+        assertThat(versions()).extracting(ReadingsRecord::getSupersededAt).doesNotContainNull();
+    }
+
+    @Test
+    void takenBackWithoutAReason_staysAsItIs() {
+        Answer answer = takeBack("", "1");
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.body()).contains("<title>Error: ").contains("href=\"#reason\"")
+                .contains("Say in a few words why it is taken back");
+        assertThat(measurements()).hasSize(2);
+    }
+
+    @Test
+    void takenBackForAReasonWithAName_isAskedAboutOnce() {
+        Answer asked = takeBack("Wanda Quillmere read another tank", "1");
+        assertThat(asked.status()).isEqualTo(422);
+        assertThat(asked.body()).contains("a person’s name, “Wanda Quillmere”").contains("Answer and take this reading back");
+        assertThat(measurements()).hasSize(2);
+
+        assertThat(correct(Map.of("act", "take_back", "reason", "Wanda Quillmere read another tank", "version", "1",
+                "sure_reason", "yes Wanda Quillmere")).status()).isEqualTo(303);
+        assertThat(measurements()).isEmpty();
+    }
+
+    @Test
+    void takenBackByWhoHasNotSeenTheCorrection_staysAsItIs() {
+        correct(Map.of("temperature", "53", "measured_at", "2026-01-12 09:05", "version", "1", "reason", "typo"));
+        Answer late = takeBack("put into the wrong tank", "1");
+
+        assertThat(late.status()).isEqualTo(409);
+        assertThat(late.body()).contains("Somebody else has corrected this reading meanwhile").contains("53 °F");
+        assertThat(measurements()).hasSize(1);
+    }
+
+    @Test
+    void takenBackTwice_isTakenBackOnce_andIsNotCorrectedAfterwards() {
+        assertThat(takeBack("wrong tank", "1").status()).isEqualTo(303);
+        assertThat(takeBack("wrong tank", "1").status()).isEqualTo(303);
+        Answer late = correct(Map.of("temperature", "53", "measured_at", "2026-01-12 09:05", "version", "1",
+                "reason", "typo"));
+
+        assertThat(late.status()).isEqualTo(409);
+        assertThat(late.body()).contains("This reading does not count any more").contains("Nothing of yours was stored");
+        assertThat(versions()).hasSize(2);
+        assertThat(measurements()).isEmpty();
+    }
+
+    @Test
+    void sameKeyPostedAfterItWasTakenBack_answersAsStored_andStoresNothing() throws Exception {
+        takeBack("wrong tank", "1");
+        Answer again = APP.bearer(cast.tankA().token()).header("Idempotency-Key", "first").postJson(api, """
+                {"measuredAt": "2026-01-12T14:05:37Z", "by": "probe",
+                 "values": [{"analyte": "temperature", "value": 52.30, "unit": "[degF]", "step": 1},
+                            {"analyte": "total_ammonia", "value": 0.5, "unit": "mg/L", "as": "NH4"}]}""");
+        assertThat(again.status()).isEqualTo(200);
+        JsonNode said = new ObjectMapper().readTree(again.body());
+        assertThat(said.get("id").asText()).isEqualTo(code);
+        assertThat(said.get("version").asInt()).isEqualTo(1);
+        assertThat(said.get("flags")).isEmpty();
+        assertThat(measurements()).isEmpty();
+    }
+
+    @Test
+    void takenBack_ofAProbe_isNotBroughtBackByItsRepeat_norStandsAgainstWhatIsNew() {
+        probeSays("11.0");
+        code = APP.transactions().inChapter(cast.chapterId(), tx -> tx.selectFrom(READINGS)
+                .where(READINGS.CHANNEL.eq("probe")).fetchSingle(READINGS.CODE));
+        path = "/tanks/" + cast.tankA().code() + "/readings/" + code;
+        assertThat(takeBack("it stood in another tank", "1").status()).isEqualTo(303);
+        assertThat(measurements()).as("the other reading's").hasSize(2);
+
+        probeSays("11.0");
+        assertThat(measurements()).hasSize(2);
+        probeSays("9.5");
+        assertThat(measurements()).hasSize(3);
+    }
+
+    @Test
     void isThereForThoseWhoLookAfterTheTank() {
         assertThat(APP.signedIn(cast.mentor()).get(path).status()).isEqualTo(200);
         assertThat(APP.signedIn(cast.coordinator()).get(path).status()).isEqualTo(200);
         assertThat(APP.signedIn(cast.teacherB()).get(path).status()).isEqualTo(404);
         assertThat(teacher.get("/tanks/" + cast.tankA().code() + "/readings/nosuch").status()).isEqualTo(404);
         assertThat(APP.signedIn(APP.elsewhere().coordinator()).get(path).status()).isEqualTo(404);
+    }
+
+    /** Of 14:00 UTC of the day before. */
+    private void probeSays(String temperatureC) {
+        String pack = "[{\"n\": \"temperature\", \"u\": \"Cel\", \"t\": 1768226400, \"v\": " + temperatureC + "}]";
+        assertThat(APP.bearer(cast.tankA().token()).send("POST", "/api/v1/tanks/" + cast.tankA().code() + "/senml",
+                SenmlApi.MEDIA_TYPE, pack.getBytes(StandardCharsets.UTF_8)).status()).isEqualTo(200);
+    }
+
+    private Answer takeBack(String reason, String version) {
+        return correct(Map.of("act", "take_back", "temperature", "52.30", "measured_at", "2026-01-12 09:05",
+                "reason", reason, "version", version));
     }
 
     private Answer correct(Map<String, String> typed) {

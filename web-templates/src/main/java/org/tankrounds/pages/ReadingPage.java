@@ -11,6 +11,8 @@ import java.util.List;
  * @param overtaken a sentence where somebody else has corrected the reading meanwhile; empty otherwise
  * @param versions newest first
  * @param values one box for each analyte
+ * @param gone a sentence where no version counts any more; then there is nothing to correct. Empty otherwise
+ * @param takingBack whether what is asked is about taking it back
  */
 public record ReadingPage(
         String title,
@@ -29,10 +31,13 @@ public record ReadingPage(
         FormField note,
         FormField measuredAt,
         FormField reason,
-        List<FormField> wrong) implements Page {
+        List<FormField> wrong,
+        String gone,
+        boolean takingBack) implements Page {
 
     /**
      * @param heading such as "Version 2, the one that holds"
+     * @param measured empty, as are the lines, where it only says that the reading was taken back
      * @param lines values as they were written, with their marks
      */
     public record Version(String heading, String who, String reason, String measured, List<String> lines,
