@@ -19,6 +19,7 @@ import java.util.Date;
 import java.util.List;
 import java.util.Optional;
 import org.tankrounds.places.Tank;
+import org.tankrounds.readings.PersonalText;
 import org.tankrounds.web.Formats;
 
 /**
@@ -65,12 +66,18 @@ final class BreakCalendar {
         event.setUid("look-" + tank.code() + "-" + day + "@tankrounds");
         event.setDateTimeStamp(Date.from(formats.now()));
         event.setDateStart(new ICalDate(atMidnight(day), false));
-        event.setSummary(say("breaks.event", looker));
+        event.setSummary(what(looker));
         event.setLocation(say("breaks.place", tank.school(), tank.classroom()));
         event.setDescription(say("breaks.event.what"));
         event.addAlarm(VAlarm.display(new Trigger(
-                Duration.builder().hours(REMINDER_HOUR).build(), Related.START), say("breaks.event", looker)));
+                Duration.builder().hours(REMINDER_HOUR).build(), Related.START), what(looker)));
         return event;
+    }
+
+    /** The file goes to calendars that the chapter knows nothing of: a duty is told there, and no person. */
+    private String what(String looker) {
+        boolean tellsOfAPerson = PersonalText.tellsHowToReach(looker) || !PersonalText.namesOfWho(looker).isEmpty();
+        return tellsOfAPerson ? say("breaks.event.noName") : say("breaks.event", looker);
     }
 
     /** A date without a time is written in the machine's own zone. */

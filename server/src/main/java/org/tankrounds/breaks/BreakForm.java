@@ -5,7 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.tankrounds.pages.AskBack;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.readings.PersonalText;
 import org.tankrounds.web.FormInput;
@@ -18,6 +22,8 @@ final class BreakForm {
     static final String LAST = "last_day";
     /** Who looks in on all days that are left empty. */
     private static final String OTHERS = "others";
+    /** Answer to the question about names, with the names asked about. */
+    static final String SURE = "sure_lookers";
     static final List<String> DAYS = List.of(NAME, FIRST, LAST);
 
     private final FormInput form;
@@ -113,6 +119,21 @@ final class BreakForm {
             }
         });
         return lookers;
+    }
+
+    /** What looks like somebody's name, unless it stands in the plan already or the writer said that it stays. */
+    Optional<AskBack> askOfNames(SchoolBreak current, Map<LocalDate, String> lookers) {
+        Set<String> names = names(lookers);
+        names.removeAll(names(current.lookers()));
+        String yes = "yes " + String.join(", ", names);
+        return names.isEmpty() || form.text(SURE).equals(yes) ? Optional.empty()
+                : Optional.of(new AskBack(SURE, form.say("breaks.asks.names", String.join(", ", names)),
+                        List.of(new AskBack.Choice(SURE + "-yes", yes, form.say("breaks.asks.keep")))));
+    }
+
+    private static Set<String> names(Map<LocalDate, String> lookers) {
+        return lookers.values().stream().flatMap(looker -> PersonalText.namesOfWho(looker).stream())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private String checked(String name) {

@@ -15,6 +15,7 @@ import org.tankrounds.breaks.BreakPages.Known;
 import org.tankrounds.breaks.BreakPages.Typed;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.jobs.TankChange;
+import org.tankrounds.pages.AskBack;
 import org.tankrounds.places.Tank;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.web.Caller;
@@ -80,7 +81,7 @@ public final class BreakHandlers {
             planned.ifPresent(one -> breaks.add(tx, caller, known.tank().tankId(), one, clock.instant()));
             return planned.isPresent();
         });
-        answer(ctx, "added", new Typed(0, form, List.of()));
+        answer(ctx, "added", new Typed(0, form, List.of(), List.of()));
     }
 
     public void plan(Context ctx) {
@@ -89,7 +90,8 @@ public final class BreakHandlers {
         SchoolBreak shown = find(ctx, known);
         List<String> names = new ArrayList<>(BreakForm.plan(shown).keySet());
         FormInput form = FormInput.of(ctx, names);
-        FormInput withOthers = FormInput.of(ctx, join(names, BreakForm.others(shown)));
+        FormInput withOthers = FormInput.of(ctx, join(names, List.of(BreakForm.others(shown), BreakForm.SURE)));
+        List<AskBack> asks = new ArrayList<>();
         Clashes clashes = new Clashes(form, new BreakPages(known, formats(ctx, known)).labels(shown));
         tankChange.make(caller.chapterId(), known.tank().tankId(), tx -> {
             SchoolBreak current = lock(tx, caller, known.tank(), shown);
@@ -97,14 +99,18 @@ public final class BreakHandlers {
                 withOthers.haveSeen(BreakForm.plan(current));
                 return false;
             }
-            Map<LocalDate, String> lookers =
-                    new BreakForm(withOthers).readPlan(current, today(known.tank()));
-            if (withOthers.ok()) {
+            BreakForm typed = new BreakForm(withOthers);
+            Map<LocalDate, String> lookers = typed.readPlan(current, today(known.tank()));
+            if (!withOthers.ok()) {
+                return false;
+            }
+            typed.askOfNames(current, lookers).ifPresent(asks::add);
+            if (asks.isEmpty()) {
                 breaks.plan(tx, caller.chapterId(), current.breakId(), lookers);
             }
-            return withOthers.ok();
+            return asks.isEmpty();
         });
-        answer(ctx, "planned", new Typed(shown.breakId(), withOthers, clashes.found()));
+        answer(ctx, "planned", new Typed(shown.breakId(), withOthers, clashes.found(), asks));
     }
 
     /** One that somebody else took out before is out. */
@@ -117,7 +123,7 @@ public final class BreakHandlers {
     }
 
     private void answer(Context ctx, String receipt, Typed typed) {
-        if (typed.form().ok() && typed.clashes().isEmpty()) {
+        if (typed.form().ok() && typed.clashes().isEmpty() && typed.asks().isEmpty()) {
             back(ctx, receipt);
             return;
         }
@@ -167,9 +173,9 @@ public final class BreakHandlers {
         pages.show(ctx, "classroom/breaks", new BreakPages(known, formats(ctx, known)).page(saved, typed, mayPlan));
     }
 
-    private static List<String> join(List<String> names, String last) {
+    private static List<String> join(List<String> names, List<String> last) {
         List<String> all = new ArrayList<>(names);
-        all.add(last);
+        all.addAll(last);
         return all;
     }
 

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tankrounds.pages.AskBack;
 import org.tankrounds.pages.BreaksPage;
 import org.tankrounds.pages.FormPage;
 import org.tankrounds.places.Tank;
@@ -26,8 +27,9 @@ final class BreakPages {
      * What was typed and cannot be taken yet.
      *
      * @param breakId of the break whose days it is about; 0 of a new break
+     * @param asks what is asked back once
      */
-    record Typed(int breakId, FormInput form, List<FormPage.Clash> clashes) {}
+    record Typed(int breakId, FormInput form, List<FormPage.Clash> clashes, List<AskBack> asks) {}
 
     private static final List<String> USUAL = List.of("custodian", "office", "teacher", "mentor");
 
@@ -65,7 +67,8 @@ final class BreakPages {
         return new BreaksPage.Plan("/tanks/" + known.tank().code() + "/breaks/" + planned.breakId(),
                 "break-" + planned.breakId(), planned.name(), wording.span(planned), wording.line(watch),
                 input.shown(), planned.days().stream().map(day -> day(watch, form, day)).toList(),
-                form.othersBox(planned), own.map(Typed::clashes).orElse(List.of()));
+                form.othersBox(planned), own.map(Typed::clashes).orElse(List.of()),
+                own.map(Typed::asks).orElse(List.of()), input.text(BreakForm.SURE));
     }
 
     private BreaksPage.Day day(BreakWatch watch, BreakForm form, LocalDate day) {

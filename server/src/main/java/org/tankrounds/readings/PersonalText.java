@@ -38,6 +38,9 @@ public final class PersonalText {
     private static final Pattern TWO_NAMES =
             Pattern.compile("\\b(?=(" + NAME + ") (" + NAME + "|\\p{Lu})(?![\\p{L}'’-]))", UNICODE);
 
+    private static final Pattern CAPITAL = Pattern.compile("\\b" + NAME + "(?![\\p{L}'’-])", UNICODE);
+    private static final Pattern GOES_ON_SMALL = Pattern.compile("\\s+\\p{Ll}.*", UNICODE);
+
     private static final Set<String> NO_NAMES = read();
 
     private PersonalText() {}
@@ -45,6 +48,17 @@ public final class PersonalText {
     /** Whether it holds an e-mail address or a phone number. */
     public static boolean tellsHowToReach(String text) {
         return in(text).stream().anyMatch(find -> find.sort() != Sort.NAME);
+    }
+
+    /**
+     * Names in a few words that say who does something. There a word with a capital is likelier somebody's name than in
+     * a note, unless it only begins what is said.
+     */
+    public static List<String> namesOfWho(String text) {
+        List<Find> finds = new ArrayList<>(in(text).stream().filter(find -> find.sort() == Sort.NAME).toList());
+        add(finds, Sort.NAME, CAPITAL, text, found -> mayBeName(found.group())
+                && (found.start() > 0 || !GOES_ON_SMALL.matcher(text.substring(found.end())).matches()));
+        return finds.stream().map(Find::text).toList();
     }
 
     /** In the order in which they are looked for, each once. */

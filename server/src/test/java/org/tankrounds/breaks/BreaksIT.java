@@ -191,6 +191,27 @@ final class BreaksIT {
     }
 
     @Test
+    void personsName_isAskedAboutOnce_andStaysOutOfTheCalendarFile() {
+        add("2026-01-16", "2026-01-19");
+        Answer asked = plan("2026-01-16", "Wanda", "2026-01-17", "Custodian", "2026-01-18", "mentor Otto Quillmere");
+        assertThat(asked.status()).isEqualTo(422);
+        assertThat(asked.body()).contains("This looks like a person’s name: Otto Quillmere, Wanda.")
+                .contains("a duty such as custodian is enough").contains("value=\"mentor Otto Quillmere\"");
+        assertThat(teacher.get(breaks).body()).doesNotContain("Wanda");
+
+        assertThat(plan("2026-01-16", "Wanda", "2026-01-17", "Custodian", "2026-01-18", "mentor Otto Quillmere",
+                "sure_lookers", "yes Otto Quillmere, Wanda").status()).isEqualTo(303);
+        assertThat(teacher.get(breaks).body()).contains("value=\"Wanda\"");
+        assertThat(plan("2026-01-16", "Wanda", "2026-01-17", "Custodian", "2026-01-18", "mentor Otto Quillmere",
+                "2026-01-19", "Night staff").status()).as("not asked again").isEqualTo(303);
+
+        String file = teacher.get(breaks + ".ics").body();
+        assertThat(file).doesNotContain("Wanda").doesNotContain("Quillmere").contains("SUMMARY:Look in on the trout\r\n")
+                .contains("SUMMARY:Look in on the trout: Custodian\r\n")
+                .contains("SUMMARY:Look in on the trout: Night staff\r\n");
+    }
+
+    @Test
     void planThatSomebodyElseChanged_isNotOverwrittenUnseen() {
         add("2026-01-16", "2026-01-17");
         String shownBefore = shown();
@@ -233,7 +254,8 @@ final class BreaksIT {
         form[0] = "shown";
         form[1] = shown();
         for (int i = 0; i < fields.length; i += 2) {
-            form[i + 2] = fields[i].equals("others") ? "others-" + number : box(fields[i]);
+            form[i + 2] = fields[i].startsWith("sure") ? fields[i]
+                    : fields[i].equals("others") ? "others-" + number : box(fields[i]);
             form[i + 3] = fields[i + 1];
         }
         return teacher.post(breaks + "/" + number, form);

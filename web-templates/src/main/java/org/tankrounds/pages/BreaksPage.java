@@ -23,9 +23,11 @@ public record BreaksPage(
      * @param shown goes back with the form, so that nobody overwrites what they have not seen
      * @param others who looks in on all days that are left empty
      * @param clashes what somebody else changed meanwhile; empty almost always
+     * @param asks what is asked back once; empty almost always
+     * @param answered what was answered to that; empty where nothing was
      */
     public record Plan(String to, String id, String name, String span, String line, String shown, List<Day> days,
-            FormField others, List<FormPage.Clash> clashes) {
+            FormField others, List<FormPage.Clash> clashes, List<AskBack> asks, String answered) {
 
         public String dropTo() {
             return to + "/dropped";
