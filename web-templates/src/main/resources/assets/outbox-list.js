@@ -6,11 +6,15 @@
   if (!box || !box.account || !page) {
     return;
   }
-  const { of, locale } = self.tankroundsWords;
-  const say = of(document.currentScript);
+  const say = self.tankroundsWords.of(document.currentScript);
   const part = (name) => page.querySelector("[data-" + name + "]");
 
-  const day = (time) => new Date(time).toLocaleDateString(locale, { weekday: "short", day: "numeric", month: "short" });
+  // As the other pages write it, which a browser's own way of writing days does not.
+  const called = (names, number) => page.dataset[names].split("|")[number];
+  const day = (time) => {
+    const at = new Date(time);
+    return say("day", called("weekdays", at.getDay()), at.getDate(), called("months", at.getMonth()));
+  };
   const state = (entry) => say(entry.state, box.clock(entry.sentAt || 0));
   const heading = (unsent) => (unsent.length === 0 ? say("nothingWaits") : say("waiting", unsent.length));
 

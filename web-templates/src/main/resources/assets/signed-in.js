@@ -169,6 +169,7 @@
       return;
     }
     dialog.querySelector("[data-leave-title]").textContent = say("left", left.length);
+    dialog.querySelector("[data-leave-what]").textContent = say("leaving", left.length);
     dialog.querySelector("[data-leave-sealed]").onclick = () => {
       dialog.close();
       goOut(form).catch(() => form.submit());

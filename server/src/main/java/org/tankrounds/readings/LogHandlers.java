@@ -5,11 +5,16 @@ import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Clock;
+import java.time.DayOfWeek;
+import java.time.Month;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Collector;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.tankrounds.db.Transactions;
@@ -42,6 +47,8 @@ public final class LogHandlers {
             return kits.stream().anyMatch(one -> one.name().equals(name));
         }
     }
+
+    private static final Collector<CharSequence, ?, String> BARRED = Collectors.joining("|");
 
     private final Transactions transactions;
     private final TankRepository tanks;
@@ -95,7 +102,11 @@ public final class LogHandlers {
 
     /** What waits is known to the device alone. */
     public void showOutbox(Context ctx) {
-        pages.show(ctx, "readings/outbox", new OutboxPage(Speech.of(ctx).say("outbox.title")));
+        Speech speech = Speech.of(ctx);
+        pages.show(ctx, "readings/outbox", new OutboxPage(speech.say("outbox.title"),
+                IntStream.range(0, DayOfWeek.values().length).mapToObj(day -> speech.written(
+                        "time.pattern.shortWeekday", DayOfWeek.SUNDAY.plus(day))).collect(BARRED),
+                Stream.of(Month.values()).map(month -> speech.written("time.pattern.shortMonth", month)).collect(BARRED)));
     }
 
     public void create(Context ctx) {

@@ -12,6 +12,8 @@ import com.microsoft.playwright.options.Cookie;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
@@ -22,6 +24,7 @@ import org.tankrounds.testing.Browserless;
 import org.tankrounds.testing.Cast;
 import org.tankrounds.testing.Device;
 import org.tankrounds.testing.Visitor;
+import org.tankrounds.words.Language;
 
 /** Whose a reading is, who is asked about it, and what becomes of it when people come and go at one device. */
 class OutboxPeopleIT extends AtADevice {
@@ -82,6 +85,7 @@ class OutboxPeopleIT extends AtADevice {
         device.signIn(cast.teacherA()).openForm(cast.tankA()).offline(true).write("52");
         signOutButton().click();
         assertThat(page.locator("dialog h2")).hasText("1 reading not sent yet");
+        assertThat(page.locator("dialog p")).containsText("Signing out does not lose it.");
         Download file = page.waitForDownload(() -> page.locator("[data-leave-file]").click());
         page.locator("[data-leave-stay]").click();
         assertThat(page.locator("dialog")).isHidden();
@@ -110,6 +114,19 @@ class OutboxPeopleIT extends AtADevice {
         awaitStoredBy(cast.teacherA());
         putBack(file, folder.resolve("readings.json"));
         assertThat(stored()).hasSize(1);
+    }
+
+    @Test
+    void inSpanish_theOutboxWritesDaysAsTheOtherPagesDo() {
+        device.signIn(cast.teacherA()).openForm(cast.tankA()).offline(true).write("52");
+        device.context().addCookies(List.of(new Cookie("tkr-language", "es").setUrl(app.baseUrl())));
+        device.context().route("**/api/ping", route -> route.abort());
+        device.offline(false);
+        page.navigate("/outbox");
+
+        LocalDate day = LocalDate.parse((String) page.evaluate("new Date().toLocaleDateString('sv')"));
+        String today = DateTimeFormatter.ofPattern("EEE d MMM", Language.SPANISH.locale()).format(day);
+        assertThat(page.locator("[data-unsent] [data-time]")).containsText(" " + today + ", ");
     }
 
     /** On another device what was saved as a file is put back; where it was sent already, nothing comes twice. */
