@@ -25,6 +25,13 @@ public record SheetPage(
      * @param width word for how wide it is, of the style sheet
      */
     public record Column(String name, String about, String width, List<Step> steps) {
+        private static final int SHORT_CHARACTERS = 3;
+
+        /** What stays on one line, such as °F, whose sign and letter would else be parted. */
+        public boolean isShortAbout() {
+            return about.length() <= SHORT_CHARACTERS;
+        }
+
         public boolean isBox() {
             return steps.isEmpty();
         }
