@@ -70,6 +70,17 @@ public final class ReadingRepository {
                 .fetch(ReadingRepository::reading);
     }
 
+    /** The words that readings measured since a time were taken back, newest first. */
+    public List<Reading> listTakenBack(DSLContext tx, int chapterId, int tankId, Instant from, int limit) {
+        return tx.selectFrom(READINGS)
+                .where(READINGS.CHAPTER_ID.eq(chapterId)).and(READINGS.TANK_ID.eq(tankId))
+                .and(READINGS.SUPERSEDED_AT.isNotNull()).and(READINGS.MEASURED_AT.ge(from))
+                .and(READINGS.FLAGS.contains(new String[] {Reading.TAKEN_BACK}))
+                .orderBy(READINGS.RECEIVED_AT.desc(), READINGS.READING_ID.desc())
+                .limit(limit)
+                .fetch(ReadingRepository::reading);
+    }
+
     /** Of those that hold, newest first. */
     List<Reading> listNewest(DSLContext tx, int chapterId, int tankId, Condition wanted, int limit) {
         return list(tx, chapterId, tankId, wanted, limit);

@@ -35,6 +35,8 @@ import org.tankrounds.web.Speech;
 /** The page of one tank, and a teacher's list of them. */
 public final class TankHandlers {
     static final int LOG_ROWS = 20;
+    private static final Duration TAKEN_BACK_LATELY = Duration.ofDays(30);
+    private static final int MOST_TAKEN_BACK = 5;
     private static final String TWO_WEEKS = "weeks";
 
     private final Transactions transactions;
@@ -152,7 +154,9 @@ public final class TankHandlers {
         List<Reading> log = deviceDays.listOthers(tx, chapterId, tank, days, LOG_ROWS);
         Optional<Reading> saved =
                 savedCode.flatMap(code -> readings.findHolding(tx, chapterId, tank.tankId(), code));
-        return new TankPages.Known(input, forecasts.find(tx, chapterId, tank.tankId()), log, days, saved,
+        List<Reading> takenBack = readings.listTakenBack(
+                tx, chapterId, tank.tankId(), now.minus(TAKEN_BACK_LATELY), MOST_TAKEN_BACK);
+        return new TankPages.Known(input, forecasts.find(tx, chapterId, tank.tankId()), log, takenBack, days, saved,
                 seen(tx, chapterId, tank, now),
                 tasks.list(tx, chapterId, tank.tankId(), now.minus(Task.LATELY)));
     }

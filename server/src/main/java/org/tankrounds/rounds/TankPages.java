@@ -28,8 +28,8 @@ final class TankPages {
     private static final Duration TWO_WEEKS = Duration.ofDays(14);
 
     /** What one page is made of. */
-    record Known(TankInput input, Optional<TankForecast> forecast, List<Reading> log, List<DeviceDay> days,
-            Optional<Reading> saved, SeenLately seen, List<Task> tasks) {
+    record Known(TankInput input, Optional<TankForecast> forecast, List<Reading> log,
+            List<Reading> takenBack, List<DeviceDay> days, Optional<Reading> saved, SeenLately seen, List<Task> tasks) {
         Tank tank() {
             return input.tank();
         }
@@ -71,8 +71,15 @@ final class TankPages {
                         .map(speech::say).orElse(""),
                 pictures(known, season, twoWeeks),
                 holding.facts(known.input(), known.forecast(), season.development()),
-                log.rows(tank.code(), known.log(), known.days(), caller.signedIn()),
+                log.rows(tank.code(), known.log(), known.days(), caller.signedIn()), takenBack(known),
                 caller.role() != Role.MENTOR, caller.signedIn(), List.of(Role.IN_CHARGE).contains(caller.role()));
+    }
+
+    /** Only whoever may correct a reading may look at one that was taken back. */
+    private List<TankPage.Link> takenBack(Known known) {
+        return !caller.signedIn() ? List.of() : known.takenBack().stream().map(reading -> new TankPage.Link(
+                speech.say("tank.log.takenBack.of", formats.full(reading.measuredAt())),
+                "/tanks/" + known.tank().code() + "/readings/" + reading.code())).toList();
     }
 
     private String backText() {

@@ -146,7 +146,8 @@ final class CorrectionIT {
         assertThat(new ObjectMapper().readTree(APP.bearer(cast.tankA().token()).get(api).body()).at("/readings")).isEmpty();
         assertThat(APP.bearer(cast.tankA().token()).get(api + "/" + code).status()).isEqualTo(404);
         assertThat(teacher.get("/tanks/" + cast.tankA().code() + "/readings.csv").body()).doesNotContain("52.30");
-        assertThat(teacher.get("/tanks/" + cast.tankA().code()).body()).doesNotContain(code);
+        assertThat(teacher.get("/tanks/" + cast.tankA().code()).body()).doesNotContain("52.30")
+                .contains("Taken back lately, and counted nowhere:").contains("href=\"" + path + "\"");
 
         String page = teacher.get(back.location()).body();
         assertThat(page).contains("This reading was taken back by Ada Fernwhistle, ").contains("put into the wrong tank")

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
  * @param together what all of the advice is expected to do; may be empty
  * @param tasks what the class was asked to do, or ticked as done, lately
  * @param ways how it could go; null before the first forecast
+ * @param takenBack readings of the last weeks that somebody took back, to be looked at
  * @param mayCount whether the reader may see and write down the count of its fish
  * @param inCharge whether the reader hands out the tank's card
  * @param narrows the one reading or fact that would narrow it most, as a sentence; may be empty
@@ -20,7 +21,7 @@ public record TankPage(
         String title, String backText, String backTo, String school, String about, String saved,
         String code, List<Advice> advice, String together, List<String> tasks,
         List<Sentence> reasons, WaysPicture ways, String narrows,
-        Season season, List<Fact> facts, List<LogRow> log, boolean mayLog,
+        Season season, List<Fact> facts, List<LogRow> log, List<Link> takenBack, boolean mayLog,
         boolean mayCount, boolean inCharge) implements Page {
 
     /**
@@ -36,6 +37,8 @@ public record TankPage(
             return new Advice(act, how, caution, words);
         }
     }
+
+    public record Link(String text, String to) {}
 
     public record Sentence(String lead, String rest) {}
 
