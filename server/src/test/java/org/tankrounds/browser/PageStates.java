@@ -167,6 +167,12 @@ final class PageStates {
                 sentEmpty(TEACHER, reading),
                 see(TEACHER, reading).after("a correction", fill("Note", "the filter hums"),
                         fill("Why", "the note was missing"), send()),
+                see(TEACHER, reading).after("taking it back without a reason", press("Take this reading back"))
+                        .answered(422),
+                see(TEACHER, reading).after("taking it back for a reason with a name", fill("Why", "as Maria Lopez saw it"),
+                        press("Take this reading back")).answered(422),
+                see(TEACHER, log).after("taking back what was just put in", fill("Temperature", "52"), send(),
+                        press("Correct"), fill("Why", "read another tank"), press("Take this reading back")),
                 see(TEACHER, reading).after("somebody else's correction", fill("Note", "and bubbles"),
                         fill("Why", "seen later"),
                         meanwhile(fill("Note", "the filter is still"), fill("Why", "it has stopped"), send()),
@@ -194,6 +200,10 @@ final class PageStates {
                 see(BEGINNER, "/tanks/{newTank}/breaks").after("adding a break", fill("What the school calls it", "Long weekend"),
                         fill("First day without lessons", "2026-01-16"), fill("Last day without lessons", "2026-01-19"),
                         press("Add this break"), fill("On all days left empty", "555-867-5309"), press("Keep the plan"))
+                        .answered(422),
+                see(BEGINNER, "/tanks/{newTank}/breaks").after("a name in the plan", fill("What the school calls it", "Day off"),
+                        fill("First day without lessons", "2026-01-28"), fill("Last day without lessons", "2026-01-28"),
+                        press("Add this break"), fill("On all days left empty", "Maria Lopez"), press("Keep the plan"))
                         .answered(422),
                 see(BEGINNER, "/tanks/{newTank}/breaks").after("the session changed in another window",
                         fill("What the school calls it", "Long weekend"), set("form_token", "of-before"),
