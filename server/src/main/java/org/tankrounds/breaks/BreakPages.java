@@ -48,7 +48,7 @@ final class BreakPages {
         FormInput added = typed.filter(one -> one.breakId() == 0).map(Typed::form).orElseGet(() -> FormInput.showing(
                 formats.speech(), BreakForm.days(known.suggested().filter(one -> known.watches().isEmpty()))));
         String heading = wording.heading(known.watches());
-        return new BreaksPage(formats.speech().titled(typed.isPresent(), heading), heading,
+        return new BreaksPage(title(typed, heading), heading,
                 say("breaks.place", known.tank().school(), known.tank().classroom()), known.tank().code(), saved, plans,
                 mayPlan, mayTakeAlong(), USUAL.stream().map(key -> say("breaks.usual." + key)).toList(),
                 new BreakForm(added).boxes());
@@ -57,6 +57,11 @@ final class BreakPages {
     private boolean mayTakeAlong() {
         return known.watches().stream().anyMatch(watch -> watch.schoolBreak().lookers().keySet().stream()
                 .anyMatch(day -> !day.isBefore(watch.today())));
+    }
+
+    private String title(Optional<Typed> typed, String heading) {
+        boolean asks = typed.filter(one -> !one.asks().isEmpty()).isPresent();
+        return asks ? say("frame.titleAsking", heading) : formats.speech().titled(typed.isPresent(), heading);
     }
 
     private BreaksPage.Plan plan(BreakWatch watch, Optional<Typed> typed) {

@@ -82,7 +82,9 @@ final class ReadingPageMaker {
         List<FormField> wrong = Stream.concat(values.stream(),
                 Stream.of(measuredAt, fields.by(), fields.note(), reason)).filter(FormField::wrong).toList();
         String heading = speech.say("readings.page.heading", local(versions.get(0).measuredAt()));
-        String title = speech.titled(!wrong.isEmpty() || !overtaken.isEmpty(), heading);
+        boolean hasError = !wrong.isEmpty() || !overtaken.isEmpty();
+        String title = !hasError && !message.asks().isEmpty() ? speech.say("frame.titleAsking", heading)
+                : speech.titled(hasError, heading);
         return new ReadingPage(title, heading, tank.school() + ", " + tank.classroom(), "/tanks/" + tank.code(),
                 "/tanks/" + tank.code() + "/readings/" + versions.get(0).code(), versions.get(0).version(), overtaken,
                 versions.stream().map(this::version).toList(), message.asks(),

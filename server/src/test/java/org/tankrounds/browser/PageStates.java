@@ -171,8 +171,6 @@ final class PageStates {
                         .answered(422),
                 see(TEACHER, reading).after("taking it back for a reason with a name", fill("Why", "as Maria Lopez saw it"),
                         press("Take this reading back")).answered(422),
-                see(TEACHER, log).after("taking back what was just put in", fill("Temperature", "52"), send(),
-                        press("Correct"), fill("Why", "read another tank"), press("Take this reading back")),
                 see(TEACHER, reading).after("somebody else's correction", fill("Note", "and bubbles"),
                         fill("Why", "seen later"),
                         meanwhile(fill("Note", "the filter is still"), fill("Why", "it has stopped"), send()),
