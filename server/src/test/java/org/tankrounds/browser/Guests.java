@@ -154,6 +154,7 @@ final class Guests implements AutoCloseable {
         values.put("cardTank", demo.first().tanks().get(0).code());
         values.put("classCard", demo.first().tanks().get(0).classCard());
         values.put("lot", "1");
+        values.put("kind", "moved");
         values.put("season", demo.first().seasons().get(0).code());
     }
 

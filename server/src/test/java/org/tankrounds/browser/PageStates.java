@@ -333,7 +333,7 @@ final class PageStates {
                 sentEmpty(COORDINATOR, lots + "/{lot}"),
                 see(TEACHER, "/tanks/{tank}/count"),
                 see(COORDINATOR, count),
-                see(COORDINATOR, count + "/moved"),
+                see(COORDINATOR, count + "/{kind}"),
                 sentEmpty(COORDINATOR, count + "/released"),
                 see(BEGINNER, "/season/{newSeason}/tanks/{newTank}/count/deaths/{day}"),
                 see(BEGINNER, "/season/{newSeason}/tanks/{newTank}/count").after("counting again and releasing",

@@ -6,6 +6,8 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -19,6 +21,7 @@ import org.tankrounds.App;
 import org.tankrounds.demo.DemoAccess.PersonAccess;
 import org.tankrounds.testing.Browserless;
 import org.tankrounds.testing.DemoService;
+import org.tankrounds.testing.TestClock;
 import org.tankrounds.testing.Visitor;
 
 /** Follows every link to one page of each kind and presses every button there, forms sent as they stand. */
@@ -39,6 +42,7 @@ class PressEverythingIT {
     void everyButton_isAnsweredAndSaysNothingOnTheConsole() {
         List<String> complaints = new ArrayList<>(comeInWithANewPrint());
         sendAFile();
+        countAgain();
         for (String role : List.of("teacher", "mentor", "coordinator")) {
             complaints.addAll(pressAll(DemoService.person(demo.second(), role)));
         }
@@ -99,6 +103,18 @@ class PressEverythingIT {
         browser.get(files);
         assertThat(browser.upload(files, "january.csv", PageStates.clearFile().getBytes(StandardCharsets.UTF_8))
                 .status()).isEqualTo(303);
+    }
+
+    /** What was written down can be taken back. */
+    private void countAgain() {
+        PersonAccess coordinator = DemoService.person(demo.second(), "coordinator");
+        Browserless browser = new Browserless(demo.baseUrl());
+        browser.signIn(coordinator.email(), coordinator.password());
+        String count = "/season/" + demo.second().seasons().get(0).code() + "/tanks/"
+                + demo.second().tanks().get(0).code() + "/count";
+        browser.get(count + "/hatched");
+        assertThat(browser.post(count + "/hatched", "fish", "90", "method", "one_by_one", "day",
+                LocalDate.ofInstant(TestClock.START, ZoneOffset.UTC).toString()).status()).isEqualTo(303);
     }
 
     private void noteForms(Visitor visitor) {
