@@ -53,7 +53,7 @@
   const inWords = () => boxes().filter((field) => isFilledIn(field) && isAboutTheTank(field) && field.tagName !== "SELECT")
     .map((field) => label(field) + " " + field.value.trim() + unit(field)).join(", ");
 
-  const onlyHere = ["form_token", "submission_id", "kept_at", "sent_at", "device_zone", "device_offset", "build", "form_version"];
+  const onlyHere = ["form_token", "submission_id", "kept_at", "sent_at", "clock_ahead", "device_zone", "device_offset", "build", "form_version"];
   const typed = () => [...new FormData(form)].filter(([name]) => !onlyHere.includes(name));
 
   const newEntry = (id) => ({
@@ -68,6 +68,7 @@
     zone: Intl.DateTimeFormat().resolvedOptions().timeZone || "",
     offset: String(-new Date().getTimezoneOffset()),
     keptAt: new Date().toISOString(),
+    clockAhead: box.clockAhead(),
     build: document.body.dataset.build,
     formVersion: form.elements.form_version.value,
   });
@@ -217,4 +218,7 @@
   if (location.hash.startsWith(FIX)) {
     openToFix().catch(() => {});
   }
+
+  // While there is a connection: how far this device's clock is off, for what is kept when there is none.
+  box.ping();
 })();

@@ -100,6 +100,27 @@
     }
   };
 
+  /* ---- the clock ---- */
+
+  const AHEAD = "tankrounds-clock-ahead";
+
+  // By the second: how far this device's clock is ahead of the service's, as they last met. The worker has no such store.
+  const noteClock = (date) => {
+    try {
+      self.localStorage.setItem(AHEAD, String(Date.now() - Date.parse(date)));
+    } catch (error) {
+      // Then nothing is said of it.
+    }
+  };
+
+  const clockAhead = () => {
+    try {
+      return self.localStorage.getItem(AHEAD) || "";
+    } catch (error) {
+      return "";
+    }
+  };
+
   /* ---- how it is sent ---- */
 
   const ask = async (address, options) => {
@@ -108,6 +129,9 @@
     try {
       const answer = await fetch(address, { credentials: "same-origin", cache: "no-store", signal: stop.signal, ...options });
       // A portal that answers in our place does not know our header.
+      if (answer.headers.has(BUILD) && answer.headers.has("Date")) {
+        noteClock(answer.headers.get("Date"));
+      }
       return { status: answer.status, ours: answer.headers.has(BUILD), retryAfter: answer.headers.get("Retry-After"),
         said: await answer.json().catch(() => ({})) };
     } catch (error) {
@@ -123,7 +147,7 @@
   };
 
   const fieldsToSend = (entry) => [...entry.fields, ["submission_id", entry.id], ["kept_at", entry.keptAt],
-    ["sent_at", new Date().toISOString()], ["device_zone", entry.zone], ["device_offset", entry.offset],
+    ["sent_at", new Date().toISOString()], ["clock_ahead", entry.clockAhead || ""], ["device_zone", entry.zone], ["device_offset", entry.offset],
     ["build", entry.build], ["form_version", entry.formVersion]];
 
   const send = (entry, formToken) => ask(entry.action, { method: "POST", headers: { [ACCOUNT]: entry.account },
@@ -190,6 +214,6 @@
 
   const isUnsent = (entry) => entry.state !== "sent";
 
-  self.tankroundsOutbox = { all, get, keep, note, remove, flush, ping, isUnsent, fieldsToSend,
+  self.tankroundsOutbox = { all, get, keep, note, remove, flush, ping, clockAhead, isUnsent, fieldsToSend,
     onChange: (listener) => listeners.push(listener) };
 })();

@@ -8,9 +8,13 @@ import java.util.Optional;
 
 /**
  * What a device's clock said when a reading was kept on it and when it was sent. Only the time between the two is
- * believed; the moment it ends with is the service's own.
+ * believed; the moment it ends with is the service's own. Where the clock was set in between, that time is not to be
+ * believed either.
+ *
+ * @param ahead by how much the device's clock was ahead of the service's when they last met before the reading was kept;
+ *     empty where the device did not say
  */
-record DeviceClock(Instant keptAt, Instant sentAt) {
+record DeviceClock(Instant keptAt, Instant sentAt, Optional<Duration> ahead) {
     /** Flag: the device's clock and the service's differ. */
     static final String SKEWED = "clock_skewed";
     private static final Duration NOTED = Duration.ofMinutes(2);
@@ -25,19 +29,26 @@ record DeviceClock(Instant keptAt, Instant sentAt) {
         Optional<Instant> keptAt = Times.parse(form.text(LogForm.KEPT_AT));
         Optional<Instant> sentAt = Times.parse(form.text(LogForm.SENT_AT));
         return keptAt.isPresent() && sentAt.isPresent()
-                ? Optional.of(new DeviceClock(keptAt.get(), sentAt.get())) : Optional.empty();
+                ? Optional.of(new DeviceClock(keptAt.get(), sentAt.get(), ahead(form))) : Optional.empty();
+    }
+
+    private static Optional<Duration> ahead(LogForm form) {
+        String written = form.text(LogForm.CLOCK_AHEAD);
+        return written.matches("-?\\d{1,15}") ? Optional.of(Duration.ofMillis(Long.parseLong(written))) : Optional.empty();
     }
 
     /** When the reading was taken, by the service's clock. */
     Taken taken(Instant now) {
         Duration kept = Duration.between(keptAt, sentAt);
-        Duration skew = Duration.between(now, sentAt).abs();
+        Duration aheadNow = Duration.between(now, sentAt);
+        Duration skew = aheadNow.abs();
+        Duration setBy = ahead.map(before -> aheadNow.minus(before).abs()).orElse(Duration.ZERO);
         List<String> flags = new ArrayList<>();
-        if (skew.compareTo(NOTED) > 0) {
+        if (skew.compareTo(NOTED) > 0 || setBy.compareTo(NOTED) > 0) {
             flags.add(SKEWED);
         }
         boolean setBack = kept.compareTo(NOTED.negated()) < 0;
-        if (setBack || skew.compareTo(FAR_OFF) > 0 || kept.compareTo(LONGEST_KEPT) > 0) {
+        if (setBack || skew.compareTo(FAR_OFF) > 0 || setBy.compareTo(FAR_OFF) > 0 || kept.compareTo(LONGEST_KEPT) > 0) {
             flags.add(Judge.TIME_DOUBTFUL);
         }
         // A clock that was set meanwhile tells nothing; then it is when the reading arrived.

@@ -39,9 +39,11 @@ final class LogForm {
     private static final int OLDEST_VERSION = 1;
     static final String KEPT_AT = "kept_at";
     static final String SENT_AT = "sent_at";
+    /** How far the device's clock was ahead of ours when they last met before the reading was kept, ms. */
+    static final String CLOCK_AHEAD = "clock_ahead";
     /** What differs between two sendings of the same reading, and says nothing about the tank. */
     private static final Set<String> OF_THE_SENDING = Set.of(
-            SUBMISSION, VERSION, KEPT_AT, SENT_AT, "device_zone", "device_offset", "build", OpenedWith.KIT,
+            SUBMISSION, VERSION, KEPT_AT, SENT_AT, CLOCK_AHEAD, "device_zone", "device_offset", "build", OpenedWith.KIT,
             OpenedWith.SCALE);
     static final String UNIT = "_unit";
     /** Box beside a card, for what was read by a meter. */

@@ -156,6 +156,19 @@ class OutboxIT extends AtADevice {
         assertThat(stored()).hasSize(flags.size());
     }
 
+    /** As of a laptop whose battery ran flat, once the school's network has told it the time. */
+    @Test
+    void aClockThatWasPutRightBeforeSending_isDoubted() {
+        device.signIn(cast.teacherA()).clock(Instant.now().minus(Duration.ofDays(2)));
+        device.openForm(cast.tankA());
+        device.page().evaluate("() => tankroundsOutbox.ping()");
+        device.offline(true).write("52");
+        device.clock(Instant.now()).offline(false);
+
+        awaitStored(1);
+        assertThat(newest().getFlags()).contains("clock_skewed", "time_doubtful");
+    }
+
     @Test
     void anAnswerThatIsNoReceipt_leavesItKept() {
         device.signIn(cast.teacherA()).openForm(cast.tankA());

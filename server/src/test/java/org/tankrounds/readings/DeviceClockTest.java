@@ -36,9 +36,27 @@ class DeviceClockTest {
     void timeIsCountedBackFromOurs(Duration ahead, Duration kept, Duration ago, String noted) {
         Instant sentAt = NOW.plus(ahead);
 
-        DeviceClock.Taken taken = new DeviceClock(sentAt.minus(kept), sentAt).taken(NOW);
+        DeviceClock.Taken taken = new DeviceClock(sentAt.minus(kept), sentAt, Optional.empty()).taken(NOW);
 
         assertThat(taken.at()).isEqualTo(NOW.minus(ago));
+        assertThat(taken.flags()).isEqualTo(Stream.of(noted.split(" ")).filter(flag -> !flag.isEmpty()).toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // how far it was ahead when they last met, and when it sends
+        "PT0S,   PT0S,   ''",
+        "PT30S,  PT0S,   ''",
+        "PT-48H, PT-48H, clock_skewed time_doubtful",
+        "PT3H,   PT0S,   clock_skewed",
+        "PT-48H, PT0S,   clock_skewed time_doubtful",
+        "PT48H,  PT0S,   clock_skewed time_doubtful",
+    })
+    void aClockThatWasSetMeanwhile_isDoubted(Duration before, Duration ahead, String noted) {
+        Instant sentAt = NOW.plus(ahead);
+
+        DeviceClock.Taken taken = new DeviceClock(sentAt.minus(Duration.ofHours(2)), sentAt, Optional.of(before)).taken(NOW);
+
         assertThat(taken.flags()).isEqualTo(Stream.of(noted.split(" ")).filter(flag -> !flag.isEmpty()).toList());
     }
 
@@ -48,9 +66,9 @@ class DeviceClockTest {
         Instant first = Instant.parse("-100000-01-01T00:00:00Z");
         Instant last = Instant.parse("+275000-01-01T00:00:00Z");
 
-        assertThat(new DeviceClock(first, last).taken(NOW)).isEqualTo(new DeviceClock.Taken(NOW, doubtful));
-        assertThat(new DeviceClock(last, first).taken(NOW)).isEqualTo(new DeviceClock.Taken(NOW, doubtful));
-        assertThat(new DeviceClock(last, last).taken(NOW)).isEqualTo(new DeviceClock.Taken(NOW, doubtful));
+        assertThat(new DeviceClock(first, last, Optional.empty()).taken(NOW)).isEqualTo(new DeviceClock.Taken(NOW, doubtful));
+        assertThat(new DeviceClock(last, first, Optional.empty()).taken(NOW)).isEqualTo(new DeviceClock.Taken(NOW, doubtful));
+        assertThat(new DeviceClock(last, last, Optional.empty()).taken(NOW)).isEqualTo(new DeviceClock.Taken(NOW, doubtful));
     }
 
     @ParameterizedTest
