@@ -94,7 +94,6 @@ import org.tankrounds.rounds.RoundsVersions;
 import org.tankrounds.rounds.TankHandlers;
 import org.tankrounds.rounds.TankInputs;
 import org.tankrounds.rounds.TanksToday;
-import org.tankrounds.season.CountRepository;
 import org.tankrounds.season.LotRepository;
 import org.tankrounds.season.SeasonRepository;
 import org.tankrounds.season.Stock;
@@ -177,7 +176,7 @@ public final class App implements AutoCloseable {
         ForecastRepository forecasts = new ForecastRepository(json);
         RoundsVersions roundsVersions = new RoundsVersions();
         ForecastMaker forecastMaker = new ForecastMaker(new Forecaster(), new Advisor());
-        TankInputs tankInputs = new TankInputs(lots, new Stock(lots, new CountRepository()), new ObservationRepository(), new LastLooks());
+        TankInputs tankInputs = new TankInputs(lots, new Stock(SeasonPages.seasonReads()), new ObservationRepository(), new LastLooks());
         ForecastKeeper keeper = new ForecastKeeper(transactions, clock, dirtyTanks, tanks, tankInputs, forecastMaker,
                 forecasts, roundsVersions);
         atOnce = new AtOnce(keeper::catchUp);

@@ -45,7 +45,7 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers count
         return summaryFiles(summaryReads(seasonReads()), pages, clock);
     }
 
-    private static SeasonReads seasonReads() {
+    static SeasonReads seasonReads() {
         return new SeasonReads(
                 new SeasonRepository(), new LotRepository(), new CountRepository(), new DeathCauseRepository(),
                 new TankRepository(),

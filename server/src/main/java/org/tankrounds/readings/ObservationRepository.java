@@ -1,9 +1,11 @@
 package org.tankrounds.readings;
 
+import static org.jooq.impl.DSL.noCondition;
 import static org.tankrounds.db.schema.Tables.MEASUREMENTS;
 
 import java.time.Instant;
 import java.util.List;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.tankrounds.belief.Observation;
@@ -16,12 +18,23 @@ public final class ObservationRepository {
 
     /** Everything measured in a tank from one time to another, both included. */
     public List<Observation> list(DSLContext tx, int chapterId, int tankId, Instant from, Instant until) {
+        return list(tx, chapterId, tankId, from, until, noCondition());
+    }
+
+    /** Those of the dead alone. */
+    public List<Observation> deaths(DSLContext tx, int chapterId, int tankId, Instant from, Instant until) {
+        return list(tx, chapterId, tankId, from, until, MEASUREMENTS.ANALYTE.eq(Analyte.DEATHS.code()));
+    }
+
+    private static List<Observation> list(
+            DSLContext tx, int chapterId, int tankId, Instant from, Instant until, Condition which) {
         return tx.select(MEASUREMENTS.MEASURED_AT, MEASUREMENTS.ANALYTE, MEASUREMENTS.VALUE,
                         MEASUREMENTS.HALF_STEP, MEASUREMENTS.FLAGS)
                 .from(MEASUREMENTS)
                 .where(MEASUREMENTS.CHAPTER_ID.eq(chapterId))
                 .and(MEASUREMENTS.TANK_ID.eq(tankId))
                 .and(MEASUREMENTS.MEASURED_AT.between(from, until))
+                .and(which)
                 .orderBy(MEASUREMENTS.MEASURED_AT, MEASUREMENTS.ANALYTE, MEASUREMENTS.READING_ID)
                 .fetch(ObservationRepository::observation);
     }

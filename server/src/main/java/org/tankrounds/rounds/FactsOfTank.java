@@ -2,6 +2,7 @@ package org.tankrounds.rounds;
 
 import java.time.LocalTime;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.tankrounds.belief.TankFacts;
 import org.tankrounds.places.Tank;
 import org.tankrounds.season.Lot;
@@ -10,7 +11,8 @@ import org.tankrounds.season.Lot;
 final class FactsOfTank {
     private FactsOfTank() {}
 
-    static TankFacts of(Tank tank, Optional<Lot> lot) {
+    /** @param fish to start from; where empty, as many as the lot has eggs */
+    static TankFacts of(Tank tank, Optional<Lot> lot, OptionalInt fish) {
         TankFacts.Builder facts = TankFacts.of(tank.code())
                 .zone(tank.zone())
                 .volumeL(tank.volumeL());
@@ -25,6 +27,7 @@ final class FactsOfTank {
                     .map(day -> day.atTime(LocalTime.NOON).atZone(tank.zone()).toInstant())
                     .ifPresent(facts::firstFeedingAt);
         });
+        fish.ifPresent(facts::eggs);
         return facts.build();
     }
 }

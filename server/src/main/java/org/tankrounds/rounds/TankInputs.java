@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.jooq.DSLContext;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
@@ -33,12 +34,11 @@ public final class TankInputs {
     TankInput load(DSLContext tx, int chapterId, Tank tank, Instant asOf) {
         Optional<Lot> lot = lots.findHeldBy(tx, chapterId, tank.tankId(), asOf).map(eggs -> knownBy(eggs, tank, asOf));
         Optional<Lot> eggs = lot.or(() -> toCome(tx, chapterId, tank, asOf));
-        Instant from = FactsOfTank.of(tank, eggs).seasonFrom(asOf);
+        Instant from = FactsOfTank.of(tank, eggs, OptionalInt.empty()).seasonFrom(asOf);
         List<Observation> all = observations.list(
                 tx, chapterId, tank.tankId(), from, asOf.plus(CLOCKS_DIFFER_BY));
         List<Observation> counted = all.stream().filter(o -> !o.at().isAfter(asOf)).toList();
-        TankFacts facts = FactsOfTank.of(tank,
-                eggs.map(came -> stock.asCounted(tx, chapterId, tank, came, counted, asOf)));
+        TankFacts facts = FactsOfTank.of(tank, eggs, stock.of(tx, chapterId, tank, lot, counted, asOf));
         return new TankInput(tank, lot, facts, counted,
                 lastLooks.find(tx, chapterId, tank.tankId(), asOf), counted.size() < all.size());
     }

@@ -32,6 +32,9 @@ public final class TankToday {
     private static final Map<Analyte, Driver> SET_ASIDE = Map.of(Analyte.TEMPERATURE, Driver.TEMPERATURE,
             Analyte.PH, Driver.PH, Analyte.TOTAL_AMMONIA, Driver.UN_IONISED_AMMONIA, Analyte.NITRITE, Driver.NITRITE,
             Analyte.DISSOLVED_OXYGEN, Driver.DISSOLVED_OXYGEN);
+    private static final Duration KEPT_TO = Duration.ofMillis(1);
+    /** Put in again so soon it is the same look, not a second. */
+    private static final Duration TWIN = Duration.ofMinutes(30);
     private static final Duration USUAL_SINCE = Duration.ofDays(16);
     private static final Duration USUAL_UNTIL = Duration.ofDays(2);
     /** For so long the dead are told to a class: over a weekend. */
@@ -182,10 +185,19 @@ public final class TankToday {
                 .reduce((before, after) -> after);
     }
 
+    /** The one that the forecast names, to the millisecond that a forecast is kept by, and any that says the same beside it. */
     private boolean isSetAside(Observation seen) {
         return row.stream().flatMap(known -> known.forecast().reasons().stream())
-                .filter(reason -> reason.kind() == Reason.Kind.READING_SET_ASIDE && reason.at().equals(Optional.of(seen.at())))
-                .anyMatch(reason -> SET_ASIDE.get(seen.analyte()) == reason.driver().orElseThrow());
+                .filter(reason -> reason.kind() == Reason.Kind.READING_SET_ASIDE)
+                .filter(reason -> SET_ASIDE.get(seen.analyte()) == reason.driver().orElseThrow())
+                .anyMatch(reason -> isOf(seen, reason));
+    }
+
+    private static boolean isOf(Observation seen, Reason reason) {
+        Duration apart = Duration.between(reason.at().orElseThrow(), seen.at()).abs();
+        boolean isThatOne = apart.compareTo(KEPT_TO) < 0;
+        boolean isItsTwin = apart.compareTo(TWIN) <= 0 && reason.value().equals(OptionalDouble.of(seen.value()));
+        return isThatOne || isItsTwin;
     }
 
     private Level level(Observation seen) {

@@ -27,10 +27,6 @@ public final class Account {
      */
     public record Line(Instant at, What what, int fish, Optional<CountEntry> entry, int left, int spread, int surplus) {
 
-        /** More left than can have been there, however far the counts before it were off. */
-        boolean isImpossible(int spreadBefore) {
-            return entry.isPresent() && what != What.COUNTED && surplus > spreadBefore;
-        }
     }
 
     private record Booking(Instant at, What what, int fish, int spread, Optional<CountEntry> entry) {}
@@ -44,6 +40,8 @@ public final class Account {
     private final List<CountEntry> impossible = new ArrayList<>();
     private Ledger ledger = Ledger.EMPTY;
     private double variance;
+    /** How many more left than were there by count, since all were counted. */
+    private int overdrawn;
 
     private Account() {}
 
@@ -77,6 +75,11 @@ public final class Account {
     /** More or less that the living may be, 95 %. */
     public int spread() {
         return (int) Math.ceil(Math.sqrt(variance));
+    }
+
+    /** How many were counted as hatched. */
+    public int hatched() {
+        return lines.stream().filter(line -> line.what() == What.HATCHED).mapToInt(Line::fish).sum();
     }
 
     /** By which more left than can have been there. */
@@ -113,13 +116,26 @@ public final class Account {
         variance = switch (booking.what()) {
             case HATCHED -> variance;
             case COUNTED -> own;
-            default -> ledger.alive() == 0 ? 0 : variance + own;
+            default -> variance + own;
         };
         Line line = new Line(booking.at(), booking.what(), fish, booking.entry(), ledger.alive(), spread(),
                 unexplainedBefore - ledger.unexplained());
         lines.add(line);
-        if (line.isImpossible(spreadBefore)) {
-            impossible.add(booking.entry().orElseThrow());
-        }
+        overdrawn = switch (booking.what()) {
+            case COUNTED -> 0;
+            case MOVED_OUT, THINNED, RELEASED -> overdrawn + line.surplus();
+            default -> overdrawn;
+        };
+        booking.entry().filter(entry -> isImpossible(line, entry, spreadBefore)).ifPresent(impossible::add);
+    }
+
+    /** More left, or hatched, than can have been there, however far this count and those before it were off. */
+    private boolean isImpossible(Line line, CountEntry entry, int spreadBefore) {
+        double allowed = Math.ceil(StrictMath.hypot(spreadBefore, entry.spread()));
+        return switch (line.what()) {
+            case HATCHED -> line.fish() > ledger.came() + allowed;
+            case MOVED_OUT, THINNED, RELEASED -> line.surplus() > 0 && overdrawn > allowed;
+            case RECEIVED, MOVED_IN, DIED, COUNTED -> false;
+        };
     }
 }

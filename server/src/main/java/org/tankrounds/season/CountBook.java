@@ -39,10 +39,12 @@ final class CountBook {
     /** @return why it cannot be; empty where it was written, or stands there already by the same form */
     Optional<Saying> write(Tank tank, UUID submissionId, CountEntry entry, int personId) {
         reads.tanks().lock(tx, chapterId, tanksOf(entry));
-        if (reads.counts().isThere(tx, chapterId, tank.tankId(), submissionId)) {
-            return Optional.empty();
-        }
         List<CountEntry> before = entries();
+        Optional<Optional<Integer>> written = reads.counts().writtenBy(tx, chapterId, tank.tankId(), submissionId);
+        if (written.isPresent()) {
+            boolean isSame = before.stream().anyMatch(one -> written.get().equals(Optional.of(one.entryId())) && one.saysAs(entry));
+            return isSame ? Optional.empty() : Optional.of(Saying.of("count.form.used"));
+        }
         List<CountEntry> after = new ArrayList<>(before);
         after.add(entry);
         Set<CountEntry> wrong = newlyImpossible(entry, before, after);

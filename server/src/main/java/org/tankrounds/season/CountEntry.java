@@ -22,6 +22,13 @@ public record CountEntry(int entryId, CountKind kind, Instant at, int tankId, Op
         return entryId == 0 ? Integer.MAX_VALUE : entryId;
     }
 
+    /** Whether the same was written; when it was is the form's, and may be the moment of sending. */
+    boolean saysAs(CountEntry other) {
+        return kind == other.kind && fish == other.fish && toTankId.equals(other.toTankId) && method == other.method
+                && spread == other.spread && place.equals(other.place) && approval.equals(other.approval)
+                && note.equals(other.note);
+    }
+
     boolean comesTo(int ofTankId) {
         return toTankId.filter(to -> to == ofTankId).isPresent();
     }

@@ -49,9 +49,10 @@ public record Ledger(int received, int movedIn, int deadAsEggs, int deadAsSacFry
         return received + Math.max(0, -movedAway());
     }
 
-    /** Of those that came, the ones that are there by count or left alive; never more than came. */
+    /** Of those that came, the ones that are there by count or left alive; never more than came and did not die. */
     public int survived() {
-        return Math.min(came(), alive + released + thinned + Math.max(0, movedAway()));
+        int left = alive + released + thinned + Math.max(0, movedAway());
+        return Math.max(0, Math.min(came() - dead(), left));
     }
 
     public Ledger withReceived(int eggs) {

@@ -26,11 +26,6 @@ public record Lot(
         CountMethod method,
         int spread) {
 
-    Lot withEggs(int number) {
-        return new Lot(lotId, seasonId, tankId, number, receivedAt, thermalUnitsC, supplier, certificate, firstFeedingOn,
-                method, spread);
-    }
-
     /** As it was before the class saw it. */
     public Lot withoutFirstFeeding() {
         return new Lot(lotId, seasonId, tankId, eggs, receivedAt, thermalUnitsC, supplier, certificate,

@@ -5,6 +5,7 @@ import java.time.LocalTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.fish.DatedTemperature;
 import org.tankrounds.fish.Development;
@@ -68,8 +69,10 @@ public final class LotHistory {
 
     /** @param entries of this tank, and those by which fish came to it */
     public Account account(List<CountEntry> entries) {
+        // Fish are moved, not eggs.
+        Function<Instant, Stage> stageAt = held.isEmpty() && !entries.isEmpty() ? at -> Stage.FEEDING : this::stageAt;
         return Account.of(tank.tankId(), held.stream().map(Held::lot).toList(),
-                observations.stream().filter(seen -> seen.analyte() == Analyte.DEATHS).toList(), this::stageAt, entries,
+                observations.stream().filter(seen -> seen.analyte() == Analyte.DEATHS).toList(), stageAt, entries,
                 tank.zone());
     }
 

@@ -43,11 +43,12 @@ final class SeasonPageMaker {
         Ledger total = Ledger.EMPTY;
         for (Tank tank : reads.tanks().listWithRetired(tx, chapterId)) {
             List<Lot> here = lots.getOrDefault(tank.tankId(), List.of());
-            if (here.isEmpty() && tank.retiredAt().isPresent()) {
+            List<CountEntry> counted = CountRepository.of(tank.tankId(), entries);
+            if (here.isEmpty() && counted.isEmpty() && tank.retiredAt().isPresent()) {
                 continue;
             }
             LotHistory history = history(season, tank, here);
-            Ledger ledger = history.account(CountRepository.of(tank.tankId(), entries)).ledger();
+            Ledger ledger = history.account(counted).ledger();
             total = total.plus(ledger);
             rows.add(row(season, tank, here, history, ledger));
         }
@@ -111,8 +112,7 @@ final class SeasonPageMaker {
     }
 
     private String title(Season season, Ledger total) {
-        return total.received() == 0 ? speech.say("season.title.noEggs", season.name())
-                : speech.say("season.title", season.name(), total.alive(), total.received());
+        return SeasonTitle.of(season.name(), total, speech);
     }
 
     private String period(Season season) {

@@ -6,17 +6,22 @@ import org.tankrounds.readings.ReadingTally;
 import org.tankrounds.season.DeathCauses;
 import org.tankrounds.season.Ledger;
 
-/** What the summary says about one tank, or about several together: every column adds up. */
+/**
+ * What the summary says about one tank, or about several together: every column adds up.
+ *
+ * @param hatched how many were counted as hatched, where somebody counted
+ */
 record Figures(
-        Ledger ledger, DeathCauses causes, ReadingTally readings, WithinLimit temperature, WithinLimit unIonisedAmmonia,
+        Ledger ledger, int hatched, DeathCauses causes, ReadingTally readings, WithinLimit temperature, WithinLimit unIonisedAmmonia,
         WithinLimit nitrite) {
 
-    static final Figures NONE = new Figures(Ledger.EMPTY, DeathCauses.NONE,
+    static final Figures NONE = new Figures(Ledger.EMPTY, 0, DeathCauses.NONE,
             ReadingTally.NONE, WithinLimit.NONE, WithinLimit.NONE, WithinLimit.NONE);
 
     Figures plus(Figures other) {
         return new Figures(
                 ledger.plus(other.ledger),
+                hatched + other.hatched,
                 causes.plus(other.causes),
                 readings.plus(other.readings),
                 temperature.plus(other.temperature),

@@ -60,6 +60,7 @@ final class SummaryColumns {
         columns.add(count("moved_out", row -> row.figures().ledger().movedOut()));
         columns.add(count("taken_out_early", row -> row.figures().ledger().thinned()));
         columns.add(count("released", row -> row.figures().ledger().released()));
+        columns.add(count("counted_as_hatched", row -> row.figures().hatched()));
         for (DeathCause cause : DeathCause.values()) {
             columns.add(count("dead_of_" + cause.code(), row -> row.figures().causes().of(cause)));
         }

@@ -51,6 +51,7 @@ final class SummaryJson {
 
     private static Map<String, Object> figures(Figures figures) {
         Map<String, Object> all = object("ledger", ledger(figures.ledger()));
+        all.put("countedAsHatched", figures.hatched());
         all.put("deathsByCause", figures.causes().dead().entrySet().stream().collect(Collectors.toMap(
                 cause -> cause.getKey().code(), Map.Entry::getValue, Integer::sum, LinkedHashMap::new)));
         figures.survivalInterval().ifPresent(interval -> all.put("survival", object(

@@ -16,6 +16,7 @@ import org.tankrounds.pages.SummaryPage.WaterLine;
 import org.tankrounds.pages.SummaryPage.Within;
 import org.tankrounds.readings.ReadingTally;
 import org.tankrounds.season.Ledger;
+import org.tankrounds.season.SeasonTitle;
 import org.tankrounds.summary.SeasonSummary.Row;
 import org.tankrounds.web.Speech;
 
@@ -36,8 +37,7 @@ final class SummaryPageMaker {
     SummaryPage page() {
         SeasonSummary.Heading heading = summary.heading();
         Ledger ledger = summary.chapter().figures().ledger();
-        String title = ledger.received() == 0 ? speech.say("season.title.noEggs", heading.season())
-                : speech.say("season.title", heading.season(), ledger.alive(), ledger.received());
+        String title = SeasonTitle.of(heading.season(), ledger, speech);
         String all = speech.say("summary.allSchools");
         return new SummaryPage(title, heading.chapter(), heading.season(),
                 speech.say("season.period", day(heading.startsOn()), day(heading.endsOn())),

@@ -79,7 +79,7 @@ public final class SummaryReads {
         LotHistory history = LotHistory.of(tank, lots, seen, until);
         LimitDays days = new LimitDays(tank, history, seen, Limits.DEFAULT);
         Account account = history.account(entries);
-        return new Figures(account.ledger(), DeathCauses.of(account.lines(), causes, tank.zone()), readings, days.of(Series.TEMPERATURE),
+        return new Figures(account.ledger(), account.hatched(), DeathCauses.of(account.lines(), causes, tank.zone()), readings, days.of(Series.TEMPERATURE),
                 days.of(Series.UN_IONISED_AMMONIA), days.of(Series.NITRITE));
     }
 }

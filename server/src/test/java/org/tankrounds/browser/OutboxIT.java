@@ -146,7 +146,9 @@ class OutboxIT extends AtADevice {
                 Duration.ofDays(-2), "clock_skewed,time_doubtful", Duration.ofHours(3), "clock_skewed");
         device.signIn(cast.teacherA());
         flags.forEach((ahead, expected) -> {
-            device.openForm(cast.tankA()).clock(Instant.now().plus(ahead)).write("52");
+            device.clock(Instant.now().plus(ahead)).openForm(cast.tankA());
+            device.page().evaluate("() => tankroundsOutbox.ping()");
+            device.write("52");
 
             assertThat(device.page()).hasURL(Pattern.compile("saved="));
             ReadingsRecord reading = newest();

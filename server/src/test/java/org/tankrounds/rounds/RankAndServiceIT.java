@@ -30,7 +30,10 @@ import org.tankrounds.places.TankRepository;
 import org.tankrounds.readings.LastLooks;
 import org.tankrounds.readings.ObservationRepository;
 import org.tankrounds.season.CountRepository;
+import org.tankrounds.season.DeathCauseRepository;
 import org.tankrounds.season.LotRepository;
+import org.tankrounds.season.SeasonReads;
+import org.tankrounds.season.SeasonRepository;
 import org.tankrounds.season.Stock;
 import org.tankrounds.testing.Browserless.Answer;
 import org.tankrounds.testing.Cast;
@@ -141,7 +144,8 @@ class RankAndServiceIT {
 
     private List<TankInput> inputs(Instant asOf) {
         TankInputs inputs = new TankInputs(new LotRepository(),
-                new Stock(new LotRepository(), new CountRepository()), new ObservationRepository(), new LastLooks());
+                new Stock(new SeasonReads(new SeasonRepository(), new LotRepository(), new CountRepository(),
+                        new DeathCauseRepository(), new TankRepository(), new ObservationRepository())), new ObservationRepository(), new LastLooks());
         return APP.transactions().inChapter(cast.chapterId(), tx ->
                 new TankRepository().listOfChapter(tx, cast.chapterId()).stream()
                         .map(tank -> inputs.load(tx, cast.chapterId(), tank, asOf)).toList());

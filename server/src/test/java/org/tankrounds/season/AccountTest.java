@@ -108,6 +108,18 @@ class AccountTest {
         assertThat(account(HERE, beyond).impossible()).hasSize(1);
     }
 
+    /** Each within what the estimate leaves open, together not. */
+    @Example
+    void manySmallOverdrafts_areOneLargeOne() {
+        List<Event> events = new ArrayList<>(List.of(new Event(0, HERE, 0, 100, CountMethod.BY_VOLUME),
+                entry(40, CountKind.RELEASED, 105, CountMethod.ONE_BY_ONE)));
+        assertThat(account(HERE, events).impossible()).isEmpty();
+        events.add(entry(41, CountKind.RELEASED, 5, CountMethod.ONE_BY_ONE));
+        assertThat(account(HERE, events).impossible()).isEmpty();
+        events.add(entry(42, CountKind.RELEASED, 5, CountMethod.ONE_BY_ONE));
+        assertThat(account(HERE, events).impossible()).hasSize(1);
+    }
+
     private static Event lot(int hour, int eggs) {
         return new Event(hour, HERE, 0, eggs, CountMethod.ONE_BY_ONE);
     }

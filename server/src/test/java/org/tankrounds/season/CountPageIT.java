@@ -122,6 +122,7 @@ final class CountPageIT {
         assertThat(text(coordinator.get("/tanks/" + cast.tankA().code()))).contains("196 fish believed alive");
         write(here, "moved", "fish", "150", "to", cast.tankB().code());
         assertThat(text(coordinator.get("/tanks/" + cast.tankA().code()))).contains("46 fish believed alive");
+        assertThat(text(coordinator.get("/tanks/" + cast.tankB().code()))).as("no eggs of its own").contains("150 ");
     }
 
     @Test
@@ -132,6 +133,9 @@ final class CountPageIT {
                     "day", "2026-01-12").status()).isEqualTo(303);
         }
         assertThat(text(coordinator.get(here))).contains("Room 12: 190 by count");
+        Answer other = coordinator.post(form, "fish", "20", "method", "one_by_one", "place", "Lower bridge", "day", "2026-01-12");
+        assertThat(other.status()).isEqualTo(422);
+        assertThat(text(other)).contains("This form was written down before, and says something else now.");
     }
 
     @Test

@@ -50,6 +50,8 @@ final class LedgerTest {
     void whatACountFindsMoreOrLess_isUnexplained() {
         assertThat(Ledger.ofReceived(100).withCounted(93).unexplained()).isEqualTo(7);
         assertThat(Ledger.ofReceived(100).withCounted(104).unexplained()).isEqualTo(-4);
+        assertThat(Ledger.ofReceived(60).withDeaths(Stage.EGG, 3).withCounted(60).survived())
+                .as("nobody survived who was found dead").isEqualTo(57);
         assertThat(Ledger.ofReceived(100).withCounted(93).withReleased(93).alive()).isZero();
     }
 

@@ -206,7 +206,7 @@ final class SummaryFormatsTest {
                 .withDeaths(Stage.EGG, dead).withDeaths(Stage.SAC_FRY, sacFry)
                 .withDeaths(Stage.FEEDING, feeding);
         Instant at = Instant.parse("2026-02-03T15:00:00Z");
-        Figures figures = new Figures(ledger, DeathCauses.NONE,
+        Figures figures = new Figures(ledger, 0, DeathCauses.NONE,
                 new ReadingTally(44, 2, Optional.of(Instant.parse("2025-11-04T16:00:00Z")), Optional.of(at)),
                 new WithinLimit(44, 41, 0, 50, 0, 1,
                         Optional.of(new Worst(14.2, 1.3, at, LocalDate.parse("2026-02-03"), code))),
