@@ -76,7 +76,7 @@ final class BreakCalendar {
 
     /** The file goes to calendars that the chapter knows nothing of: a duty is told there, and no person. */
     private String what(String looker) {
-        boolean tellsOfAPerson = PersonalText.tellsHowToReach(looker) || !PersonalText.namesOfWho(looker).isEmpty();
+        boolean tellsOfAPerson = !PersonalText.isDuty(looker);
         return tellsOfAPerson ? say("breaks.event.noName") : say("breaks.event", looker);
     }
 

@@ -61,6 +61,12 @@ public final class PersonalText {
         return finds.stream().map(Find::text).toList();
     }
 
+    /** Whether all of it is words that are known for no names, so that it tells of a duty and of nobody. */
+    public static boolean isDuty(String text) {
+        return !tellsHowToReach(text) && Arrays.stream(text.split("[^\\p{L}'’-]+")).filter(word -> word.length() > 1)
+                .noneMatch(PersonalText::mayBeName);
+    }
+
     /** In the order in which they are looked for, each once. */
     static List<Find> in(String text) {
         List<Find> finds = new ArrayList<>();

@@ -51,4 +51,11 @@ class PersonalTextTest {
         assertThat(PersonalText.in("Maria Lopez, by Maria Lopez, maria@x.example, maria@x.example"))
                 .extracting(Find::text).containsExactly("maria@x.example", "by Maria Lopez");
     }
+
+    @ParameterizedTest
+    @CsvSource({"custodian, true", "Night staff, true", "the custodian, true", "jonas, false", "JONAS, false", "李明, false",
+        "custodian Bob, false", "555-0142 custodian 212 555 0142, false"})
+    void onlyWordsThatAreNoNames_tellOfADutyAlone(String text, boolean isDuty) {
+        assertThat(PersonalText.isDuty(text)).isEqualTo(isDuty);
+    }
 }
