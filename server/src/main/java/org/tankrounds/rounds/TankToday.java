@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import org.tankrounds.advice.Act;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.fish.Development;
@@ -156,9 +157,10 @@ public final class TankToday {
                 Analyte.ofCode(act.asks()), wording.of(act, stage().isBeforeFirstFeeding(), input.tank().hasChloramine()))).toList();
     }
 
-    /** As read last. */
+    /** As read last; what somebody's script sent though it is unlikely is told too, as long as the forecast asks for another. */
     public List<Level> levels() {
-        return TOLD.stream().flatMap(analyte -> TankHolding.newest(input, analyte).stream()).map(this::level).toList();
+        return TOLD.stream().flatMap(analyte -> newest(analyte, seen -> !seen.doubtful() || isSetAside(seen)).stream())
+                .map(this::level).toList();
     }
 
     /** As read last, without what the forecast set aside. */
@@ -180,8 +182,11 @@ public final class TankToday {
     }
 
     private Optional<Observation> believed(Analyte analyte) {
-        return input.observations().stream()
-                .filter(seen -> seen.analyte() == analyte && !seen.doubtful() && !isSetAside(seen))
+        return newest(analyte, seen -> !seen.doubtful() && !isSetAside(seen));
+    }
+
+    private Optional<Observation> newest(Analyte analyte, Predicate<Observation> wanted) {
+        return input.observations().stream().filter(seen -> seen.analyte() == analyte).filter(wanted)
                 .reduce((before, after) -> after);
     }
 

@@ -42,14 +42,16 @@ final class CountBook {
         List<CountEntry> before = entries();
         Optional<Optional<Integer>> written = reads.counts().writtenBy(tx, chapterId, tank.tankId(), submissionId);
         if (written.isPresent()) {
-            boolean isSame = before.stream().anyMatch(one -> written.get().equals(Optional.of(one.entryId())) && one.saysAs(entry));
+            boolean isSame = before.stream()
+                    .anyMatch(one -> written.get().equals(Optional.of(one.entryId())) && one.saysAs(entry));
             return isSame ? Optional.empty() : Optional.of(Saying.of("count.form.used"));
         }
         List<CountEntry> after = new ArrayList<>(before);
         after.add(entry);
         Set<CountEntry> wrong = newlyImpossible(entry, before, after);
         if (!wrong.isEmpty()) {
-            return Optional.of(wrong.contains(entry) ? tooMany(tank, entry, before) : Saying.of("count.fish.neededLater"));
+            return Optional.of(wrong.contains(entry) ? tooMany(tank, entry, before)
+                    : Saying.of("count.fish.neededLater"));
         }
         reads.counts().add(tx, chapterId, season.seasonId(), submissionId, entry, personId, now);
         return Optional.empty();
@@ -101,7 +103,8 @@ final class CountBook {
     private LotHistory history(Tank tank) {
         return histories.computeIfAbsent(tank.tankId(), tankId -> LotHistory.of(tank,
                 reads.lots().listOfTank(tx, chapterId, season.seasonId(), tankId),
-                reads.observations().list(tx, chapterId, tankId, season.from(tank.zone()), season.until(tank.zone())), now));
+                reads.observations().list(
+                        tx, chapterId, tankId, season.from(tank.zone()), season.until(tank.zone())), now));
     }
 
     private List<CountEntry> entries() {

@@ -77,7 +77,8 @@ public final class CountHandlers {
         pages.show(ctx, "season/count", transactions.inChapter(caller.chapterId(), tx -> {
             Where where = where(tx, ctx);
             return new CountPages(where.season(), where.tank(),
-                    reads.causes().list(tx, caller.chapterId(), where.tank().tankId()), reads.tanks().listWithRetired(tx, caller.chapterId()),
+                    reads.causes().list(tx, caller.chapterId(), where.tank().tankId()),
+                    reads.tanks().listWithRetired(tx, caller.chapterId()),
                     Speech.of(ctx).formats(where.tank().zone(), clock.instant()))
                     .page(book(tx, ctx, where).account(where.tank()), where.address(), caller.role(),
                             !where.others().isEmpty(), saved);

@@ -43,7 +43,8 @@ final class CountPages {
         Ledger ledger = account.ledger();
         List<CountPage.Act> acts = Stream.of(CountKind.values())
                 .filter(kind -> mayMove || kind != CountKind.MOVED)
-                .map(kind -> new CountPage.Act(say("count.kind." + kind.code() + ".act"), address + "/" + kind.code())).toList();
+                .map(kind -> new CountPage.Act(say("count.kind." + kind.code() + ".act"), address + "/" + kind.code()))
+                .toList();
         return new CountPage(title(account), say("season.named", season.name()),
                 role == Role.COORDINATOR ? "/season/" + season.code() : "", tank.school() + ", " + tank.classroom(),
                 "/tanks/" + tank.code(), saved.isEmpty() ? "" : say("count.saved." + saved), figures(account),
@@ -109,8 +110,10 @@ final class CountPages {
 
     private CountPage.Row ofDay(List<Account.Line> dead, String address) {
         Account.Line last = dead.get(dead.size() - 1);
-        return row(new Account.Line(last.at(), last.what(), dead.stream().mapToInt(Account.Line::fish).sum(),
-                last.entry(), last.left(), last.spread(), dead.stream().mapToInt(Account.Line::surplus).sum()), address);
+        int fish = dead.stream().mapToInt(Account.Line::fish).sum();
+        int surplus = dead.stream().mapToInt(Account.Line::surplus).sum();
+        return row(new Account.Line(last.at(), last.what(), fish, last.entry(), last.left(), last.spread(), surplus),
+                address);
     }
 
     private LocalDate day(Account.Line line) {
@@ -157,7 +160,8 @@ final class CountPages {
             parts.add(say("count.cause." + causes.get(day(line)).code()));
         }
         if (line.surplus() != 0) {
-            parts.add(0, say(line.surplus() > 0 ? "count.line.surplus" : "count.line.missing", Math.abs(line.surplus())));
+            parts.add(0, say(line.surplus() > 0 ? "count.line.surplus" : "count.line.missing",
+                    Math.abs(line.surplus())));
         }
         return String.join(" · ", parts);
     }

@@ -30,7 +30,7 @@ public final class CountRepository {
         return entries.stream().filter(entry -> entry.tankId() == tankId || entry.comesTo(tankId)).toList();
     }
 
-    /** The entry that a form was written down as; empty while it was not, and no entry inside where it was taken back. */
+    /** The entry that a form was written down as; empty while it was not, without an entry where it was taken back. */
     Optional<Optional<Integer>> writtenBy(DSLContext tx, int chapterId, int tankId, UUID submissionId) {
         return tx.select(COUNT_ENTRIES.ENTRY_ID, COUNT_ENTRIES.WITHDRAWN_AT).from(COUNT_ENTRIES)
                 .where(COUNT_ENTRIES.CHAPTER_ID.eq(chapterId)).and(COUNT_ENTRIES.TANK_ID.eq(tankId))
@@ -38,7 +38,8 @@ public final class CountRepository {
                 .fetchOptional(row -> row.value2() == null ? Optional.of(row.value1()) : Optional.empty());
     }
 
-    void add(DSLContext tx, int chapterId, int seasonId, UUID submissionId, CountEntry entry, int personId, Instant now) {
+    void add(DSLContext tx, int chapterId, int seasonId, UUID submissionId, CountEntry entry, int personId,
+            Instant now) {
         tx.insertInto(COUNT_ENTRIES)
                 .set(COUNT_ENTRIES.CHAPTER_ID, chapterId)
                 .set(COUNT_ENTRIES.SEASON_ID, seasonId)

@@ -22,7 +22,8 @@ public final class DeathCauseRepository {
     }
 
     /** @param cause empty takes back what was said */
-    void put(DSLContext tx, int chapterId, int tankId, LocalDate day, Optional<DeathCause> cause, int personId, Instant now) {
+    void put(DSLContext tx, int chapterId, int tankId, LocalDate day, Optional<DeathCause> cause, int personId,
+            Instant now) {
         if (cause.isEmpty()) {
             tx.deleteFrom(DEATH_CAUSES)
                     .where(DEATH_CAUSES.CHAPTER_ID.eq(chapterId)).and(DEATH_CAUSES.TANK_ID.eq(tankId))

@@ -79,7 +79,8 @@ public final class LotHistory {
     /** As {@link #account} stood at a moment. */
     Account accountUntil(Instant moment, List<CountEntry> entries) {
         List<Observation> seen = observations.stream().filter(one -> !one.at().isAfter(moment)).toList();
-        return new LotHistory(tank, held.stream().filter(one -> !one.lot().receivedAt().isAfter(moment)).toList(), seen, asOf)
+        List<Held> came = held.stream().filter(one -> !one.lot().receivedAt().isAfter(moment)).toList();
+        return new LotHistory(tank, came, seen, asOf)
                 .account(entries.stream().filter(entry -> !entry.at().isAfter(moment)).toList());
     }
 

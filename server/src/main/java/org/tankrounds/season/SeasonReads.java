@@ -5,5 +5,5 @@ import org.tankrounds.readings.ObservationRepository;
 
 /** What the pages of the season read together. */
 public record SeasonReads(
-        SeasonRepository seasons, LotRepository lots, CountRepository counts, DeathCauseRepository causes, TankRepository tanks,
-        ObservationRepository observations) {}
+        SeasonRepository seasons, LotRepository lots, CountRepository counts, DeathCauseRepository causes,
+        TankRepository tanks, ObservationRepository observations) {}

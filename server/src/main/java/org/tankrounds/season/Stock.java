@@ -30,14 +30,16 @@ public final class Stock {
 
     private OptionalInt of(
             DSLContext tx, int chapterId, Tank tank, Season season, List<Observation> counted, Instant asOf) {
-        List<CountEntry> entries = CountRepository.of(tank.tankId(), reads.counts().list(tx, chapterId, season.seasonId()))
-                .stream().filter(entry -> !entry.at().isAfter(asOf)).toList();
+        List<CountEntry> all = reads.counts().list(tx, chapterId, season.seasonId());
+        List<CountEntry> entries = CountRepository.of(tank.tankId(), all).stream()
+                .filter(entry -> !entry.at().isAfter(asOf)).toList();
         List<Lot> lots = reads.lots().listOfTank(tx, chapterId, season.seasonId(), tank.tankId()).stream()
                 .filter(one -> !one.receivedAt().isAfter(asOf)).toList();
         if (entries.isEmpty() && lots.size() <= 1) {
             return OptionalInt.empty();
         }
-        List<Observation> dead = reads.observations().deaths(tx, chapterId, tank.tankId(), season.from(tank.zone()), asOf);
+        List<Observation> dead = reads.observations().deaths(
+                tx, chapterId, tank.tankId(), season.from(tank.zone()), asOf);
         int alive = LotHistory.of(tank, lots, dead, asOf).account(entries).ledger().alive();
         return OptionalInt.of(Math.max(1, alive + counted.stream().filter(seen -> seen.analyte() == Analyte.DEATHS)
                 .mapToInt(seen -> (int) Math.round(seen.value())).sum()));

@@ -128,6 +128,16 @@ final class ClassPageIT {
                 .doesNotContain("bacteria eats it all").contains("Nitrite 3.3 mg/L as NO₂ The second");
     }
 
+    /** A script may send what a form asks back about. */
+    @Test
+    void anUnlikelyNumberBeyondALimit_isNotKeptFromTheClass() {
+        goodWater();
+        post("ph", 5.2, "[pH]", "2026-01-13T13:30:00Z");
+
+        assertThat(text(teacher.get(tank + "/class"))).contains("pH 5.2 Far from what was read before")
+                .contains("pH is beyond what the fish bear: tell an adult");
+    }
+
     @Test
     void aColdNumberInATankThatWarms_isNoGoodNews_andNoReasonToFeed() {
         for (String at : new String[] {"02T13", "04T13", "06T13", "08T13", "10T13", "11T13"}) {
