@@ -76,8 +76,7 @@ final class BreakCalendar {
 
     /** The file goes to calendars that the chapter knows nothing of: a duty is told there, and no person. */
     private String what(String looker) {
-        boolean tellsOfAPerson = !PersonalText.isDuty(looker);
-        return tellsOfAPerson ? say("breaks.event.noName") : say("breaks.event", looker);
+        return PersonalText.isDuty(looker) ? say("breaks.event", looker) : say("breaks.event.noName");
     }
 
     /** A date without a time is written in the machine's own zone. */

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.UUID;
 import org.tankrounds.behaviour.Behaviour;
 import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.behaviour.Seen;
@@ -20,6 +19,7 @@ import org.tankrounds.jobs.TankChange;
 import org.tankrounds.places.Tank;
 import org.tankrounds.season.FishSample;
 import org.tankrounds.season.FishSampleRepository;
+import org.tankrounds.web.Asked;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.Speech;
@@ -78,7 +78,7 @@ public final class FishHandlers {
                     FormInput.showing(ctx, Map.of()), false));
             return;
         }
-        tankChange.make(caller.chapterId(), tank.tankId(), tx -> looks.add(tx, caller, tank.tankId(), submissionId(ctx), seen, desk.now()));
+        tankChange.make(caller.chapterId(), tank.tankId(), tx -> looks.add(tx, caller, tank.tankId(), Asked.submissionId(ctx.formParam(SUBMISSION)), seen, desk.now()));
         back(ctx, LOOKED);
     }
 
@@ -101,7 +101,7 @@ public final class FishHandlers {
             return;
         }
         transactions.inChapter(caller.chapterId(),
-                tx -> samples.add(tx, caller, tank.tankId(), submissionId(ctx), sample.get()));
+                tx -> samples.add(tx, caller, tank.tankId(), Asked.submissionId(ctx.formParam(SUBMISSION)), sample.get()));
         back(ctx, "sample");
     }
 
@@ -166,15 +166,6 @@ public final class FishHandlers {
             form.refuse(FishPages.FISH, "classroom.fish.wrongCount");
         }
         return fish;
-    }
-
-    /** A form without one, or with one made up, is taken as sent once. */
-    private static UUID submissionId(Context ctx) {
-        try {
-            return UUID.fromString(Optional.ofNullable(ctx.formParam(SUBMISSION)).orElse(""));
-        } catch (IllegalArgumentException e) {
-            return UUID.randomUUID();
-        }
     }
 
     private static void back(Context ctx, String saved) {

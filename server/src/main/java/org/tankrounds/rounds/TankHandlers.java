@@ -9,7 +9,6 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import org.jooq.DSLContext;
@@ -26,6 +25,7 @@ import org.tankrounds.readings.Reading;
 import org.tankrounds.readings.ReadingRepository;
 import org.tankrounds.tasks.Task;
 import org.tankrounds.tasks.TaskRepository;
+import org.tankrounds.web.Asked;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Formats;
 import org.tankrounds.web.NotFoundException;
@@ -96,7 +96,7 @@ public final class TankHandlers {
     /** Each reading of a day on which a device read often. */
     public void day(Context ctx) {
         Caller caller = Caller.of(ctx);
-        LocalDate day = day(ctx.pathParam("day"));
+        LocalDate day = Asked.day(ctx);
         DeviceDayPage page = transactions.inChapter(caller.chapterId(), tx -> {
             Tank tank = tanks.get(tx, caller, ctx.pathParam("tank"));
             DeviceDay found = deviceDays.find(tx, caller.chapterId(), tank, day)
@@ -105,14 +105,6 @@ public final class TankHandlers {
             return new DayPages(Speech.of(ctx).formats(tank.zone(), clock.instant())).page(caller, tank, found, each);
         });
         pages.show(ctx, "tanks/day", page);
-    }
-
-    private static LocalDate day(String text) {
-        try {
-            return LocalDate.parse(text);
-        } catch (DateTimeParseException e) {
-            throw new NotFoundException("day");
-        }
     }
 
     /** The teacher's own tanks; with one, that one. */

@@ -25,9 +25,7 @@ public final class Account {
      * @param spread more or less that these may be, 95 %
      * @param surplus how many more left or died than were there by count; or, counted again, than the count said
      */
-    public record Line(Instant at, What what, int fish, Optional<CountEntry> entry, int left, int spread, int surplus) {
-
-    }
+    public record Line(Instant at, What what, int fish, Optional<CountEntry> entry, int left, int spread, int surplus) {}
 
     private record Booking(Instant at, What what, int fish, int spread, Optional<CountEntry> entry) {}
 

@@ -40,10 +40,9 @@ final class CountBook {
     Optional<Saying> write(Tank tank, UUID submissionId, CountEntry entry, int personId) {
         reads.tanks().lock(tx, chapterId, tanksOf(entry));
         List<CountEntry> before = entries();
-        Optional<Optional<Integer>> written = reads.counts().writtenBy(tx, chapterId, tank.tankId(), submissionId);
+        Optional<Integer> written = reads.counts().writtenBy(tx, chapterId, tank.tankId(), submissionId);
         if (written.isPresent()) {
-            boolean isSame = before.stream()
-                    .anyMatch(one -> written.get().equals(Optional.of(one.entryId())) && one.saysAs(entry));
+            boolean isSame = before.stream().anyMatch(one -> one.entryId() == written.get() && one.saysAs(entry));
             return isSame ? Optional.empty() : Optional.of(Saying.of("count.form.used"));
         }
         List<CountEntry> after = new ArrayList<>(before);

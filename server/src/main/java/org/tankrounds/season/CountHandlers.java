@@ -14,6 +14,7 @@ import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.pages.FormPage;
 import org.tankrounds.places.Tank;
+import org.tankrounds.web.Asked;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.NotFoundException;
@@ -95,7 +96,7 @@ public final class CountHandlers {
         Caller caller = Caller.of(ctx);
         Where where = load(ctx);
         CountForm form = form(ctx, where);
-        UUID submission = submission(ctx);
+        UUID submission = Asked.submissionId(ctx.queryParam(FORM));
         FormInput typed = FormInput.of(ctx, CountForm.NAMES);
         Optional<CountEntry> entry = form.parse(typed);
         entry.flatMap(parsed -> transactions.inChapter(caller.chapterId(), tx -> {
@@ -168,14 +169,5 @@ public final class CountHandlers {
         Tank tank = reads.tanks().get(tx, caller, ctx.pathParam("tank"));
         return new Where(reads.seasons().get(tx, caller.chapterId(), ctx.pathParam("season")), tank,
                 reads.tanks().list(tx, caller).stream().filter(other -> other.tankId() != tank.tankId()).toList());
-    }
-
-    /** A form without one, or with one made up, is taken as sent once. */
-    private static UUID submission(Context ctx) {
-        try {
-            return UUID.fromString(Optional.ofNullable(ctx.queryParam(FORM)).orElse(""));
-        } catch (IllegalArgumentException e) {
-            return UUID.randomUUID();
-        }
     }
 }

@@ -30,12 +30,12 @@ public final class CountRepository {
         return entries.stream().filter(entry -> entry.tankId() == tankId || entry.comesTo(tankId)).toList();
     }
 
-    /** The entry that a form was written down as; empty while it was not, without an entry where it was taken back. */
-    Optional<Optional<Integer>> writtenBy(DSLContext tx, int chapterId, int tankId, UUID submissionId) {
-        return tx.select(COUNT_ENTRIES.ENTRY_ID, COUNT_ENTRIES.WITHDRAWN_AT).from(COUNT_ENTRIES)
+    /** The entry that a form was written down as, also one that was taken back since; empty while it was not. */
+    Optional<Integer> writtenBy(DSLContext tx, int chapterId, int tankId, UUID submissionId) {
+        return tx.select(COUNT_ENTRIES.ENTRY_ID).from(COUNT_ENTRIES)
                 .where(COUNT_ENTRIES.CHAPTER_ID.eq(chapterId)).and(COUNT_ENTRIES.TANK_ID.eq(tankId))
                 .and(COUNT_ENTRIES.SUBMISSION_ID.eq(submissionId))
-                .fetchOptional(row -> row.value2() == null ? Optional.of(row.value1()) : Optional.empty());
+                .fetchOptional(COUNT_ENTRIES.ENTRY_ID);
     }
 
     void add(DSLContext tx, int chapterId, int seasonId, UUID submissionId, CountEntry entry, int personId,

@@ -4,7 +4,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -14,6 +13,7 @@ import org.tankrounds.db.Transactions;
 import org.tankrounds.pages.FormField.Option;
 import org.tankrounds.pages.FormPage;
 import org.tankrounds.places.Tank;
+import org.tankrounds.web.Asked;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.NotFoundException;
@@ -81,7 +81,7 @@ public final class DeathHandlers {
 
     private Where load(Context ctx) {
         Caller caller = Caller.of(ctx);
-        LocalDate day = day(ctx.pathParam("day"));
+        LocalDate day = Asked.day(ctx);
         return transactions.inChapter(caller.chapterId(), tx -> {
             Tank tank = reads.tanks().get(tx, caller, ctx.pathParam("tank"));
             Season season = reads.seasons().get(tx, caller.chapterId(), ctx.pathParam("season"));
@@ -91,13 +91,5 @@ public final class DeathHandlers {
             return new Where(season, tank, day, Optional.ofNullable(
                     reads.causes().list(tx, caller.chapterId(), tank.tankId()).get(day)));
         });
-    }
-
-    private static LocalDate day(String text) {
-        try {
-            return LocalDate.parse(text);
-        } catch (DateTimeParseException e) {
-            throw new NotFoundException("day");
-        }
     }
 }

@@ -172,7 +172,18 @@ final class Guests implements AutoCloseable {
                 "/people", "name", "Ivy Brookthimble", "email", "ivy@beginners.example", "role", "teacher");
         values.put("link", find(invited, "/invitations/([\\w-]+)"));
         values.put("file", keepFile(office));
+        values.put("gone", takeBackAReading(office));
         values.put("day", "2026-01-12");
+    }
+
+    private String takeBackAReading(Browserless office) {
+        String tank = "/tanks/" + values.get("newTank");
+        office.get(tank + "/log");
+        String code = office.post(tank + "/log", "temperature", "52", "temperature_unit", "[degF]").location().split("saved=")[1];
+        String reading = tank + "/readings/" + code;
+        office.get(reading);
+        office.post(reading, "act", "take_back", "reason", "the other tank", "version", "1");
+        return code;
     }
 
     private String keepFile(Browserless office) {

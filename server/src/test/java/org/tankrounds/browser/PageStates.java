@@ -167,6 +167,7 @@ final class PageStates {
                 sentEmpty(TEACHER, reading),
                 see(TEACHER, reading).after("a correction", fill("Note", "the filter hums"),
                         fill("Why", "the note was missing"), send()),
+                see(BEGINNER, "/tanks/{newTank}/readings/{gone}"),
                 see(TEACHER, reading).after("taking it back without a reason", press("Take this reading back"))
                         .answered(422),
                 see(TEACHER, reading).after("taking it back for a reason with a name", fill("Why", "as Maria Lopez saw it"),

@@ -1,0 +1,33 @@
+package org.tankrounds.web;
+
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.UUID;
+
+/** What addresses and hidden fields name. */
+public final class Asked {
+    private Asked() {}
+
+    /** @throws NotFoundException where the address names no day */
+    public static LocalDate day(Context ctx) {
+        try {
+            return LocalDate.parse(ctx.pathParam("day"));
+        } catch (DateTimeParseException e) {
+            throw new NotFoundException("day");
+        }
+    }
+
+    /**
+     * By which a form that is sent twice is stored once. One without it, or with one made up, is taken as sent once.
+     *
+     * @param text as the form has it; null where it has none
+     */
+    public static UUID submissionId(String text) {
+        try {
+            return UUID.fromString(text == null ? "" : text);
+        } catch (IllegalArgumentException e) {
+            return UUID.randomUUID();
+        }
+    }
+}
