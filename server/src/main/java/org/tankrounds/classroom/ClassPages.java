@@ -87,11 +87,11 @@ final class ClassPages {
         if (beyond.isPresent()) {
             return say("classroom.title.beyond", levels.name(beyond.get().analyte()));
         }
-        if (newest.stream().anyMatch(Level::setAside)) {
-            return say("classroom.title.setAside");
-        }
         if (known.today().needsCareToday()) {
             return say("classroom.title.care");
+        }
+        if (newest.stream().anyMatch(Level::setAside)) {
+            return say("classroom.title.setAside");
         }
         Optional<Instant> last = known.today().lastLookAt();
         if (last.isEmpty()) {

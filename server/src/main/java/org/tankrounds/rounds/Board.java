@@ -31,7 +31,11 @@ record Board(Map<Tier, List<Entry>> tiers) {
 
         /** Its class saw what cannot wait, while the readings do not send anybody there today. */
         boolean isInTrouble() {
-            return tier() != Tier.GO_TODAY && seen.filter(looks -> looks.alarm(stage()) == Alarm.ACT).isPresent();
+            return tier() != Tier.GO_TODAY && cannotWait();
+        }
+
+        private boolean cannotWait() {
+            return seen.filter(looks -> looks.alarm(stage()) == Alarm.ACT).isPresent();
         }
 
         /** Fish that are not well while nothing was read to say so, or nobody who came as planned: somebody has to ask. */
@@ -83,9 +87,9 @@ record Board(Map<Tier, List<Entry>> tiers) {
         return schools(of(tier));
     }
 
-    /** Those whose class saw fish in trouble. */
+    /** Those whose class saw fish in trouble: a call is quicker than the drive that others may come before. */
     List<String> inTrouble() {
-        return schools(all().stream().filter(Entry::isInTrouble).toList());
+        return schools(all().stream().filter(Entry::cannotWait).toList());
     }
 
     private static List<String> schools(List<Entry> entries) {

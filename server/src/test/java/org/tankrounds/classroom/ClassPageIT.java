@@ -82,6 +82,11 @@ final class ClassPageIT {
 
         assertThat(text(coordinator.get("/rounds"))).contains("Call Alderwhistle School now: "
                 + "the class saw fish in trouble. Then start at Birchthimble School");
+
+        post("temperature", 19, "Cel", "2026-01-13T13:10:00Z");
+        post("temperature", 19.2, "Cel", "2026-01-13T13:50:00Z");
+        assertThat(text(coordinator.get("/rounds"))).as("where somebody is to go today too").contains(
+                "Call Alderwhistle School now: the class saw fish in trouble. Then start at ");
     }
 
     @Test
@@ -139,6 +144,15 @@ final class ClassPageIT {
     }
 
     @Test
+    void aNumberThatDoesNotFitCalmWater_isToBeMeasuredAgain() {
+        goodWater();
+        post("temperature", 3, "Cel", "2026-01-13T13:30:00.5Z");
+
+        assertThat(text(teacher.get(tank + "/class"))).contains("A number does not fit those before: measure it again")
+                .contains("Temperature 37.4 °F Not like what was read before").doesNotContain("What was measured is good");
+    }
+
+    @Test
     void aColdNumberInATankThatWarms_isNoGoodNews_andNoReasonToFeed() {
         for (String at : new String[] {"02T13", "04T13", "06T13", "08T13", "10T13", "11T13"}) {
             post("temperature", 10, "Cel", "2026-01-" + at + ":00:00Z");
@@ -149,7 +163,7 @@ final class ClassPageIT {
         post("temperature", 10.5, "Cel", "2026-01-13T13:30:00Z");
 
         assertThat(text(teacher.get(tank + "/class")))
-                .contains("A number does not fit those before: measure it again")
+                .contains("The fish need care today: see what to do")
                 .contains("Not like what was read before, so it may be a slip.")
                 .doesNotContain("just as trout need it").doesNotContain("g of crumble");
     }
