@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.tankrounds.fish.DatedTemperature;
 import org.tankrounds.fish.Development;
+import org.tankrounds.fish.LotCalendar;
+import org.tankrounds.fish.Warmth;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.OxygenSaturation;
 
@@ -73,7 +75,7 @@ public final class BeliefFilter {
                 ChlorideReadings.held(facts, history.sure(Analyte.CHLORIDE), history.sure(Analyte.WATER_CHANGE),
                         history.secondLooks()),
                 history.newest(Analyte.ALKALINITY), history.routine(asOf),
-                history.deaths(asOf, eggs()), history.newest(), fed);
+                history.deaths(asOf, eggs()), history.newest(), fed, calendar(development));
     }
 
     private Development development() {
@@ -82,10 +84,17 @@ public final class BeliefFilter {
         return fedEarlier ? developmentWith(fed) : computed;
     }
 
+    /** Only while there is something to come to. */
+    private Optional<LotCalendar> calendar(Development development) {
+        return facts.eggsReceivedAt().filter(received -> development.stageAt(asOf).isBeforeFirstFeeding())
+                .map(received -> LotCalendar.of(received, facts.thermalUnitsC(),
+                        Warmth.of(trace, facts.chillerSetPointC().orElse(Population.HELD_C)), facts.seen()));
+    }
+
     private Development developmentWith(Optional<Instant> firstFeeding) {
         Instant received = facts.eggsReceivedAt().or(history::first).orElse(asOf);
         return Development.of(received, facts.thermalUnitsC(), trace,
-                facts.chillerSetPointC().orElse(Population.HELD_C), firstFeeding, asOf);
+                facts.chillerSetPointC().orElse(Population.HELD_C), facts.seen().withFirstFeedingAt(firstFeeding), asOf);
     }
 
     /**

@@ -3,6 +3,7 @@ package org.tankrounds.belief;
 import java.time.Instant;
 import java.util.Optional;
 import org.tankrounds.fish.Development;
+import org.tankrounds.fish.LotCalendar;
 import org.tankrounds.water.OxygenSaturation;
 
 /**
@@ -26,6 +27,7 @@ import org.tankrounds.water.OxygenSaturation;
  * @param deaths of the last days
  * @param newest when anything was last heard of the tank
  * @param firstFeedAt first feed noted, if any
+ * @param calendar when its lot comes to what is yet to come; empty where there is no lot or it feeds
  */
 public record TankBelief(
         TankFacts facts,
@@ -45,7 +47,8 @@ public record TankBelief(
         WaterRoutine routine,
         RecentDeaths deaths,
         Optional<Instant> newest,
-        Optional<Instant> firstFeedAt) {
+        Optional<Instant> firstFeedAt,
+        Optional<LotCalendar> calendar) {
 
     /** The most likely dissolved oxygen now, mg/L. */
     public double oxygenMgPerLNow() {

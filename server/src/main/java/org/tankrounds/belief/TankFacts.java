@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.tankrounds.fish.SeenStages;
 import org.tankrounds.water.Digits;
 
 /**
@@ -22,7 +23,7 @@ import org.tankrounds.water.Digits;
  * @param chlorideMgPerL chloride of the source water, mg/L
  * @param chillerSetPointC what the chiller is set to, °C
  * @param elevationM height above the sea, m
- * @param firstFeedingAt when the class recorded first feeding; it wins over the computed one
+ * @param seen when the class saw its lot come to each milestone; it wins over what is computed
  * @param zone where the school's days and weekends are
  */
 public record TankFacts(
@@ -35,7 +36,7 @@ public record TankFacts(
         OptionalDouble chlorideMgPerL,
         OptionalDouble chillerSetPointC,
         OptionalDouble elevationM,
-        Optional<Instant> firstFeedingAt,
+        SeenStages seen,
         ZoneId zone) {
 
     /** Taken for the volume where nobody has said it (common practice, no source). */
@@ -54,7 +55,7 @@ public record TankFacts(
         Objects.requireNonNull(chlorideMgPerL, "chlorideMgPerL");
         Objects.requireNonNull(chillerSetPointC, "chillerSetPointC");
         Objects.requireNonNull(elevationM, "elevationM");
-        Objects.requireNonNull(firstFeedingAt, "firstFeedingAt");
+        Objects.requireNonNull(seen, "seen");
         Objects.requireNonNull(zone, "zone");
     }
 
@@ -62,6 +63,11 @@ public record TankFacts(
     public Instant seasonFrom(Instant asOf) {
         return eggsReceivedAt.filter(received -> !received.isAfter(asOf))
                 .map(received -> received.minus(BEFORE_EGGS)).orElse(asOf.minus(WITHOUT_EGGS));
+    }
+
+    /** When the class saw the fish feed first. */
+    public Optional<Instant> firstFeedingAt() {
+        return seen.firstFeedingAt();
     }
 
     /** A tank of which only the code is known. */
@@ -81,7 +87,7 @@ public record TankFacts(
         private OptionalDouble chlorideMgPerL = OptionalDouble.empty();
         private OptionalDouble chillerSetPointC = OptionalDouble.empty();
         private OptionalDouble elevationM = OptionalDouble.empty();
-        private Optional<Instant> firstFeedingAt = Optional.empty();
+        private SeenStages seen = SeenStages.NONE;
         private ZoneId zone = ZoneOffset.UTC;
 
         private Builder(String tank) {
@@ -129,7 +135,12 @@ public record TankFacts(
         }
 
         public Builder firstFeedingAt(Instant value) {
-            firstFeedingAt = Optional.ofNullable(value);
+            seen = seen.withFirstFeedingAt(Optional.ofNullable(value));
+            return this;
+        }
+
+        public Builder seen(SeenStages value) {
+            seen = value;
             return this;
         }
 
@@ -141,7 +152,7 @@ public record TankFacts(
         public TankFacts build() {
             return new TankFacts(tank, volumeL, eggs, eggsReceivedAt, thermalUnitsC,
                     sourceAlkalinityMgPerL, chlorideMgPerL, chillerSetPointC, elevationM,
-                    firstFeedingAt, zone);
+                    seen, zone);
         }
 
         private static OptionalDouble known(Number value) {

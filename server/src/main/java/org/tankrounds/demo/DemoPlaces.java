@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.jooq.DSLContext;
 import org.tankrounds.people.Chapter;
 import org.tankrounds.people.ChapterRepository;
@@ -29,6 +30,7 @@ import org.tankrounds.season.LotEdits;
 import org.tankrounds.season.CountMethod;
 import org.tankrounds.season.Season;
 import org.tankrounds.season.SeasonRepository;
+import org.tankrounds.season.SeenOn;
 import org.tankrounds.web.Role;
 
 /** Writes an invented chapter's people, places, season and eggs, in one transaction. */
@@ -104,7 +106,7 @@ final class DemoPlaces {
         DemoTank tank = life.tank();
         return new TankEdits.Details(classroomId, kitId, tank.equipment().volumeL(),
                 OptionalDouble.of(tank.equipment().setPointC()), tank.equipment().filterKind(),
-                Optional.of(life.filterStartedOn()), OptionalDouble.of(tank.water().alkalinityMgPerL()),
+                Optional.of(life.filterStartedOn()), OptionalDouble.empty(), OptionalDouble.of(tank.water().alkalinityMgPerL()),
                 OptionalDouble.of(tank.water().chlorideMgPerL()), Optional.of(tank.water().disinfectant()),
                 tank.equipment().thermometerUnit());
     }
@@ -136,13 +138,13 @@ final class DemoPlaces {
         LocalDate ends = today.plusDays(SEASON_ENDS_IN_DAYS);
         String name = starts.getYear() == ends.getYear() ? Integer.toString(starts.getYear())
                 : starts.getYear() + "-" + ends.getYear() % 100;
-        Season season = seasons.add(tx, chapter.chapterId(), new Season.Details(name, starts, ends));
+        Season season = seasons.add(tx, chapter.chapterId(), new Season.Details(name, starts, ends, OptionalInt.empty()));
         for (Written tank : written) {
             DemoTank.Eggs eggs = tank.life().tank().eggs();
             lotEdits.add(tx, chapter.chapterId(), season.seasonId(), tank.tankId(), new LotEdits.Details(
                     eggs.count(), tank.life().eggsReceivedAt(), OptionalDouble.of(eggs.thermalUnitsC()),
                     Optional.of("Harrowfen egg house"), Optional.of("HF-" + eggs.count() + "-" + tank.tankId()),
-                    tank.life().firstFeedingOn(), CountMethod.WEIGHED, CountMethod.WEIGHED.usualSpread(eggs.count())), now);
+                    SeenOn.ofFirstFeeding(tank.life().firstFeedingOn()), CountMethod.WEIGHED, CountMethod.WEIGHED.usualSpread(eggs.count())), now);
         }
     }
 }

@@ -25,6 +25,8 @@ public record Development(
     public static final double FIRST_FEEDING_C_DAYS = 480;
     /** °C-days on arrival where nobody knows. */
     public static final double UNKNOWN_HISTORY_C_DAYS = 180;
+    /** °C-days on the yolk at least, from hatch to first feeding (commercial egg guidance: 10 to 14 days). */
+    static final double YOLK_C_DAYS = 100;
     private static final double DELIVERED_AT_C = 10;
     private static final double STEP_H = 6;
     private static final Duration STEP = Duration.ofHours((long) STEP_H);
@@ -35,18 +37,18 @@ public record Development(
      *
      * @param trace temperatures, oldest first; straight lines between, the ends held
      * @param usualC taken where there is no temperature at all
-     * @param recordedFirstFeedingAt the class's own record, which wins
+     * @param seen the class's own record, which wins; fry that were seen to hatch do not feed at once
      */
     public static Development of(Instant receivedAt, OptionalDouble thermalUnitsOnArrivalC,
-            List<DatedTemperature> trace, double usualC, Optional<Instant> recordedFirstFeedingAt,
-            Instant asOf) {
+            List<DatedTemperature> trace, double usualC, SeenStages seen, Instant asOf) {
         Count count = new Count(receivedAt, thermalUnitsOnArrivalC.orElse(UNKNOWN_HISTORY_C_DAYS),
-                new TraceReader(trace, usualC), asOf);
+                new TraceReader(trace, usualC), seen.hatchedAt(), asOf);
         for (int i = 0; i < LONGEST_STEPS && !count.isDone(); i++) {
             count.step();
         }
-        return new Development(count.unitsAsOf(), orElse(count.hatchAt, count.at),
-                recordedFirstFeedingAt.orElse(orElse(count.feedingAt, count.at)), asOf);
+        Instant feedingAt = seen.firstFeedingAt().orElse(orElse(count.feedingAt, count.at));
+        Instant hatchAt = seen.hatchedAt().orElse(orElse(count.hatchAt, count.at));
+        return new Development(count.unitsAsOf(), hatchAt.isAfter(feedingAt) ? feedingAt : hatchAt, feedingAt, asOf);
     }
 
     private static Instant orElse(Instant reached, Instant end) {
@@ -73,7 +75,10 @@ public record Development(
     /** Adds up thermal units and the way to hatch, step by step. */
     private static final class Count {
         private final TraceReader reader;
+        private final Optional<Instant> hatchSeenAt;
         private final Instant asOf;
+        /** °C-days at which they begin to feed. */
+        private double feedingFrom;
         private Instant at;
         private double units;
         private double hatch;
@@ -81,9 +86,11 @@ public record Development(
         private Instant hatchAt;
         private Instant feedingAt;
 
-        Count(Instant receivedAt, double units, TraceReader reader, Instant asOf) {
+        Count(Instant receivedAt, double units, TraceReader reader, Optional<Instant> hatchSeenAt, Instant asOf) {
             this.reader = reader;
+            this.hatchSeenAt = hatchSeenAt;
             this.asOf = asOf;
+            feedingFrom = FIRST_FEEDING_C_DAYS;
             this.at = receivedAt;
             this.units = units;
             hatch = units / DELIVERED_AT_C * HatchModel.hatchSharePerDay(DELIVERED_AT_C);
@@ -93,7 +100,8 @@ public record Development(
         }
 
         boolean isDone() {
-            return hatchAt != null && feedingAt != null && !Double.isNaN(unitsAsOf);
+            return hatchAt != null && feedingAt != null && !Double.isNaN(unitsAsOf)
+                    && hatchSeenAt.filter(seen -> !seen.isBefore(at)).isEmpty();
         }
 
         double unitsAsOf() {
@@ -109,7 +117,11 @@ public record Development(
                 unitsAsOf = units + unitsStep * hoursBetween(at, asOf) / STEP_H;
             }
             hatchAt = reached(hatchAt, hatch, hatchStep, 1);
-            feedingAt = reached(feedingAt, units, unitsStep, FIRST_FEEDING_C_DAYS);
+            if (hatchSeenAt.filter(seen -> !seen.isBefore(at) && seen.isBefore(next)).isPresent()) {
+                feedingFrom = Math.max(FIRST_FEEDING_C_DAYS, units + YOLK_C_DAYS);
+                feedingAt = null;
+            }
+            feedingAt = reached(feedingAt, units, unitsStep, feedingFrom);
             units += unitsStep;
             hatch += hatchStep;
             at = next;

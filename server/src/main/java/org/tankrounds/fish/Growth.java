@@ -26,4 +26,14 @@ public final class Growth {
         double root = StrictMath.cbrt(startG) + tgcPercent / 100 * degreeDaysC;
         return root * root * root;
     }
+
+    /**
+     * °C-days until a fish weighs so much; 0 where it does already.
+     *
+     * @param startG above 0
+     * @param tgcPercent above 0
+     */
+    public static double degreeDaysC(double startG, double aimG, double tgcPercent) {
+        return Math.max(0, (StrictMath.cbrt(aimG) - StrictMath.cbrt(startG)) * 100 / tgcPercent);
+    }
 }

@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param zone the school's clock
  * @param elevationM height of the school above the sea, m; empty counts as sea level
  * @param filterStartedOn day since which the filter has had ammonia to live on
+ * @param filterAreaM2 surface of the filter's media, m²
  * @param disinfectant none, chlorine or chloramine; empty where unknown
  * @param thermometerUnit UCUM code in which its class reads temperature
  * @param retiredAt from then on it is off the rounds
@@ -28,6 +29,7 @@ public record Tank(
         OptionalDouble chillerSetPointC,
         String filterKind,
         Optional<LocalDate> filterStartedOn,
+        OptionalDouble filterAreaM2,
         OptionalDouble alkalinityMgPerL,
         OptionalDouble chlorideMgPerL,
         Optional<String> disinfectant,

@@ -25,6 +25,7 @@ public final class TankEdits {
      * What the coordinator writes down about a tank.
      *
      * @param filterStartedOn day since which the filter has had ammonia to live on
+     * @param filterAreaM2 surface of the filter's media, m²
      * @param disinfectant none, chlorine or chloramine; empty where unknown
      * @param thermometerUnit UCUM code in which its class reads temperature
      */
@@ -35,6 +36,7 @@ public final class TankEdits {
             OptionalDouble chillerSetPointC,
             String filterKind,
             Optional<LocalDate> filterStartedOn,
+            OptionalDouble filterAreaM2,
             OptionalDouble alkalinityMgPerL,
             OptionalDouble chlorideMgPerL,
             Optional<String> disinfectant,
@@ -93,6 +95,7 @@ public final class TankEdits {
         columns.put(TANKS.CHILLER_SET_POINT_C, Columns.single(details.chillerSetPointC()));
         columns.put(TANKS.FILTER_KIND, details.filterKind());
         columns.put(TANKS.FILTER_STARTED_ON, details.filterStartedOn().orElse(null));
+        columns.put(TANKS.FILTER_AREA_M2, Columns.single(details.filterAreaM2()));
         columns.put(TANKS.SOURCE_ALKALINITY_MG_L, Columns.single(details.alkalinityMgPerL()));
         columns.put(TANKS.SOURCE_CHLORIDE_MG_L, Columns.single(details.chlorideMgPerL()));
         columns.put(TANKS.SOURCE_DISINFECTANT, details.disinfectant().orElse(null));

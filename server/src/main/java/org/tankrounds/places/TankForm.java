@@ -26,6 +26,7 @@ final class TankForm {
     static final String SET_POINT_UNIT = "chiller_unit";
     static final String FILTER = "filter";
     static final String FILTER_STARTED = "filter_started_on";
+    static final String FILTER_AREA = "filter_area_m2";
     static final String KIT = "kit";
     static final String THERMOMETER = "thermometer";
     static final String ALKALINITY = "alkalinity";
@@ -49,7 +50,7 @@ final class TankForm {
     /** What a form says once every field could be read; room and kit still by name. */
     record Typed(
             RoomChoice room, String kit, double volumeL, OptionalDouble chillerSetPointC, String filterKind,
-            Optional<LocalDate> filterStartedOn, OptionalDouble alkalinityMgPerL, OptionalDouble chlorideMgPerL,
+            Optional<LocalDate> filterStartedOn, OptionalDouble filterAreaM2, OptionalDouble alkalinityMgPerL, OptionalDouble chlorideMgPerL,
             Optional<String> disinfectant, String thermometerUnit) {}
 
     static Map<String, String> blank(String room, String kit) {
@@ -61,6 +62,7 @@ final class TankForm {
         text.put(SET_POINT_UNIT, FAHRENHEIT);
         text.put(FILTER, "canister");
         text.put(FILTER_STARTED, "");
+        text.put(FILTER_AREA, "");
         text.put(KIT, kit);
         text.put(THERMOMETER, FAHRENHEIT);
         text.put(ALKALINITY, "");
@@ -80,6 +82,7 @@ final class TankForm {
         text.put(SET_POINT_UNIT, tank.thermometerUnit());
         text.put(FILTER, tank.filterKind());
         text.put(FILTER_STARTED, tank.filterStartedOn().map(LocalDate::toString).orElse(""));
+        text.put(FILTER_AREA, number(tank.filterAreaM2()));
         text.put(THERMOMETER, tank.thermometerUnit());
         text.put(ALKALINITY, number(tank.alkalinityMgPerL()));
         text.put(CHLORIDE, number(tank.chlorideMgPerL()));
@@ -99,6 +102,7 @@ final class TankForm {
         if (started.isPresent() && (started.get().isAfter(today) || started.get().getYear() < 2000)) {
             form.refuse(FILTER_STARTED, "places.tank.wrongFilterStart");
         }
+        OptionalDouble area = filterAreaM2(form);
         OptionalDouble alkalinity = alkalinityMgPerL(form);
         OptionalDouble chloride = chlorideMgPerL(form);
         String disinfectant = oneOf(
@@ -106,7 +110,7 @@ final class TankForm {
         String thermometer = oneOf(form, THERMOMETER, List.of("Cel", FAHRENHEIT), "places.tank.noScale");
         String kit = form.required(KIT, 80, "places.tank.noKit");
         return !form.ok() ? Optional.empty() : Optional.of(new Typed(room.orElseThrow(), kit, volumeL, setPointC,
-                filter, started, alkalinity, chloride,
+                filter, started, area, alkalinity, chloride,
                 Optional.of(disinfectant).filter(known -> !known.equals(UNKNOWN)), thermometer));
     }
 
@@ -132,7 +136,9 @@ final class TankForm {
                 List.of(form.choice(FILTER, "places.tank.filter", FILTERS.stream()
                         .map(kind -> new Option(kind, form.say(filterName(kind)))).toList())),
                 List.of(form.optional(form.dayBox(FILTER_STARTED, "places.tank.filterStarted"))
-                        .withHint(form.say("places.tank.filterStarted.hint"))),
+                        .withHint(form.say("places.tank.filterStarted.hint")),
+                        form.optional(form.numberBox(FILTER_AREA, "places.tank.filterArea", "m²"))
+                                .withHint(form.say("places.tank.filterArea.hint"))),
                 List.of(form.choice(KIT, "places.tank.kit", kits).withHint(form.say("places.tank.kit.hint"))),
                 List.of(form.choice(THERMOMETER, "places.tank.thermometer", scales()))));
     }
@@ -175,6 +181,14 @@ final class TankForm {
             form.refuse(SET_POINT, "places.tank.wrongChiller");
         }
         return OptionalDouble.of(setPointC);
+    }
+
+    private static OptionalDouble filterAreaM2(FormInput form) {
+        OptionalDouble typed = form.decimal(FILTER_AREA, "places.tank.filterArea");
+        if (typed.isPresent() && !(typed.getAsDouble() >= 0.01 && typed.getAsDouble() <= 1000)) {
+            form.refuse(FILTER_AREA, "places.tank.wrongFilterArea");
+        }
+        return typed;
     }
 
     private static OptionalDouble alkalinityMgPerL(FormInput form) {
@@ -234,6 +248,7 @@ final class TankForm {
         labels.put(SET_POINT_UNIT, Saying.of("places.tank.chillerIn"));
         labels.put(FILTER, Saying.of("places.tank.filter"));
         labels.put(FILTER_STARTED, Saying.of("places.tank.filterStarted"));
+        labels.put(FILTER_AREA, Saying.of("places.tank.filterArea"));
         labels.put(KIT, Saying.of("places.tank.kit"));
         labels.put(THERMOMETER, Saying.of("places.tank.thermometer"));
         labels.put(ALKALINITY, Saying.of("places.tank.alkalinity"));

@@ -140,7 +140,7 @@ public final class TankHandlers {
         }
         return !form.ok() ? Optional.empty() : Optional.of(new TankEdits.Details(
                 room.getAsInt(), kit.get().kitId(), typed.volumeL(), typed.chillerSetPointC(), typed.filterKind(),
-                typed.filterStartedOn(), typed.alkalinityMgPerL(), typed.chlorideMgPerL(), typed.disinfectant(),
+                typed.filterStartedOn(), typed.filterAreaM2(), typed.alkalinityMgPerL(), typed.chlorideMgPerL(), typed.disinfectant(),
                 typed.thermometerUnit()));
     }
 

@@ -135,6 +135,7 @@ public final class TankRepository {
                 known(row.get(TANKS.CHILLER_SET_POINT_C)),
                 row.get(TANKS.FILTER_KIND),
                 Optional.ofNullable(row.get(TANKS.FILTER_STARTED_ON)),
+                known(row.get(TANKS.FILTER_AREA_M2)),
                 known(row.get(TANKS.SOURCE_ALKALINITY_MG_L)),
                 known(row.get(TANKS.SOURCE_CHLORIDE_MG_L)),
                 Optional.ofNullable(row.get(TANKS.SOURCE_DISINFECTANT)),

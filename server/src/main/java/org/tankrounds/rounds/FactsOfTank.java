@@ -1,6 +1,5 @@
 package org.tankrounds.rounds;
 
-import java.time.LocalTime;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.tankrounds.belief.TankFacts;
@@ -23,9 +22,7 @@ final class FactsOfTank {
         lot.ifPresent(eggs -> {
             facts.eggs(eggs.eggs()).eggsReceivedAt(eggs.receivedAt());
             eggs.thermalUnitsC().ifPresent(facts::thermalUnitsC);
-            eggs.firstFeedingOn()
-                    .map(day -> day.atTime(LocalTime.NOON).atZone(tank.zone()).toInstant())
-                    .ifPresent(facts::firstFeedingAt);
+            facts.seen(eggs.seenOn().at(tank.zone()));
         });
         fish.ifPresent(facts::eggs);
         return facts.build();

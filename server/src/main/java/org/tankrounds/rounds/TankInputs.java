@@ -32,7 +32,7 @@ public final class TankInputs {
     }
 
     TankInput load(DSLContext tx, int chapterId, Tank tank, Instant asOf) {
-        Optional<Lot> lot = lots.findHeldBy(tx, chapterId, tank.tankId(), asOf).map(eggs -> knownBy(eggs, tank, asOf));
+        Optional<Lot> lot = lots.findHeldBy(tx, chapterId, tank.tankId(), asOf).map(eggs -> eggs.knownOn(asOf.atZone(tank.zone()).toLocalDate()));
         Optional<Lot> eggs = lot.or(() -> toCome(tx, chapterId, tank, asOf));
         Instant from = FactsOfTank.of(tank, eggs, OptionalInt.empty()).seasonFrom(asOf);
         List<Observation> all = observations.list(
@@ -51,13 +51,7 @@ public final class TankInputs {
 
     /** Eggs that are ordered tell how a tank without any will be stocked. */
     private Optional<Lot> toCome(DSLContext tx, int chapterId, Tank tank, Instant asOf) {
-        return lots.findToCome(tx, chapterId, tank.tankId(), asOf).map(Lot::withoutFirstFeeding);
+        return lots.findToCome(tx, chapterId, tank.tankId(), asOf).map(Lot::unseen);
     }
 
-    /** A first feeding that has yet to come is not known. */
-    private static Lot knownBy(Lot lot, Tank tank, Instant asOf) {
-        boolean isAhead = lot.firstFeedingOn()
-                .filter(day -> day.isAfter(asOf.atZone(tank.zone()).toLocalDate())).isPresent();
-        return isAhead ? lot.withoutFirstFeeding() : lot;
-    }
 }

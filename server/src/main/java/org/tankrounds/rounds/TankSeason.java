@@ -81,6 +81,6 @@ record TankSeason(Instant from, Optional<Development> development, List<SeasonSe
                 .filter(o -> o.analyte() == Analyte.TEMPERATURE && !o.doubtful())
                 .map(o -> new DatedTemperature(o.at(), o.value())).toList();
         return Optional.of(Development.of(lot.receivedAt(), lot.thermalUnitsC(), trace,
-                input.tank().chillerSetPointC().orElse(USUAL_C), input.facts().firstFeedingAt(), now));
+                input.tank().chillerSetPointC().orElse(USUAL_C), input.facts().seen(), now));
     }
 }

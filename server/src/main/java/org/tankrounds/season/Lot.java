@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * Eggs that came together into one tank.
  *
  * @param thermalUnitsC degree-Celsius days since fertilisation on arrival; empty where nobody told
- * @param firstFeedingOn day of first feeding that the class saw; empty until then
+ * @param seenOn what the class saw it come to
  * @param method how the supplier counted them
  * @param spread eggs more or less that the count may be off, 95 %
  */
@@ -22,13 +22,22 @@ public record Lot(
         OptionalDouble thermalUnitsC,
         Optional<String> supplier,
         Optional<String> certificate,
-        Optional<LocalDate> firstFeedingOn,
+        SeenOn seenOn,
         CountMethod method,
         int spread) {
 
-    /** As it was before the class saw it. */
-    public Lot withoutFirstFeeding() {
-        return new Lot(lotId, seasonId, tankId, eggs, receivedAt, thermalUnitsC, supplier, certificate,
-                Optional.empty(), method, spread);
+    /** As it was known on a day. */
+    public Lot knownOn(LocalDate today) {
+        return seeing(seenOn.knownOn(today));
+    }
+
+    /** As it was before the class saw anything of it. */
+    public Lot unseen() {
+        return seeing(SeenOn.NOTHING);
+    }
+
+    private Lot seeing(SeenOn seen) {
+        return new Lot(lotId, seasonId, tankId, eggs, receivedAt, thermalUnitsC, supplier, certificate, seen, method,
+                spread);
     }
 }

@@ -3,7 +3,6 @@ package org.tankrounds.season;
 import static org.tankrounds.db.schema.Tables.LOTS;
 
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -24,13 +23,13 @@ public final class LotEdits {
      * What the coordinator writes down about eggs that came together.
      *
      * @param thermalUnitsC degree-Celsius days since fertilisation on arrival; empty where nobody told
-     * @param firstFeedingOn day of first feeding that the class saw
+     * @param seenOn what the class saw it come to
      * @param method how the supplier counted them
      * @param spread eggs more or less that the count may be off, 95 %
      */
     public record Details(
             int eggs, Instant receivedAt, OptionalDouble thermalUnitsC, Optional<String> supplier,
-            Optional<String> certificate, Optional<LocalDate> firstFeedingOn, CountMethod method, int spread) {}
+            Optional<String> certificate, SeenOn seenOn, CountMethod method, int spread) {}
 
     public void add(DSLContext tx, int chapterId, int seasonId, int tankId, Details details, Instant now) {
         tx.insertInto(LOTS)
@@ -49,12 +48,28 @@ public final class LotEdits {
         dirtyTanks.mark(tx, chapterId, lot.tankId(), now);
     }
 
+    /** What a class saw, and nothing else. */
+    public void see(DSLContext tx, int chapterId, Lot lot, SeenOn seenOn, Instant now) {
+        tx.update(LOTS).set(columns(seenOn))
+                .where(LOTS.CHAPTER_ID.eq(chapterId)).and(LOTS.LOT_ID.eq(lot.lotId()))
+                .execute();
+        dirtyTanks.mark(tx, chapterId, lot.tankId(), now);
+    }
+
     /** Nobody else changes the lot until this transaction ends. */
     void lock(DSLContext tx, int chapterId, int lotId) {
         tx.select(LOTS.LOT_ID).from(LOTS)
                 .where(LOTS.CHAPTER_ID.eq(chapterId)).and(LOTS.LOT_ID.eq(lotId))
                 .forUpdate()
                 .fetch();
+    }
+
+    private static Map<Field<?>, Object> columns(SeenOn seen) {
+        Map<Field<?>, Object> columns = new LinkedHashMap<>();
+        columns.put(LOTS.EYED_ON, seen.eyedOn().orElse(null));
+        columns.put(LOTS.HATCHED_ON, seen.hatchedOn().orElse(null));
+        columns.put(LOTS.FIRST_FEEDING_ON, seen.firstFeedingOn().orElse(null));
+        return columns;
     }
 
     private static Map<Field<?>, Object> columns(Details details) {
@@ -65,7 +80,7 @@ public final class LotEdits {
                 ? (float) details.thermalUnitsC().getAsDouble() : null);
         columns.put(LOTS.SUPPLIER, details.supplier().orElse(null));
         columns.put(LOTS.CERTIFICATE, details.certificate().orElse(null));
-        columns.put(LOTS.FIRST_FEEDING_ON, details.firstFeedingOn().orElse(null));
+        columns.putAll(columns(details.seenOn()));
         columns.put(LOTS.METHOD, details.method().code());
         columns.put(LOTS.SPREAD, details.spread());
         return columns;

@@ -7,10 +7,12 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.tankrounds.fish.Milestone;
 import org.tankrounds.pages.FormField.Option;
 import org.tankrounds.pages.FormPage.Group;
 import org.tankrounds.web.FormInput;
@@ -26,6 +28,8 @@ final class LotForm {
     static final String UNITS_IN = "thermal_units_in";
     static final String SUPPLIER = "supplier";
     static final String CERTIFICATE = "certificate";
+    static final String EYED = "eyed_on";
+    static final String HATCHED = "hatched_on";
     static final String FIRST_FEEDING = "first_feeding_on";
     static final Map<String, Saying> LABELS = labels();
 
@@ -57,7 +61,9 @@ final class LotForm {
                 ? TypedNumber.text(lot.thermalUnitsC().getAsDouble(), 1) : "");
         text.put(SUPPLIER, lot.supplier().orElse(""));
         text.put(CERTIFICATE, lot.certificate().orElse(""));
-        text.put(FIRST_FEEDING, lot.firstFeedingOn().map(LocalDate::toString).orElse(""));
+        for (Milestone milestone : Milestone.values()) {
+            text.put(box(milestone), lot.seenOn().of(milestone).map(LocalDate::toString).orElse(""));
+        }
         return text;
     }
 
@@ -69,13 +75,10 @@ final class LotForm {
         OptionalDouble units = thermalUnitsC(form);
         Optional<String> supplier = form.optional(SUPPLIER, 120);
         Optional<String> certificate = form.optional(CERTIFICATE, 80);
-        Optional<LocalDate> feeding = form.day(FIRST_FEEDING, "season.feeding.what");
-        if (feeding.isPresent()) {
-            checkFeeding(form, feeding.get(), day, season, today);
-        }
+        SeenOn seen = seenOn(form, day, season, today);
         return form.ok()
                 ? Optional.of(new LotEdits.Details(
-                        eggs.fish(), receivedAt.orElseThrow(), units, supplier, certificate, feeding, eggs.method(),
+                        eggs.fish(), receivedAt.orElseThrow(), units, supplier, certificate, seen, eggs.method(),
                         eggs.spread()))
                 : Optional.empty();
     }
@@ -101,6 +104,8 @@ final class LotForm {
                         form.choice(UNITS_IN, "season.unitsIn", List.of(
                                 new Option(CELSIUS_DAYS, form.say("season.unitsIn.celsius")),
                                 new Option(FAHRENHEIT_DAYS, form.say("season.unitsIn.fahrenheit"))))),
+                List.of(form.optional(form.dayBox(EYED, "season.eyed")),
+                        form.optional(form.dayBox(HATCHED, "season.hatched"))),
                 List.of(form.optional(form.dayBox(FIRST_FEEDING, "season.feeding"))
                         .withHint(form.say("season.feeding.hint")))));
     }
@@ -146,16 +151,39 @@ final class LotForm {
         return OptionalDouble.of(unitsC);
     }
 
-    private static void checkFeeding(FormInput form, LocalDate feeding, Optional<LocalDate> received,
-            Season.Details season, LocalDate today) {
-        if (received.isPresent() && feeding.isBefore(received.get())) {
-            form.refuse(FIRST_FEEDING, "season.feeding.beforeEggs", form.date(received.get()));
-        } else if (feeding.isAfter(today)) {
-            form.refuse(FIRST_FEEDING, "season.feeding.ahead");
-        } else if (!season.holds(feeding)) {
-            form.refuse(FIRST_FEEDING, "season.feeding.outside",
-                    form.date(season.startsOn()), form.date(season.endsOn()));
+    private static SeenOn seenOn(
+            FormInput form, Optional<LocalDate> received, Season.Details season, LocalDate today) {
+        SeenOn seen = SeenOn.NOTHING;
+        Optional<LocalDate> before = received;
+        for (Milestone milestone : Milestone.values()) {
+            Optional<LocalDate> day = form.day(box(milestone), "season.seen.what." + milestone.name().toLowerCase(Locale.ROOT));
+            if (day.isPresent()) {
+                checkSeen(form, box(milestone), day.get(), before, season, today);
+                before = day;
+            }
+            seen = seen.with(milestone, day);
         }
+        return seen;
+    }
+
+    /** @param before what has to have been by then: the eggs came, or an earlier milestone */
+    private static void checkSeen(FormInput form, String box, LocalDate day, Optional<LocalDate> before,
+            Season.Details season, LocalDate today) {
+        if (before.isPresent() && day.isBefore(before.get())) {
+            form.refuse(box, "season.seen.before", form.date(before.get()));
+        } else if (day.isAfter(today)) {
+            form.refuse(box, "season.seen.ahead");
+        } else if (!season.holds(day)) {
+            form.refuse(box, "season.seen.outside", form.date(season.startsOn()), form.date(season.endsOn()));
+        }
+    }
+
+    static String box(Milestone milestone) {
+        return switch (milestone) {
+            case EYED -> EYED;
+            case HATCH -> HATCHED;
+            case FIRST_FEEDING -> FIRST_FEEDING;
+        };
     }
 
     private static Map<String, Saying> labels() {
@@ -167,6 +195,8 @@ final class LotForm {
         labels.put(TIME, Saying.of("season.time"));
         labels.put(UNITS, Saying.of("season.units"));
         labels.put(UNITS_IN, Saying.of("season.unitsIn"));
+        labels.put(EYED, Saying.of("season.eyed"));
+        labels.put(HATCHED, Saying.of("season.hatched"));
         labels.put(FIRST_FEEDING, Saying.of("season.feeding"));
         labels.put(SUPPLIER, Saying.of("season.supplier"));
         labels.put(CERTIFICATE, Saying.of("season.certificate"));

@@ -1,7 +1,6 @@
 package org.tankrounds.season;
 
 import java.time.Instant;
-import java.time.LocalTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +47,7 @@ public final class LotHistory {
         List<Held> held = lots.stream()
                 .sorted(Comparator.comparing(Lot::receivedAt).thenComparing(Lot::lotId))
                 .map(lot -> new Held(lot, Development.of(
-                        lot.receivedAt(), lot.thermalUnitsC(), trace, usualC, firstFeedingAt(tank, lot), asOf)))
+                        lot.receivedAt(), lot.thermalUnitsC(), trace, usualC, lot.seenOn().at(tank.zone()), asOf)))
                 .toList();
         return new LotHistory(tank, held, observations, asOf);
     }
@@ -92,9 +91,5 @@ public final class LotHistory {
             }
         }
         return found;
-    }
-
-    private static Optional<Instant> firstFeedingAt(Tank tank, Lot lot) {
-        return lot.firstFeedingOn().map(day -> day.atTime(LocalTime.NOON).atZone(tank.zone()).toInstant());
     }
 }

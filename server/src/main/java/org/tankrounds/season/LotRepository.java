@@ -59,7 +59,8 @@ public final class LotRepository {
                 thermalUnits == null ? OptionalDouble.empty() : OptionalDouble.of(Digits.kept(thermalUnits)),
                 Optional.ofNullable(row.get(LOTS.SUPPLIER)),
                 Optional.ofNullable(row.get(LOTS.CERTIFICATE)),
-                Optional.ofNullable(row.get(LOTS.FIRST_FEEDING_ON)),
+                new SeenOn(Optional.ofNullable(row.get(LOTS.EYED_ON)), Optional.ofNullable(row.get(LOTS.HATCHED_ON)),
+                        Optional.ofNullable(row.get(LOTS.FIRST_FEEDING_ON))),
                 CountMethod.ofCode(row.get(LOTS.METHOD)).orElseThrow(),
                 row.get(LOTS.SPREAD));
     }

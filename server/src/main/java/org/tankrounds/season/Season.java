@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * From the egg delivery to the release.
@@ -13,8 +14,11 @@ import java.util.Optional;
  */
 public record Season(int seasonId, String code, Details details) {
 
-    /** @param endsOn last day, included */
-    public record Details(String name, LocalDate startsOn, LocalDate endsOn) {
+    /**
+     * @param endsOn last day, included
+     * @param releaseLengthMm how long fish are to be when they leave, as the agency asks; empty where nobody said
+     */
+    public record Details(String name, LocalDate startsOn, LocalDate endsOn, OptionalInt releaseLengthMm) {
         boolean holds(LocalDate day) {
             return !day.isBefore(startsOn) && !day.isAfter(endsOn);
         }

@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.tankrounds.pages.FormPage.Group;
 import org.tankrounds.web.FormInput;
+import org.tankrounds.web.TypedNumber;
 import org.tankrounds.words.Saying;
 
 /** A season's form. */
@@ -14,20 +16,24 @@ final class SeasonForm {
     static final String NAME = "name";
     static final String STARTS = "starts_on";
     static final String ENDS = "ends_on";
+    static final String LENGTH = "release_length_mm";
     static final Map<String, Saying> LABELS = labels();
 
     private static final int LONGEST_DAYS = 400;
+    private static final int SHORTEST_MM = 20;
+    private static final int LONGEST_MM = 300;
     private static final int FIRST_YEAR = 2000;
     private static final int LAST_YEAR = 2100;
 
     private SeasonForm() {}
 
     static Map<String, String> blank() {
-        return text("", "", "");
+        return text("", "", "", "");
     }
 
     static Map<String, String> textOf(Season.Details season) {
-        return text(season.name(), season.startsOn().toString(), season.endsOn().toString());
+        return text(season.name(), season.startsOn().toString(), season.endsOn().toString(),
+                season.releaseLengthMm().isPresent() ? Integer.toString(season.releaseLengthMm().getAsInt()) : "");
     }
 
     static Optional<Season.Details> parse(FormInput form) {
@@ -41,8 +47,9 @@ final class SeasonForm {
                 form.refuse(ENDS, "season.tooLong", LONGEST_DAYS, form.date(starts.get().plusDays(LONGEST_DAYS)));
             }
         }
+        OptionalInt length = length(form);
         return form.ok()
-                ? Optional.of(new Season.Details(name, starts.orElseThrow(), ends.orElseThrow()))
+                ? Optional.of(new Season.Details(name, starts.orElseThrow(), ends.orElseThrow(), length))
                 : Optional.empty();
     }
 
@@ -50,7 +57,20 @@ final class SeasonForm {
         return List.of(new Group(form.say("season.group"), "", List.of(
                 List.of(form.textBox(NAME, "season.name").withHint(form.say("season.name.hint"))),
                 List.of(form.dayBox(STARTS, "season.starts").withHint(form.say("season.starts.hint")),
-                        form.dayBox(ENDS, "season.ends").withHint(form.say("season.ends.hint"))))));
+                        form.dayBox(ENDS, "season.ends").withHint(form.say("season.ends.hint"))),
+                List.of(form.optional(form.numberBox(LENGTH, "season.releaseLength", "mm"))
+                        .withHint(form.say("season.releaseLength.hint"))))));
+    }
+
+    private static OptionalInt length(FormInput form) {
+        if (form.text(LENGTH).isEmpty()) {
+            return OptionalInt.empty();
+        }
+        OptionalInt length = TypedNumber.whole(form.text(LENGTH));
+        if (length.isEmpty() || length.getAsInt() < SHORTEST_MM || length.getAsInt() > LONGEST_MM) {
+            form.refuse(LENGTH, "season.releaseLength.wrong", SHORTEST_MM, LONGEST_MM);
+        }
+        return length;
     }
 
     private static Optional<LocalDate> day(FormInput form, String name, String what, String missing) {
@@ -64,11 +84,12 @@ final class SeasonForm {
         return day;
     }
 
-    private static Map<String, String> text(String name, String starts, String ends) {
+    private static Map<String, String> text(String name, String starts, String ends, String length) {
         Map<String, String> text = new LinkedHashMap<>();
         text.put(NAME, name);
         text.put(STARTS, starts);
         text.put(ENDS, ends);
+        text.put(LENGTH, length);
         return text;
     }
 
@@ -77,6 +98,7 @@ final class SeasonForm {
         labels.put(NAME, Saying.of("season.name"));
         labels.put(STARTS, Saying.of("season.starts"));
         labels.put(ENDS, Saying.of("season.ends"));
+        labels.put(LENGTH, Saying.of("season.releaseLength"));
         return labels;
     }
 }

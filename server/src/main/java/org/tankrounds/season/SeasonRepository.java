@@ -4,6 +4,7 @@ import static org.tankrounds.db.schema.Tables.SEASONS;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
@@ -43,6 +44,7 @@ public final class SeasonRepository {
                 .set(SEASONS.NAME, details.name())
                 .set(SEASONS.STARTS_ON, details.startsOn())
                 .set(SEASONS.ENDS_ON, details.endsOn())
+                .set(SEASONS.RELEASE_LENGTH_MM, boxed(details.releaseLengthMm()))
                 .onConflict(SEASONS.CHAPTER_ID, SEASONS.CODE).doNothing()
                 .execute());
         return get(tx, chapterId, code);
@@ -53,6 +55,7 @@ public final class SeasonRepository {
                 .set(SEASONS.NAME, details.name())
                 .set(SEASONS.STARTS_ON, details.startsOn())
                 .set(SEASONS.ENDS_ON, details.endsOn())
+                .set(SEASONS.RELEASE_LENGTH_MM, boxed(details.releaseLengthMm()))
                 .where(SEASONS.CHAPTER_ID.eq(chapterId)).and(SEASONS.SEASON_ID.eq(seasonId))
                 .execute();
     }
@@ -63,6 +66,15 @@ public final class SeasonRepository {
 
     private static Season season(Record row) {
         return new Season(row.get(SEASONS.SEASON_ID), row.get(SEASONS.CODE), new Season.Details(
-                row.get(SEASONS.NAME), row.get(SEASONS.STARTS_ON), row.get(SEASONS.ENDS_ON)));
+                row.get(SEASONS.NAME), row.get(SEASONS.STARTS_ON), row.get(SEASONS.ENDS_ON),
+                unboxed(row.get(SEASONS.RELEASE_LENGTH_MM))));
+    }
+
+    private static Integer boxed(OptionalInt value) {
+        return value.isPresent() ? value.getAsInt() : null;
+    }
+
+    private static OptionalInt unboxed(Integer value) {
+        return value == null ? OptionalInt.empty() : OptionalInt.of(value);
     }
 }

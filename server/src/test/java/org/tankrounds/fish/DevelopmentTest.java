@@ -72,6 +72,25 @@ class DevelopmentTest {
         assertThat(development.daysFeedingAt(recorded.plus(Duration.ofDays(3)))).isEqualTo(3);
     }
 
+    /** Commercial egg guidance: 10 to 14 days from hatch to swim-up. Cold water had brought 470 °C-days by then. */
+    @Test
+    void fryThatWereSeenToHatch_doNotFeedTheNextDay() {
+        Instant hatched = RECEIVED.plus(Duration.ofDays(22));
+        Development development = Development.of(RECEIVED, OptionalDouble.of(250), List.of(read(0, 10)), 11.5,
+                new SeenStages(Optional.empty(), Optional.of(hatched), Optional.empty()), at(24));
+        assertThat(development.hatchAt()).isEqualTo(hatched);
+        assertThat(development.stageAt(at(24))).isEqualTo(Stage.SAC_FRY);
+        assertThat(days(development.firstFeedingAt())).isBetween(31.5, 32.5);
+    }
+
+    @Test
+    void hatchThatWasSeenEarly_leavesFirstFeedingWhereItWas() {
+        Development development = Development.of(RECEIVED, OptionalDouble.of(250), List.of(read(0, 10)), 11.5,
+                new SeenStages(Optional.empty(), Optional.of(at(5)), Optional.empty()), at(6));
+        assertThat(development.stageAt(at(6))).isEqualTo(Stage.SAC_FRY);
+        assertThat(days(development.firstFeedingAt())).isCloseTo(23, within(0.01));
+    }
+
     @Test
     void stage_goesFromEggOverSacFryToFeeding() {
         Development development = follow(OptionalDouble.of(250), List.of(read(0, 10)), Optional.empty(), 0);
@@ -98,7 +117,7 @@ class DevelopmentTest {
 
     private static Development follow(OptionalDouble units, List<DatedTemperature> trace,
             Optional<Instant> recorded, double daysOn) {
-        return Development.of(RECEIVED, units, trace, 11.5, recorded, at(daysOn));
+        return Development.of(RECEIVED, units, trace, 11.5, SeenStages.NONE.withFirstFeedingAt(recorded), at(daysOn));
     }
 
     private static DatedTemperature read(double day, double temperatureC) {

@@ -141,7 +141,7 @@ class AccountTest {
             Instant at = START.plusSeconds(3600L * event.hour);
             if (event.what == 0 && event.tank == tank) {
                 lots.add(new Lot(i, 1, tank, event.fish, at, OptionalDouble.empty(), Optional.empty(), Optional.empty(),
-                        Optional.empty(), event.method, event.method.usualSpread(event.fish)));
+                        SeenOn.NOTHING, event.method, event.method.usualSpread(event.fish)));
             } else if (event.what == 1 && event.tank == tank) {
                 deaths.add(Observation.of(at, Analyte.DEATHS, event.fish, 0));
             } else if (event.what > 1) {
