@@ -164,6 +164,10 @@ final class Routes {
         routes.post("/season/{season}/tanks/{tank}/lots", season.lots()::create, COORDINATOR);
         routes.get("/season/{season}/tanks/{tank}/lots/{lot}", season.lots()::showEdit, COORDINATOR);
         routes.post("/season/{season}/tanks/{tank}/lots/{lot}", season.lots()::update, COORDINATOR);
+        routes.get("/season/{season}/calendar", season.calendar()::showSeason, ROUNDS);
+        routes.get("/tanks/{tank}/calendar", season.calendar()::show, AT_THE_TANK);
+        routes.post("/tanks/{tank}/calendar", season.calendar()::see, AT_THE_TANK);
+        routes.post("/tanks/{tank}/calendar/{milestone}/withdrawn", season.calendar()::withdraw, AT_THE_TANK);
         routes.get("/tanks/{tank}/count", season.counts()::showCurrent, SIGNED_IN);
         routes.get("/season/{season}/tanks/{tank}/count", season.counts()::show, SIGNED_IN);
         routes.get("/season/{season}/tanks/{tank}/count/{kind}", season.counts()::showNew, SIGNED_IN);

@@ -1,6 +1,8 @@
 package org.tankrounds;
 
 import java.time.Clock;
+import org.tankrounds.calendar.CalendarHandlers;
+import org.tankrounds.calendar.CalendarReads;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
@@ -12,6 +14,7 @@ import org.tankrounds.season.CountHandlers;
 import org.tankrounds.season.CountRepository;
 import org.tankrounds.season.DeathCauseRepository;
 import org.tankrounds.season.DeathHandlers;
+import org.tankrounds.season.FishSampleRepository;
 import org.tankrounds.season.LotEdits;
 import org.tankrounds.season.LotHandlers;
 import org.tankrounds.season.LotRepository;
@@ -26,7 +29,7 @@ import org.tankrounds.web.Pages;
 
 /** The pages of seasons, lots and counts, and the summary. */
 record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers counts, DeathHandlers deaths,
-        SummaryHandlers summary) {
+        CalendarHandlers calendar, SummaryHandlers summary) {
 
     static SeasonPages of(Transactions transactions, DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages,
             Clock clock) {
@@ -37,6 +40,8 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers count
                 new LotHandlers(transactions, reads, new LotEdits(dirtyTanks), afterChange, pages, clock),
                 new CountHandlers(transactions, reads, dirtyTanks, afterChange, pages, clock),
                 new DeathHandlers(transactions, reads, pages, clock),
+                new CalendarHandlers(transactions, new CalendarReads(reads, new FishSampleRepository()),
+                        new LotEdits(dirtyTanks), afterChange, pages, clock),
                 new SummaryHandlers(transactions, summaryReads, summaryFiles(summaryReads, pages, clock), pages));
     }
 

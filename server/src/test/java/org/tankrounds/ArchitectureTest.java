@@ -32,7 +32,7 @@ class ArchitectureTest {
             List.of("water", "fish", "tankmodel", "belief", "forecast", "advice", "lab");
     private static final List<String> EDGES = List.of("web", "db", "jobs", "mail", "config");
     private static final List<String> FEATURES =
-            List.of("people", "places", "readings", "behaviour", "tasks", "breaks", "rounds", "classroom", "visits", "season",
+            List.of("people", "places", "readings", "behaviour", "tasks", "breaks", "rounds", "classroom", "visits", "season", "calendar",
                     "release", "summary", "messages");
     /** Math that gives the same bits on every machine; StrictMath has the rest. */
     private static final Set<String> EXACT_MATH =

@@ -138,7 +138,7 @@ final class DemoPlaces {
         LocalDate ends = today.plusDays(SEASON_ENDS_IN_DAYS);
         String name = starts.getYear() == ends.getYear() ? Integer.toString(starts.getYear())
                 : starts.getYear() + "-" + ends.getYear() % 100;
-        Season season = seasons.add(tx, chapter.chapterId(), new Season.Details(name, starts, ends, OptionalInt.empty()));
+        Season season = seasons.add(tx, chapter.chapterId(), new Season.Details(name, starts, ends, Optional.empty(), OptionalInt.empty()));
         for (Written tank : written) {
             DemoTank.Eggs eggs = tank.life().tank().eggs();
             lotEdits.add(tx, chapter.chapterId(), season.seasonId(), tank.tankId(), new LotEdits.Details(

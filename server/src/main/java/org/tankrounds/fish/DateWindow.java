@@ -17,8 +17,13 @@ public record DateWindow(Instant earliest, Instant expected, Instant latest, boo
         }
     }
 
-    static DateWindow ofSeen(Instant at) {
+    /** Something that was seen. */
+    public static DateWindow ofSeen(Instant at) {
         return new DateWindow(at, at, at, true);
+    }
+
+    public boolean isPastAt(Instant moment) {
+        return !latest.isAfter(moment);
     }
 
     /** Bounds may have crossed where several of them were drawn together. */

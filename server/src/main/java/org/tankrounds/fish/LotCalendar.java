@@ -181,13 +181,18 @@ public record LotCalendar(DateWindow eyed, DateWindow hatch, DateWindow firstFee
             if (eyedAt == null && reached >= EYED) {
                 eyedAt = at;
             }
-            if (hatchAt == null && seen.hatchedAt().isEmpty() && reached >= HATCH) {
+            if (hatchAt == null && seen.hatchedAt().isEmpty() && hasCome(seen.eyedAt()) && reached >= HATCH) {
                 hatchAt = at;
                 unitsAtHatchC = unitsC;
             }
-            if (feedingAt == null && (side == Side.WARM ? feedsEarly() : reached >= HatchModel.SWIM_UP_PER_HATCH)) {
+            if (feedingAt == null && hasCome(seen.hatchedAt()) && hasCome(seen.eyedAt()) && (side == Side.WARM ? feedsEarly() : reached >= HatchModel.SWIM_UP_PER_HATCH)) {
                 feedingAt = at;
             }
+        }
+
+        /** What was seen late says that what comes after it had not been before. */
+        private boolean hasCome(Optional<Instant> seenAt) {
+            return seenAt.filter(moment -> moment.isAfter(at)).isEmpty();
         }
 
         private boolean feedsEarly() {

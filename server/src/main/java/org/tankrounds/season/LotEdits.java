@@ -57,7 +57,7 @@ public final class LotEdits {
     }
 
     /** Nobody else changes the lot until this transaction ends. */
-    void lock(DSLContext tx, int chapterId, int lotId) {
+    public void lock(DSLContext tx, int chapterId, int lotId) {
         tx.select(LOTS.LOT_ID).from(LOTS)
                 .where(LOTS.CHAPTER_ID.eq(chapterId)).and(LOTS.LOT_ID.eq(lotId))
                 .forUpdate()

@@ -9,6 +9,7 @@ import org.tankrounds.belief.Observation;
 import org.tankrounds.fish.DatedTemperature;
 import org.tankrounds.fish.Development;
 import org.tankrounds.fish.Stage;
+import org.tankrounds.fish.Warmth;
 import org.tankrounds.places.Tank;
 import org.tankrounds.water.Analyte;
 
@@ -25,12 +26,14 @@ public final class LotHistory {
     private final Tank tank;
     private final List<Held> held;
     private final List<Observation> observations;
+    private final Warmth warmth;
     private final Instant asOf;
 
-    private LotHistory(Tank tank, List<Held> held, List<Observation> observations, Instant asOf) {
+    private LotHistory(Tank tank, List<Held> held, List<Observation> observations, Warmth warmth, Instant asOf) {
         this.tank = tank;
         this.held = held;
         this.observations = observations;
+        this.warmth = warmth;
         this.asOf = asOf;
     }
 
@@ -49,11 +52,16 @@ public final class LotHistory {
                 .map(lot -> new Held(lot, Development.of(
                         lot.receivedAt(), lot.thermalUnitsC(), trace, usualC, lot.seenOn().at(tank.zone()), asOf)))
                 .toList();
-        return new LotHistory(tank, held, observations, asOf);
+        return new LotHistory(tank, held, observations, Warmth.of(trace, usualC), asOf);
     }
 
     public Instant asOf() {
         return asOf;
+    }
+
+    /** Of the tank's water, as read and as is to be expected. */
+    public Warmth warmth() {
+        return warmth;
     }
 
     /** The stage of the newest lot there at a moment; of the first lot before that; eggs where there is none. */
@@ -79,7 +87,7 @@ public final class LotHistory {
     Account accountUntil(Instant moment, List<CountEntry> entries) {
         List<Observation> seen = observations.stream().filter(one -> !one.at().isAfter(moment)).toList();
         List<Held> came = held.stream().filter(one -> !one.lot().receivedAt().isAfter(moment)).toList();
-        return new LotHistory(tank, came, seen, asOf)
+        return new LotHistory(tank, came, seen, warmth, asOf)
                 .account(entries.stream().filter(entry -> !entry.at().isAfter(moment)).toList());
     }
 

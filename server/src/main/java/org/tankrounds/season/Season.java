@@ -16,10 +16,12 @@ public record Season(int seasonId, String code, Details details) {
 
     /**
      * @param endsOn last day, included
+     * @param releaseOn day for which the release is planned; empty where nobody said
      * @param releaseLengthMm how long fish are to be when they leave, as the agency asks; empty where nobody said
      */
-    public record Details(String name, LocalDate startsOn, LocalDate endsOn, OptionalInt releaseLengthMm) {
-        boolean holds(LocalDate day) {
+    public record Details(String name, LocalDate startsOn, LocalDate endsOn, Optional<LocalDate> releaseOn,
+            OptionalInt releaseLengthMm) {
+        public boolean holds(LocalDate day) {
             return !day.isBefore(startsOn) && !day.isAfter(endsOn);
         }
 
@@ -29,7 +31,7 @@ public record Season(int seasonId, String code, Details details) {
     }
 
     /** The one that runs on a day, else the first of them. */
-    static Optional<Season> runningOn(LocalDate day, List<Season> seasons) {
+    public static Optional<Season> runningOn(LocalDate day, List<Season> seasons) {
         return seasons.stream().filter(season -> season.details().holds(day)).findFirst()
                 .or(() -> seasons.stream().findFirst());
     }

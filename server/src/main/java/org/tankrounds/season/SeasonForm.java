@@ -16,6 +16,7 @@ final class SeasonForm {
     static final String NAME = "name";
     static final String STARTS = "starts_on";
     static final String ENDS = "ends_on";
+    static final String RELEASE = "release_on";
     static final String LENGTH = "release_length_mm";
     static final Map<String, Saying> LABELS = labels();
 
@@ -28,11 +29,12 @@ final class SeasonForm {
     private SeasonForm() {}
 
     static Map<String, String> blank() {
-        return text("", "", "", "");
+        return text("", "", "", "", "");
     }
 
     static Map<String, String> textOf(Season.Details season) {
         return text(season.name(), season.startsOn().toString(), season.endsOn().toString(),
+                season.releaseOn().map(LocalDate::toString).orElse(""),
                 season.releaseLengthMm().isPresent() ? Integer.toString(season.releaseLengthMm().getAsInt()) : "");
     }
 
@@ -47,9 +49,14 @@ final class SeasonForm {
                 form.refuse(ENDS, "season.tooLong", LONGEST_DAYS, form.date(starts.get().plusDays(LONGEST_DAYS)));
             }
         }
+        Optional<LocalDate> release = form.day(RELEASE, "season.release.what");
+        if (release.isPresent() && starts.isPresent() && ends.isPresent()
+                && (release.get().isBefore(starts.get()) || release.get().isAfter(ends.get()))) {
+            form.refuse(RELEASE, "season.release.outside", form.date(starts.get()), form.date(ends.get()));
+        }
         OptionalInt length = length(form);
         return form.ok()
-                ? Optional.of(new Season.Details(name, starts.orElseThrow(), ends.orElseThrow(), length))
+                ? Optional.of(new Season.Details(name, starts.orElseThrow(), ends.orElseThrow(), release, length))
                 : Optional.empty();
     }
 
@@ -58,8 +65,9 @@ final class SeasonForm {
                 List.of(form.textBox(NAME, "season.name").withHint(form.say("season.name.hint"))),
                 List.of(form.dayBox(STARTS, "season.starts").withHint(form.say("season.starts.hint")),
                         form.dayBox(ENDS, "season.ends").withHint(form.say("season.ends.hint"))),
-                List.of(form.optional(form.numberBox(LENGTH, "season.releaseLength", "mm"))
-                        .withHint(form.say("season.releaseLength.hint"))))));
+                List.of(form.optional(form.dayBox(RELEASE, "season.release")).withHint(form.say("season.release.hint")),
+                        form.optional(form.numberBox(LENGTH, "season.releaseLength", "mm"))
+                                .withHint(form.say("season.releaseLength.hint"))))));
     }
 
     private static OptionalInt length(FormInput form) {
@@ -84,11 +92,12 @@ final class SeasonForm {
         return day;
     }
 
-    private static Map<String, String> text(String name, String starts, String ends, String length) {
+    private static Map<String, String> text(String name, String starts, String ends, String release, String length) {
         Map<String, String> text = new LinkedHashMap<>();
         text.put(NAME, name);
         text.put(STARTS, starts);
         text.put(ENDS, ends);
+        text.put(RELEASE, release);
         text.put(LENGTH, length);
         return text;
     }
@@ -98,6 +107,7 @@ final class SeasonForm {
         labels.put(NAME, Saying.of("season.name"));
         labels.put(STARTS, Saying.of("season.starts"));
         labels.put(ENDS, Saying.of("season.ends"));
+        labels.put(RELEASE, Saying.of("season.release"));
         labels.put(LENGTH, Saying.of("season.releaseLength"));
         return labels;
     }

@@ -32,7 +32,7 @@ final class SeasonPageMaker {
     }
 
     static SeasonPage empty(Speech speech) {
-        return new SeasonPage(speech.say("season.first"), "", "", "", List.of(), List.of());
+        return new SeasonPage(speech.say("season.first"), "", "", "", "", List.of(), List.of());
     }
 
     SeasonPage page(Season season, List<Season> seasons) {
@@ -53,7 +53,7 @@ final class SeasonPageMaker {
             rows.add(row(season, tank, here, history, ledger));
         }
         String base = "/season/" + season.code();
-        return new SeasonPage(title(season, total), period(season), base + "/edit", base + "/summary", rows,
+        return new SeasonPage(title(season, total), period(season), base + "/edit", base + "/calendar", base + "/summary", rows,
                 others(season, seasons));
     }
 
@@ -79,7 +79,7 @@ final class SeasonPageMaker {
                 ledger.unexplained() == 0 ? "" : speech.say("season.unexplained",
                         ledger.unexplained() < 0 ? "\u2212" + -ledger.unexplained() : ledger.unexplained()),
                 ledger.released() == 0 ? "" : speech.say("season.released", ledger.released()),
-                stage(tank, history), base + "/new", place + "/count");
+                stage(tank, history), "/tanks/" + tank.code() + "/calendar", base + "/new", place + "/count");
     }
 
     private SeasonPage.LotLine line(Lot lot, Tank tank, String edit) {

@@ -44,6 +44,7 @@ public final class SeasonRepository {
                 .set(SEASONS.NAME, details.name())
                 .set(SEASONS.STARTS_ON, details.startsOn())
                 .set(SEASONS.ENDS_ON, details.endsOn())
+                .set(SEASONS.RELEASE_ON, details.releaseOn().orElse(null))
                 .set(SEASONS.RELEASE_LENGTH_MM, boxed(details.releaseLengthMm()))
                 .onConflict(SEASONS.CHAPTER_ID, SEASONS.CODE).doNothing()
                 .execute());
@@ -55,6 +56,7 @@ public final class SeasonRepository {
                 .set(SEASONS.NAME, details.name())
                 .set(SEASONS.STARTS_ON, details.startsOn())
                 .set(SEASONS.ENDS_ON, details.endsOn())
+                .set(SEASONS.RELEASE_ON, details.releaseOn().orElse(null))
                 .set(SEASONS.RELEASE_LENGTH_MM, boxed(details.releaseLengthMm()))
                 .where(SEASONS.CHAPTER_ID.eq(chapterId)).and(SEASONS.SEASON_ID.eq(seasonId))
                 .execute();
@@ -67,7 +69,7 @@ public final class SeasonRepository {
     private static Season season(Record row) {
         return new Season(row.get(SEASONS.SEASON_ID), row.get(SEASONS.CODE), new Season.Details(
                 row.get(SEASONS.NAME), row.get(SEASONS.STARTS_ON), row.get(SEASONS.ENDS_ON),
-                unboxed(row.get(SEASONS.RELEASE_LENGTH_MM))));
+                Optional.ofNullable(row.get(SEASONS.RELEASE_ON)), unboxed(row.get(SEASONS.RELEASE_LENGTH_MM))));
     }
 
     private static Integer boxed(OptionalInt value) {

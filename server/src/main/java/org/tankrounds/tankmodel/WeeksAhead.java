@@ -14,8 +14,9 @@ import org.tankrounds.fish.Ration;
  * Nobody dies on the way, because nobody can plan for it.
  *
  * @param weeks from the first on which they feed
+ * @param until the day on which they leave
  */
-public record WeeksAhead(GrowthAhead growth, Room room, int fish, List<Week> weeks) {
+public record WeeksAhead(GrowthAhead growth, Room room, int fish, List<Week> weeks, Instant until) {
     /** Less than this share of their weight a day, and fish starve (common practice, no source: 1 to 3 %). */
     public static final double LEAST_RATION_PERCENT = 1;
     private static final Duration WEEK = Duration.ofDays(7);
@@ -39,7 +40,6 @@ public record WeeksAhead(GrowthAhead growth, Room room, int fish, List<Week> wee
      */
     public record Less(double share, double lengthMm) {}
 
-    /** @param until the day on which the fish leave, at the latest */
     public static WeeksAhead of(GrowthAhead growth, Room room, int fish, Instant from, Instant until) {
         Instant fed = growth.from().expected();
         Instant first = fed.isAfter(from) ? fed : from;
@@ -47,7 +47,7 @@ public record WeeksAhead(GrowthAhead growth, Room room, int fish, List<Week> wee
         for (Instant at = first; !at.isAfter(until); at = at.plus(WEEK)) {
             weeks.add(week(growth, room, fish, at, growth.weightG(at), 1));
         }
-        return new WeeksAhead(growth, room, fish, weeks);
+        return new WeeksAhead(growth, room, fish, weeks, until);
     }
 
     /** The first week that is too much for the tank. */

@@ -117,6 +117,17 @@ class LotCalendarTest {
         assertThat(latest(feeding)).isCloseTo(12 + 1.1 * 0.7 * 32.162, within(2 * STEP_DAYS));
     }
 
+    /** A hatch that was seen a month late: nothing after it was before it. */
+    @Test
+    void lateHatch_movesFirstFeedingWithIt() {
+        DateWindow feeding = steady(180, 11, hatched(46)).firstFeeding();
+        assertThat(earliest(feeding)).isCloseTo(46 + 100 / 11.0, within(2 * STEP_DAYS));
+        assertThat(latest(feeding)).isCloseTo(46 + 1.1 * 0.7 * 28.324, within(2 * STEP_DAYS));
+        SeenStages eyed = new SeenStages(Optional.of(at(30)), Optional.empty(), Optional.empty());
+        assertThat(earliest(steady(180, 11, eyed).hatch())).isCloseTo(30 + 0.4 * 28.324, within(2 * STEP_DAYS));
+        assertThat(latest(steady(180, 11, eyed).hatch())).isCloseTo(30 + 0.6 * 28.324, within(4 * STEP_DAYS));
+    }
+
     /** Missing days are drawn through up to three; longer and the window widens (science of the project's reference). */
     @Test
     void gapOfThreeDays_doesNotWiden_andALongerOneDoes() {

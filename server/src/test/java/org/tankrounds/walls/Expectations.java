@@ -167,6 +167,10 @@ final class Expectations {
             POST /season/{season}/tanks/{tank}/lots                | coordinator's thing
             GET  /season/{season}/tanks/{tank}/lots/{lot}          | coordinator's thing
             POST /season/{season}/tanks/{tank}/lots/{lot}          | coordinator's thing
+            GET  /season/{season}/calendar                         | tank for the rounds
+            GET  /tanks/{tank}/calendar                            | class's page
+            POST /tanks/{tank}/calendar                            | class's page
+            POST /tanks/{tank}/calendar/{milestone}/withdrawn      | class's page
             GET  /tanks/{tank}/count                                | tank's page
             GET  /season/{season}/tanks/{tank}/count               | tank's page
             GET  /season/{season}/tanks/{tank}/count/{kind}        | tank's page

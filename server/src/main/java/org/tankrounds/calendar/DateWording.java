@@ -1,0 +1,92 @@
+package org.tankrounds.calendar;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.tankrounds.fish.DateWindow;
+import org.tankrounds.fish.Milestone;
+import org.tankrounds.pages.CalendarPage.Date;
+import org.tankrounds.season.Lot;
+import org.tankrounds.web.Formats;
+
+/** When a lot comes to what, and how that is known, in words. */
+final class DateWording {
+    private final Formats formats;
+    private final TankAhead ahead;
+
+    DateWording(Formats formats, TankAhead ahead) {
+        this.formats = formats;
+        this.ahead = ahead;
+    }
+
+    List<Date> list() {
+        List<Date> list = new ArrayList<>();
+        ahead.lot().ifPresent(lot -> {
+            list.add(new Date(say("calendar.date.eggs"), formats.date(lot.receivedAt()), eggs(lot), ""));
+            for (Milestone milestone : Milestone.values()) {
+                list.add(date(milestone, lot));
+            }
+        });
+        ahead.release().ifPresent(release -> list.add(new Date(say("calendar.date.release", release.lengthMm()),
+                window(release.window()), release(release), "")));
+        return list;
+    }
+
+    /** "9 to 13 December"; "9 December" of what takes a day, "from 9 December" of what may last beyond the season. */
+    String window(DateWindow window) {
+        return window(window, ahead, formats);
+    }
+
+    static String window(DateWindow window, TankAhead ahead, Formats formats) {
+        return window.latest().isAfter(ahead.season().until(ahead.tank().zone()))
+                ? formats.speech().say("calendar.windowFrom", formats.date(window.earliest()))
+                : formats.window(window.earliest(), window.latest());
+    }
+
+    private String eggs(Lot lot) {
+        return lot.thermalUnitsC().isPresent()
+                ? say("calendar.basis.units", lot.eggs(), Math.round(lot.thermalUnitsC().getAsDouble()))
+                : say("calendar.basis.noUnits", lot.eggs());
+    }
+
+    private Date date(Milestone milestone, Lot lot) {
+        String name = say("calendar.date." + SeenForm.code(milestone));
+        DateWindow window = ahead.dates().orElseThrow().of(milestone);
+        Optional<LocalDate> seen = lot.seenOn().of(milestone);
+        if (seen.isPresent()) {
+            return new Date(name, formats.date(window.expected()), say("calendar.basis.seen"),
+                    "/tanks/" + ahead.tank().code() + "/calendar/" + SeenForm.code(milestone) + "/withdrawn");
+        }
+        if (!window.latest().isAfter(lot.receivedAt())) {
+            return new Date(name, say("calendar.before"), say("calendar.basis.before"), "");
+        }
+        return new Date(name, window(window), basis(milestone, window, lot), "");
+    }
+
+    private String basis(Milestone milestone, DateWindow window, Lot lot) {
+        boolean isSeenPast = isPassedBy(milestone);
+        if (window.isPastAt(ahead.asOf()) && !isSeenPast) {
+            return say("calendar.basis.late." + SeenForm.code(milestone));
+        }
+        boolean counts = milestone == Milestone.FIRST_FEEDING && lot.seenOn().hatchedOn().isPresent();
+        return counts ? say("calendar.basis.fromHatch") : say("calendar.basis.warmth." + SeenForm.code(isSeenPast ? Milestone.HATCH : milestone));
+    }
+
+    /** Whether they have come, or should have, to what is later in their life. */
+    private boolean isPassedBy(Milestone milestone) {
+        return Arrays.stream(Milestone.values()).filter(other -> other.compareTo(milestone) > 0)
+                .anyMatch(other -> ahead.dates().orElseThrow().of(other).isPastAt(ahead.asOf()));
+    }
+
+    private String release(TankAhead.Release release) {
+        String pace = ahead.growth().orElseThrow().pace().own() ? say("calendar.basis.ownPace")
+                : say("calendar.basis.anyPace");
+        return release.isTold() ? pace : say("calendar.basis.noLength", pace);
+    }
+
+    private String say(String key, Object... with) {
+        return formats.speech().say(key, with);
+    }
+}
