@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.belief.TankFacts;
+import org.tankrounds.fish.SeenStages;
 import org.tankrounds.lab.TankSeason;
 import org.tankrounds.water.Analyte;
 
@@ -28,7 +29,7 @@ public enum Source {
     CHANGES(Analyte.WATER_CHANGE),
     /** When the eggs came and how far they were. */
     STAGE(reading -> false, facts -> known(facts)
-            .eggsReceivedAt(null).thermalUnitsC(null).firstFeedingAt(null).build()),
+            .eggsReceivedAt(null).thermalUnitsC(null).seen(SeenStages.NONE).build()),
     EGGS(reading -> false, facts -> known(facts).eggs(null).build()),
     CHLORIDE(reading -> reading.analyte() == Analyte.CHLORIDE,
             facts -> known(facts).chlorideMgPerL(null).build()),
@@ -90,7 +91,7 @@ public enum Source {
         facts.chlorideMgPerL().ifPresent(same::chlorideMgPerL);
         facts.chillerSetPointC().ifPresent(same::chillerSetPointC);
         facts.elevationM().ifPresent(same::elevationM);
-        facts.firstFeedingAt().ifPresent(same::firstFeedingAt);
+        same.seen(facts.seen());
         return same;
     }
 }

@@ -53,7 +53,7 @@ class SourceTest {
         assertThat(left.thermalUnitsC()).isEmpty();
         assertThat(left.firstFeedingAt()).isEmpty();
         assertThat(left).usingRecursiveComparison()
-                .ignoringFields("eggsReceivedAt", "thermalUnitsC", "firstFeedingAt").isEqualTo(FACTS);
+                .ignoringFields("eggsReceivedAt", "thermalUnitsC", "seen").isEqualTo(FACTS);
     }
 
     private static Observation read(Analyte analyte, double value, double halfStep) {
