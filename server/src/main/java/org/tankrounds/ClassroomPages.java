@@ -18,10 +18,16 @@ import org.tankrounds.places.TankRepository;
 import org.tankrounds.rounds.TanksToday;
 import org.tankrounds.season.FishSampleRepository;
 import org.tankrounds.tasks.TaskRepository;
+import org.tankrounds.visits.VisitHandlers;
+import org.tankrounds.visits.VisitRepository;
 import org.tankrounds.web.Pages;
 
-/** The pages of a class: its tank in plain words, its fish, who looks in during breaks, and what hangs on the wall. */
-record ClassroomPages(ClassHandlers classes, FishHandlers fish, BreakHandlers breaks, WhatToDoHandlers whatToDo) {
+/**
+ * The pages of a class: its tank in plain words, its fish, who looks in during breaks, what hangs on the wall, and who
+ * came to see it.
+ */
+record ClassroomPages(ClassHandlers classes, FishHandlers fish, BreakHandlers breaks, WhatToDoHandlers whatToDo,
+        VisitHandlers visits) {
 
     static ClassroomPages of(Transactions transactions, TankRepository tanks, TanksToday today, KitRepository kits,
             LookRepository looks, TaskRepository tasks, BreakRepository breaks, BreakWatches watches,
@@ -33,6 +39,7 @@ record ClassroomPages(ClassHandlers classes, FishHandlers fish, BreakHandlers br
                 new ClassHandlers(transactions, tasks, desk),
                 new FishHandlers(transactions, looks, samples, tankChange, desk),
                 new BreakHandlers(transactions, tanks, breaks, watches, tankChange, pages, clock),
-                new WhatToDoHandlers(transactions, today, pages, clock));
+                new WhatToDoHandlers(transactions, today, pages, clock),
+                new VisitHandlers(transactions, tanks, new VisitRepository(), pages, clock));
     }
 }

@@ -231,6 +231,9 @@ final class Routes {
         routes.post("/tanks/{tank}/advice/{act}/done", classroom.classes()::tick, AT_THE_TANK);
         routes.get("/tanks/{tank}/what-to-do", classroom.whatToDo()::show, AT_THE_TANK);
         routes.get("/tanks/{tank}/what-to-do.pdf", classroom.whatToDo()::showPdf, AT_THE_TANK);
+        routes.get("/tanks/{tank}/visits", classroom.visits()::show, SIGNED_IN);
+        routes.post("/tanks/{tank}/visits", classroom.visits()::create, ROUNDS);
+        routes.post("/tanks/{tank}/visits/{visit}/withdrawn", classroom.visits()::withdraw, ROUNDS);
         routes.get("/tanks/{tank}/breaks", classroom.breaks()::show, AT_THE_TANK);
         routes.get("/tanks/{tank}/breaks.ics", classroom.breaks()::calendar, AT_THE_TANK);
         routes.post("/tanks/{tank}/breaks", classroom.breaks()::create, SIGNED_IN);

@@ -55,14 +55,14 @@ class ArchitectureTest {
             Map.entry("SchoolBreaks", "breaks"), Map.entry("BreakDays", "breaks"),
             Map.entry("Seasons", "season"), Map.entry("Lots", "season"), Map.entry("FishSamples", "season"),
             Map.entry("CountEntries", "season"), Map.entry("DeathCauses", "season"),
-            Map.entry("DirtyTanks", "jobs"));
+            Map.entry("Visits", "visits"), Map.entry("DirtyTanks", "jobs"));
     /**
      * Joins that spare a second query: a tank's code beside a token or a forecast, the teachers of a tank where it is
      * asked who may know of it, the name of who asked for something or wrote it down.
      */
     private static final Map<String, Set<String>> JOINED_BY =
             Map.of("Tanks", Set.of("people", "rounds"), "TankTeachers", Set.of("places"),
-                    "People", Set.of("tasks", "season"));
+                    "People", Set.of("tasks", "season", "visits"));
 
     @ArchTest
     static void pureCore_knowsOnlyTheLanguageAndThePureBeforeIt(JavaClasses all) {

@@ -99,6 +99,9 @@ final class Expectations {
             POST /tanks/{tank}/tasks/{task}/undone                 | class's page
             POST /tanks/{tank}/tasks/{task}/dropped                | tank for the rounds
             POST /tanks/{tank}/advice/{act}/done                   | class's page
+            GET  /tanks/{tank}/visits                              | tank's page
+            POST /tanks/{tank}/visits                              | tank for the rounds
+            POST /tanks/{tank}/visits/{visit}/withdrawn            | tank for the rounds
             GET  /tanks/{tank}/breaks                              | class's page
             GET  /tanks/{tank}/breaks.ics                          | class's page
             POST /tanks/{tank}/breaks                              | tank's page

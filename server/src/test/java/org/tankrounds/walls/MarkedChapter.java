@@ -113,6 +113,7 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         things.put("kind", "counted");
         things.put("entry", "1");
         things.put("milestone", "hatch");
+        things.put("visit", "1");
         things.putAll(classDeeds(tx, cast, word));
         return new MarkedChapter(cast, word, things, disabled, revoked.secret());
     }

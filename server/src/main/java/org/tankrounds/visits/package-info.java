@@ -1,0 +1,2 @@
+/** When somebody of the chapter stood before a tank, and what was done there. */
+package org.tankrounds.visits;
