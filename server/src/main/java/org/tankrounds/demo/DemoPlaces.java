@@ -37,6 +37,8 @@ import org.tankrounds.web.Role;
 final class DemoPlaces {
 
     private static final int SEASON_BEGAN_DAYS_AGO = 75;
+    private static final int RELEASE_BEFORE_END_DAYS = 20;
+    private static final int RELEASE_LENGTH_MM = 50;
     private static final int SEASON_ENDS_IN_DAYS = 150;
 
     /** A tank as it is in the database, and the life that it had. */
@@ -138,7 +140,8 @@ final class DemoPlaces {
         LocalDate ends = today.plusDays(SEASON_ENDS_IN_DAYS);
         String name = starts.getYear() == ends.getYear() ? Integer.toString(starts.getYear())
                 : starts.getYear() + "-" + ends.getYear() % 100;
-        Season season = seasons.add(tx, chapter.chapterId(), new Season.Details(name, starts, ends, Optional.empty(), OptionalInt.empty()));
+        Season season = seasons.add(tx, chapter.chapterId(), new Season.Details(
+                name, starts, ends, Optional.of(ends.minusDays(RELEASE_BEFORE_END_DAYS)), OptionalInt.of(RELEASE_LENGTH_MM)));
         for (Written tank : written) {
             DemoTank.Eggs eggs = tank.life().tank().eggs();
             lotEdits.add(tx, chapter.chapterId(), season.seasonId(), tank.tankId(), new LotEdits.Details(
