@@ -177,6 +177,7 @@ final class Routes {
         routes.post("/season/{season}/tanks/{tank}/count/entries/{entry}/withdrawn", season.counts()::withdraw, SIGNED_IN);
 
         routes.get("/season/{season}/summary", season.summary()::showPage, COORDINATOR);
+        routes.get("/season/{season}/summary/rows/{figure}", season.summaryRows()::show, COORDINATOR);
         routes.get("/season/{season}/summary.csv", season.summary()::showCsv, COORDINATOR);
         routes.get("/season/{season}/summary.xlsx", season.summary()::showXlsx, COORDINATOR);
         routes.get("/season/{season}/summary.pdf", season.summary()::showPdf, COORDINATOR);

@@ -9,6 +9,7 @@ import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.people.ChapterRepository;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.readings.ObservationRepository;
+import org.tankrounds.readings.ReadingRepository;
 import org.tankrounds.readings.ReadingTallies;
 import org.tankrounds.season.CountHandlers;
 import org.tankrounds.season.CountRepository;
@@ -25,11 +26,13 @@ import org.tankrounds.summary.SummaryFiles;
 import org.tankrounds.summary.SummaryHandlers;
 import org.tankrounds.summary.SummaryPaper;
 import org.tankrounds.summary.SummaryReads;
+import org.tankrounds.summary.SummaryRowsHandlers;
+import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.web.Pages;
 
 /** The pages of seasons, lots and counts, and the summary. */
 record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers counts, DeathHandlers deaths,
-        CalendarHandlers calendar, SummaryHandlers summary) {
+        CalendarHandlers calendar, SummaryHandlers summary, SummaryRowsHandlers summaryRows) {
 
     static SeasonPages of(Transactions transactions, DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages,
             Clock clock) {
@@ -42,7 +45,8 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers count
                 new DeathHandlers(transactions, reads, pages, clock),
                 new CalendarHandlers(transactions, new CalendarReads(reads, new FishSampleRepository()),
                         new LotEdits(dirtyTanks), afterChange, pages, clock),
-                new SummaryHandlers(transactions, summaryReads, summaryFiles(summaryReads, pages, clock), pages));
+                new SummaryHandlers(transactions, summaryReads, summaryFiles(summaryReads, pages, clock), pages),
+                new SummaryRowsHandlers(transactions, summaryReads, pages));
     }
 
     /** The same files for the command line, which has no server. */
@@ -58,7 +62,8 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers count
     }
 
     private static SummaryReads summaryReads(SeasonReads reads) {
-        return new SummaryReads(new ChapterRepository(), reads, new ReadingTallies());
+        return new SummaryReads(new ChapterRepository(), reads, new ReadingTallies(), new ReadingRepository(),
+                new TaskRepository());
     }
 
     private static SummaryFiles summaryFiles(SummaryReads reads, Pages pages, Clock clock) {

@@ -15,6 +15,8 @@ import org.tankrounds.water.Analyte;
 public final class ObservationRepository {
     static final int NOT_DETECTED = 1;
     static final int DOUBTFUL = 2;
+    /** Rows that are held at a time: a season of a probe has a hundred thousand. */
+    private static final int A_FEW = 2000;
 
     /** Everything measured in a tank from one time to another, both included. */
     public List<Observation> list(DSLContext tx, int chapterId, int tankId, Instant from, Instant until) {
@@ -36,7 +38,8 @@ public final class ObservationRepository {
                 .and(MEASUREMENTS.MEASURED_AT.between(from, until))
                 .and(which)
                 .orderBy(MEASUREMENTS.MEASURED_AT, MEASUREMENTS.ANALYTE, MEASUREMENTS.READING_ID)
-                .fetch(ObservationRepository::observation);
+                .fetchSize(A_FEW)
+                .fetchLazy().stream().map(ObservationRepository::observation).toList();
     }
 
     private static Observation observation(Record row) {

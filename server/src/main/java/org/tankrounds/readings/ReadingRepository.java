@@ -95,6 +95,11 @@ public final class ReadingRepository {
                 .fetch(ReadingRepository::reading);
     }
 
+    /** The readings of a tank that hold, from one time (included) to another (not included), oldest first. */
+    public List<Reading> listBetween(DSLContext tx, int chapterId, int tankId, Instant from, Instant to) {
+        return listWhere(tx, chapterId, tankId, READINGS.MEASURED_AT.ge(from).and(READINGS.MEASURED_AT.lt(to)));
+    }
+
     /** By the numbers that the database gave them. */
     List<Reading> listNumbered(DSLContext tx, int chapterId, List<Long> readingIds) {
         return tx.selectFrom(READINGS).where(READINGS.CHAPTER_ID.eq(chapterId))

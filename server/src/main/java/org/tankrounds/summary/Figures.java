@@ -1,22 +1,29 @@
 package org.tankrounds.summary;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.tankrounds.readings.ReadingTally;
 import org.tankrounds.season.DeathCauses;
 import org.tankrounds.season.Ledger;
+import org.tankrounds.tasks.TaskTally;
 
 /**
  * What the summary says about one tank, or about several together: every column adds up.
  *
  * @param hatched how many were counted as hatched, where somebody counted
+ * @param waterChanges how often somebody wrote one down
+ * @param releases by site and date
  */
 record Figures(
-        Ledger ledger, int hatched, DeathCauses causes, ReadingTally readings, WithinLimit temperature, WithinLimit unIonisedAmmonia,
-        WithinLimit nitrite) {
+        Ledger ledger, int hatched, DeathCauses causes, ReadingTally readings, WithinLimit temperature,
+        WithinLimit unIonisedAmmonia, WithinLimit nitrite, Stages stages, TaskTally tasks, int waterChanges,
+        List<Release> releases) {
 
     static final Figures NONE = new Figures(Ledger.EMPTY, 0, DeathCauses.NONE,
-            ReadingTally.NONE, WithinLimit.NONE, WithinLimit.NONE, WithinLimit.NONE);
+            ReadingTally.NONE, WithinLimit.NONE, WithinLimit.NONE, WithinLimit.NONE, Stages.NONE,
+            TaskTally.NONE, 0, List.of());
 
     Figures plus(Figures other) {
         return new Figures(
@@ -26,7 +33,11 @@ record Figures(
                 readings.plus(other.readings),
                 temperature.plus(other.temperature),
                 unIonisedAmmonia.plus(other.unIonisedAmmonia),
-                nitrite.plus(other.nitrite));
+                nitrite.plus(other.nitrite),
+                stages.plus(other.stages),
+                tasks.plus(other.tasks),
+                waterChanges + other.waterChanges,
+                Stream.concat(releases.stream(), other.releases.stream()).sorted(Release.BY_SITE_AND_DATE).toList());
     }
 
     WithinLimit of(Series series) {

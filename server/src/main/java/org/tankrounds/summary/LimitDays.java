@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.tankrounds.belief.Observation;
@@ -28,10 +29,23 @@ import org.tankrounds.water.Analyte;
  * Un-ionised ammonia needs pH and temperature of the same day (the nearest in time); without them it is undecided.
  */
 final class LimitDays {
-    private enum Verdict {
+    enum Verdict {
         WITHIN,
         UNDECIDED,
         BEYOND
+    }
+
+    /**
+     * What all values of a day come to.
+     *
+     * @param verdict the worst of them: beyond, undecided, within
+     * @param worst the detected value that is highest against its limit
+     */
+    record Day(Verdict verdict, int values, int notDetected, Optional<Worst> worst) {
+        Day and(Day other) {
+            return new Day(verdict.compareTo(other.verdict) > 0 ? verdict : other.verdict, values + other.values,
+                    notDetected + other.notDetected, WithinLimit.worse(worst, other.worst));
+        }
     }
 
     /** @param worst present where a number was detected and could be held against the limit */
@@ -53,10 +67,23 @@ final class LimitDays {
     }
 
     WithinLimit of(Series series) {
+        return within(analyte(series), days(series));
+    }
+
+    /** Each reading-day. */
+    SortedMap<LocalDate, Day> days(Series series) {
+        return days(analyte(series), switch (series) {
+            case TEMPERATURE -> this::temperature;
+            case UN_IONISED_AMMONIA -> ammonia();
+            case NITRITE -> nitrite();
+        });
+    }
+
+    private static Analyte analyte(Series series) {
         return switch (series) {
-            case TEMPERATURE -> days(Analyte.TEMPERATURE, this::temperature);
-            case UN_IONISED_AMMONIA -> days(Analyte.TOTAL_AMMONIA, ammonia());
-            case NITRITE -> days(Analyte.NITRITE, nitrite());
+            case TEMPERATURE -> Analyte.TEMPERATURE;
+            case UN_IONISED_AMMONIA -> Analyte.TOTAL_AMMONIA;
+            case NITRITE -> Analyte.NITRITE;
         };
     }
 
@@ -93,19 +120,42 @@ final class LimitDays {
         };
     }
 
-    private WithinLimit days(Analyte analyte, Function<Observation, Judged> judge) {
-        List<Judged> judged = usable(analyte).stream().map(judge).toList();
-        Map<LocalDate, Verdict> days = new TreeMap<>();
+    private WithinLimit within(Analyte analyte, SortedMap<LocalDate, Day> days) {
+        int values = 0;
+        int notDetected = 0;
         Optional<Worst> worst = Optional.empty();
-        for (Judged one : judged) {
-            days.merge(one.day(), one.verdict(), (a, b) -> a.compareTo(b) > 0 ? a : b);
-            if (one.worst().isPresent() && (worst.isEmpty() || one.worst().get().worseThan(worst.get()))) {
-                worst = one.worst();
-            }
+        for (Day day : days.values()) {
+            values += day.values();
+            notDetected += day.notDetected();
+            worst = WithinLimit.worse(worst, day.worst());
         }
         return new WithinLimit(days.size(), count(days.values(), Verdict.WITHIN),
-                count(days.values(), Verdict.UNDECIDED), judged.size(),
-                (int) judged.stream().filter(Judged::notDetected).count(), doubtful(analyte), worst);
+                count(days.values(), Verdict.UNDECIDED), values, notDetected, doubtful(analyte), worst, longest(days));
+    }
+
+    private SortedMap<LocalDate, Day> days(Analyte analyte, Function<Observation, Judged> judge) {
+        SortedMap<LocalDate, Day> days = new TreeMap<>();
+        for (Observation seen : usable(analyte)) {
+            Judged one = judge.apply(seen);
+            days.merge(one.day(), new Day(one.verdict(), 1, one.notDetected() ? 1 : 0, one.worst()), Day::and);
+        }
+        return days;
+    }
+
+    /** The longest run beyond the limit; of equals the worse. */
+    private static Optional<Spell> longest(SortedMap<LocalDate, Day> days) {
+        Optional<Spell> longest = Optional.empty();
+        Optional<Spell> running = Optional.empty();
+        for (Map.Entry<LocalDate, Day> day : days.entrySet()) {
+            // Only a number that was detected can be beyond.
+            Optional<Worst> beyond = day.getValue().worst().filter(any -> day.getValue().verdict() == Verdict.BEYOND);
+            running = beyond.isEmpty() ? Optional.empty()
+                    : Optional.of(running.filter(spell -> spell.goesOnWith(day.getKey()))
+                            .map(spell -> spell.and(day.getKey(), beyond.get()))
+                            .orElseGet(() -> Spell.of(day.getKey(), beyond.get())));
+            longest = WithinLimit.longer(longest, running);
+        }
+        return longest;
     }
 
     private Judged judged(Observation seen, double value, double ofLimit) {
@@ -153,7 +203,7 @@ final class LimitDays {
         return seen.at().atZone(zone).toLocalDate();
     }
 
-    private static int count(Collection<Verdict> verdicts, Verdict wanted) {
-        return (int) verdicts.stream().filter(verdict -> verdict == wanted).count();
+    private static int count(Collection<Day> days, Verdict wanted) {
+        return (int) days.stream().filter(day -> day.verdict() == wanted).count();
     }
 }

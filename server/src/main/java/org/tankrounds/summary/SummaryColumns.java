@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.tankrounds.fish.Stage;
 import org.tankrounds.season.DeathCause;
 import org.tankrounds.summary.SeasonSummary.Row;
 import org.tankrounds.summary.WithinLimit.Worst;
@@ -19,10 +20,11 @@ final class SummaryColumns {
         COUNT,
         NUMBER,
         SHARE,
-        TIME
+        TIME,
+        DAY
     }
 
-    /** @param value a String, Integer, BigDecimal or Instant; null where there is none */
+    /** @param value a String, Integer, BigDecimal, Instant or LocalDate; null where there is none */
     record Column(String name, Kind kind, Function<Row, Object> value) {}
 
     static final List<Column> ALL = all();
@@ -64,7 +66,48 @@ final class SummaryColumns {
         for (DeathCause cause : DeathCause.values()) {
             columns.add(count("dead_of_" + cause.code(), row -> row.figures().causes().of(cause)));
         }
+        for (Stage stage : Stage.values()) {
+            addStage(columns, stage);
+        }
+        columns.add(count("tasks_asked", row -> row.figures().tasks().asked()));
+        columns.add(count("tasks_done", row -> row.figures().tasks().done()));
+        columns.add(count("advised_acts_done", row -> row.figures().tasks().acts()));
+        columns.add(count("water_changes", row -> row.figures().waterChanges()));
+        for (Series series : Series.values()) {
+            addSpell(columns, series);
+        }
         return List.copyOf(columns);
+    }
+
+    private static void addStage(List<Column> columns, Stage stage) {
+        String code = code(stage) + "_stage_";
+        columns.add(count(code + "began", row -> row.figures().stages().of(stage).began()));
+        columns.add(count(code + "survived", row -> row.figures().stages().of(stage).survived()));
+        columns.add(new Column(code + "survival", Kind.SHARE, row -> share(row.figures().stages().of(stage).share())));
+        columns.add(new Column(code + "low_wilson_95", Kind.SHARE, row -> row.figures().stages().of(stage).interval()
+                .map(interval -> Rounded.share(interval.low())).orElse(null)));
+        columns.add(new Column(code + "high_wilson_95", Kind.SHARE, row -> row.figures().stages().of(stage).interval()
+                .map(interval -> Rounded.share(interval.high())).orElse(null)));
+        columns.add(new Column(code + "counts_off_by_95", Kind.NUMBER, row -> row.figures().stages().of(stage).spread()));
+    }
+
+    private static void addSpell(List<Column> columns, Series series) {
+        String code = "longest_" + series.code() + "_spell_";
+        columns.add(new Column(code + "from", Kind.DAY, row -> spell(row, series, Spell::from)));
+        columns.add(new Column(code + "until", Kind.DAY, row -> spell(row, series, Spell::until)));
+        columns.add(new Column(code + "days_read", Kind.NUMBER, row -> spell(row, series, Spell::days)));
+        columns.add(new Column(code + "worst_" + series.unitInColumns(), Kind.NUMBER,
+                row -> spell(row, series, spell -> Rounded.value(series, spell.worst().value()))));
+        columns.add(text(code + "tank", row -> spell(row, series, spell -> spell.worst().tank())));
+    }
+
+    private static Object spell(Row row, Series series, Function<Spell, Object> part) {
+        return row.figures().of(series).spell().map(part).orElse(null);
+    }
+
+    /** In column names and JSON. */
+    static String code(Stage stage) {
+        return stage.name().toLowerCase(Locale.ROOT);
     }
 
     private static void addSeries(List<Column> columns, Series series) {

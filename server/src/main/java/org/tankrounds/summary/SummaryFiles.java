@@ -31,11 +31,11 @@ public final class SummaryFiles {
             case JSON -> SummaryJson.write(summary);
             case CSV -> SummaryCsv.write(summary);
             case XLSX -> SummaryWorkbook.write(summary, version, clock.instant());
-            case PDF -> paper.write(pageMaker(summary, speech).page(), speech.language());
+            case PDF -> paper.write(pageMaker(summary, speech, false).page(), speech.language());
         };
     }
 
-    SummaryPageMaker pageMaker(SeasonSummary summary, Speech speech) {
-        return new SummaryPageMaker(summary, version, clock.instant(), speech);
+    SummaryPageMaker pageMaker(SeasonSummary summary, Speech speech, boolean linked) {
+        return new SummaryPageMaker(summary, version, clock.instant(), speech, linked);
     }
 }

@@ -28,7 +28,7 @@ public final class SummaryHandlers {
     }
 
     public void showPage(Context ctx) {
-        SummaryPage page = files.pageMaker(load(ctx), Speech.of(ctx)).page();
+        SummaryPage page = files.pageMaker(load(ctx), Speech.of(ctx), true).page();
         pages.show(ctx, "summary/summary", page);
     }
 

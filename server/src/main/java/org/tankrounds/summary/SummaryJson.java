@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import org.tankrounds.fish.Stage;
 import org.tankrounds.readings.ReadingTally;
 import org.tankrounds.season.Ledger;
 import org.tankrounds.summary.SeasonSummary.Row;
@@ -63,7 +64,39 @@ final class SummaryJson {
         all.put("temperature", within(Series.TEMPERATURE, figures));
         all.put("unIonisedAmmonia", within(Series.UN_IONISED_AMMONIA, figures));
         all.put("nitrite", within(Series.NITRITE, figures));
+        all.put("survivalByStage", object("egg", stage(figures, Stage.EGG), "sacFry", stage(figures, Stage.SAC_FRY),
+                "feeding", stage(figures, Stage.FEEDING)));
+        all.put("releases", figures.releases().stream().map(SummaryJson::release).toList());
+        all.put("actions", object("tasksAsked", figures.tasks().asked(), "tasksDone", figures.tasks().done(),
+                "advisedActsDone", figures.tasks().acts(), "waterChanges", figures.waterChanges()));
         return all;
+    }
+
+    /** Null where no tank's stage tells anything. */
+    private static Map<String, Object> stage(Figures figures, Stage stage) {
+        StageSurvival survival = figures.stages().of(stage);
+        return survival.interval().map(interval -> object("began", survival.began(), "survived", survival.survived(),
+                "share", Rounded.share(survival.share().orElseThrow()), "low", Rounded.share(interval.low()),
+                "high", Rounded.share(interval.high()), "interval", "Wilson, 95 %", "tanks", survival.tanks(),
+                "tanksWithHatchCounted", survival.counted(), "countsOffBy", survival.spread(),
+                "countsOffByMoreThanChance", survival.isOffByMoreThanChance())).orElse(null);
+    }
+
+    private static Map<String, Object> release(Release release) {
+        return object("site", release.place(), "approval", text(release.approval()), "day", release.day().toString(),
+                "schoolCode", release.schoolCode(), "tank", release.tank(), "fish", release.fish(),
+                "countOffBy", release.spread(), "countedHow", release.method().code(), "tankTemperatureC",
+                release.tankC().isPresent() ? Rounded.value(Series.TEMPERATURE, release.tankC().getAsDouble()) : null);
+    }
+
+    private static Map<String, Object> spell(Series series, Spell spell) {
+        return object("from", spell.from().toString(), "until", spell.until().toString(),
+                "daysRead", spell.days(), "worst", Rounded.value(series, spell.worst().value()), "unit", series.unit(),
+                "tank", spell.worst().tank());
+    }
+
+    private static String text(String text) {
+        return text.isEmpty() ? null : text;
     }
 
     private static Map<String, Object> ledger(Ledger ledger) {
@@ -85,7 +118,7 @@ final class SummaryJson {
                 "daysUndecided", within.undecided(),
                 "shareWithinLimit", share.isPresent() ? Rounded.share(share.getAsDouble()) : null,
                 "values", within.values(), "valuesNotDetected", within.notDetected(),
-                "valuesDoubtfulLeftOut", within.doubtful(), "worst", null);
+                "valuesDoubtfulLeftOut", within.doubtful(), "worst", null, "longestSpell", within.spell().map(spell -> spell(series, spell)).orElse(null));
         within.worst().ifPresent(worst -> all.put("worst", object("value", Rounded.value(series, worst.value()),
                 "unit", series.unit(), "at", SummaryColumns.text(worst.at()), "day", worst.day().toString(),
                 "tank", worst.tank())));

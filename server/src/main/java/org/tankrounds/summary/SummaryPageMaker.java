@@ -5,18 +5,25 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.tankrounds.fish.Stage;
 import org.tankrounds.pages.SummaryPage;
-import org.tankrounds.pages.SummaryPage.LedgerGroup;
-import org.tankrounds.pages.SummaryPage.LedgerLine;
-import org.tankrounds.pages.SummaryPage.WaterGroup;
-import org.tankrounds.pages.SummaryPage.WaterLine;
-import org.tankrounds.pages.SummaryPage.Within;
+import org.tankrounds.pages.SummaryPage.Column;
+import org.tankrounds.pages.SummaryPage.Figure;
+import org.tankrounds.pages.SummaryPage.Group;
+import org.tankrounds.pages.SummaryPage.Line;
+import org.tankrounds.pages.SummaryPage.Table;
 import org.tankrounds.readings.ReadingTally;
+import org.tankrounds.season.CountMethod;
 import org.tankrounds.season.Ledger;
 import org.tankrounds.season.SeasonTitle;
+import org.tankrounds.summary.SeasonSummary.Level;
 import org.tankrounds.summary.SeasonSummary.Row;
 import org.tankrounds.web.Speech;
 
@@ -26,29 +33,41 @@ final class SummaryPageMaker {
     private final String version;
     private final Instant madeAt;
     private final Speech speech;
+    private final boolean linked;
 
-    SummaryPageMaker(SeasonSummary summary, String version, Instant madeAt, Speech speech) {
+    /** @param linked whether each figure leads to the rows behind it */
+    SummaryPageMaker(SeasonSummary summary, String version, Instant madeAt, Speech speech, boolean linked) {
         this.summary = summary;
         this.version = version;
         this.madeAt = madeAt;
         this.speech = speech;
+        this.linked = linked;
     }
 
+    /** As the rows are now, where nothing of it was frozen. */
     SummaryPage page() {
+        return page("", SummaryPage.Standing.NONE, SummaryPage.Freeze.NONE, List.of());
+    }
+
+    SummaryPage page(String asked, SummaryPage.Standing standing, SummaryPage.Freeze freeze,
+            List<SummaryPage.Change> changes) {
         SeasonSummary.Heading heading = summary.heading();
         Ledger ledger = summary.chapter().figures().ledger();
-        String title = SeasonTitle.of(heading.season(), ledger, speech);
-        String all = speech.say("summary.allSchools");
-        return new SummaryPage(title, heading.chapter(), heading.season(),
-                speech.say("season.period", day(heading.startsOn()), day(heading.endsOn())),
-                "/season/" + heading.seasonCode() + "/summary", lead(),
-                summary.schools().stream().map(this::ledgerGroup).toList(),
-                ledgerLine(summary.chapter(), all, ""),
-                summary.schools().stream().map(this::waterGroup).toList(),
-                waterLine(summary.chapter(), all, ""),
-                causes(), surplus(ledger), SummaryNotes.in(speech.words()),
-                speech.say("summary.made",
-                        speech.written("time.pattern.dateYearAndClock", madeAt.atZone(ZoneOffset.UTC)), version));
+        return new SummaryPage(SeasonTitle.of(heading.season(), ledger, speech), heading.chapter(), heading.season(),
+                speech.say("season.period", day(heading.startsOn()), day(heading.endsOn())), address(), asked, standing,
+                lead(),
+                table("ledger", ledgerColumns(), this::ledgerLine), table("stages", stageColumns(), this::stageLine),
+                table("water", waterColumns(), this::waterLine), table("actions", actionColumns(), this::actionLine),
+                causes(), sites(), spells(), surplus(ledger), freeze, changes, SummaryNotes.in(speech.words()), made());
+    }
+
+    private String address() {
+        return "/season/" + summary.heading().seasonCode() + "/summary";
+    }
+
+    private String made() {
+        return speech.say("summary.made",
+                speech.written("time.pattern.dateYearAndClock", madeAt.atZone(ZoneOffset.UTC)), version);
     }
 
     private String lead() {
@@ -58,9 +77,9 @@ final class SummaryPageMaker {
     }
 
     private List<SummaryPage.Cause> causes() {
-        return summary.chapter().figures().causes().dead().entrySet().stream()
-                .map(cause -> new SummaryPage.Cause(speech.say("count.cause." + cause.getKey().code()),
-                        number(cause.getValue()))).toList();
+        return summary.chapter().figures().causes().dead().keySet().stream()
+                .map(cause -> new SummaryPage.Cause(speech.say("count.cause." + cause.code()),
+                        count(SummaryFigure.of(cause), summary.chapter()))).toList();
     }
 
     private String surplus(Ledger ledger) {
@@ -71,60 +90,197 @@ final class SummaryPageMaker {
                 : speech.say("summary.missing", ledger.unexplained());
     }
 
-    private LedgerGroup ledgerGroup(Row school) {
-        return new LedgerGroup(school.school(),
-                tanksOf(school).map(tank -> ledgerLine(tank, tank.classroom(), tank.tank())).toList(),
-                ledgerLine(school, speech.say("summary.together"), ""));
+    private Table table(String id, List<Column> columns, Function<Row, List<Figure>> figures) {
+        return new Table(id, columns, summary.schools().stream().map(school -> new Group(school.school(),
+                tanksOf(school).map(tank -> new Line(tank.classroom(), tank.tank(), figures.apply(tank))).toList(),
+                new Line(speech.say("summary.together"), "", figures.apply(school)))).toList(),
+                new Line(speech.say("summary.allSchools"), "", figures.apply(summary.chapter())));
     }
 
-    private LedgerLine ledgerLine(Row row, String name, String code) {
-        Ledger ledger = row.figures().ledger();
-        return new LedgerLine(name, code, number(ledger.received()), number(ledger.deadAsEggs()),
-                number(ledger.deadAsSacFry()), number(ledger.deadFeeding()), number(ledger.dead()),
-                number(ledger.movedAway()), number(ledger.thinned()), number(ledger.released()), number(ledger.alive()), number(ledger.unexplained()), survival(row.figures()));
+    private List<Column> ledgerColumns() {
+        return Stream.of("summary.received", "summary.deadAsEggs",
+                linked ? "summary.deadAsSacFry" : "summary.asSacFry",
+                linked ? "summary.deadFeeding" : "summary.feeding", "summary.dead", "summary.moved", "summary.thinned", "summary.released", "summary.alive",
+                "summary.unexplained", "summary.survival").map(key -> new Column(speech.say(key), true)).toList();
     }
 
-    private String survival(Figures figures) {
-        return figures.survivalInterval()
-                .map(interval -> speech.say("summary.survival.interval", percent(figures.survival().orElseThrow()),
-                        percent(interval.low()), percent(interval.high())))
-                .orElse("");
+    private List<Figure> ledgerLine(Row row) {
+        List<Figure> line = new ArrayList<>();
+        Stream.of(SummaryFigure.RECEIVED, SummaryFigure.DEAD_AS_EGGS, SummaryFigure.DEAD_AS_SAC_FRY,
+                        SummaryFigure.DEAD_FEEDING, SummaryFigure.DEAD, SummaryFigure.MOVED, SummaryFigure.THINNED,
+                        SummaryFigure.RELEASED, SummaryFigure.ALIVE, SummaryFigure.UNEXPLAINED)
+                .forEach(figure -> line.add(count(figure, row)));
+        line.add(row.figures().survivalInterval().map(interval -> figure(SummaryFigure.SURVIVAL, row,
+                        survival(row.figures().survival().orElseThrow(), interval), List.of()))
+                .orElseGet(() -> plain("")));
+        return line;
     }
 
-    private WaterGroup waterGroup(Row school) {
-        return new WaterGroup(school.school(),
-                tanksOf(school).map(tank -> waterLine(tank, tank.classroom(), tank.tank())).toList());
+    private List<Column> stageColumns() {
+        return Stream.of("summary.stage.egg", "summary.stage.sacFry", "summary.stage.feeding")
+                .map(key -> new Column(speech.say(key), true)).toList();
     }
 
-    private WaterLine waterLine(Row row, String name, String code) {
+    private List<Figure> stageLine(Row row) {
+        return Stream.of(Stage.values()).map(stage -> stage(stage, row)).toList();
+    }
+
+    private Figure stage(Stage stage, Row row) {
+        StageSurvival survival = row.figures().stages().of(stage);
+        if (survival.interval().isEmpty()) {
+            return plain("");
+        }
+        List<String> more = new ArrayList<>();
+        more.add(speech.say("summary.stage.of", number(survival.survived()), number(survival.began())));
+        if (survival.counted() > 0) {
+            more.add(speech.say("summary.stage.counted", survival.counted()));
+        }
+        if (survival.spread() > 0) {
+            more.add(speech.say(survival.isOffByMoreThanChance() ? "summary.stage.offMore" : "summary.stage.off",
+                    survival.spread()));
+        }
+        return figure(SummaryFigure.of(stage), row, survival(survival.share().orElseThrow(),
+                survival.interval().orElseThrow()), more);
+    }
+
+    private String survival(double share, Wilson interval) {
+        return speech.say("summary.survival.interval", percent(share), percent(interval.low()),
+                percent(interval.high()));
+    }
+
+    private List<Column> waterColumns() {
+        return List.of(new Column(speech.say("summary.water.readings"), false),
+                new Column(speech.say("summary.water.temperature"), false),
+                new Column(speech.say("summary.water.ammonia", linked ? "NH₃" : "NH3"), false),
+                new Column(speech.say("summary.water.nitrite"), false));
+    }
+
+    private List<Figure> waterLine(Row row) {
         ReadingTally tally = row.figures().readings();
         String readings = tally.corrected() == 0 ? String.valueOf(tally.posted())
                 : speech.say("summary.water.corrected", tally.posted(), tally.corrected());
-        String span = tally.first().map(first -> speech.say("summary.water.span",
-                day(first, row), day(tally.last().orElseThrow(), row))).orElse("");
-        List<Within> series = new ArrayList<>();
-        for (Series one : Series.values()) {
-            series.add(within(one, row.figures().of(one), code.isEmpty()));
+        List<String> span = tally.first().map(first -> List.of(speech.say("summary.water.span",
+                day(first, row), day(tally.last().orElseThrow(), row)))).orElse(List.of());
+        List<Figure> line = new ArrayList<>(List.of(figure(SummaryFigure.READINGS, row, readings, span)));
+        for (Series series : Series.values()) {
+            line.add(within(series, row));
         }
-        return new WaterLine(name, code, readings, span, series);
+        return line;
     }
 
-    private Within within(Series series, WithinLimit within, boolean severalTanks) {
+    private Figure within(Series series, Row row) {
+        WithinLimit within = row.figures().of(series);
         if (within.days() == 0) {
-            return new Within(speech.say("summary.water.notTested"), "", "",
-                    ifAny(within.doubtful(), "summary.water.doubtful"));
+            return new Figure(speech.say("summary.water.notTested"), "", "",
+                    present(ifAny(within.doubtful(), "summary.water.doubtful")));
         }
-        String days = speech.say(
-                "summary.water.days", within.within(), within.days() - within.undecided());
+        String days = speech.say("summary.water.days", within.within(), within.days() - within.undecided());
         String worst = within.worst()
-                .map(found -> speech.say(severalTanks ? "summary.water.worstOf" : "summary.water.worst",
+                .map(found -> speech.say(row.level() == Level.TANK ? "summary.water.worst" : "summary.water.worstOf",
                         Rounded.value(series, found.value()).toPlainString(),
                         speech.written("time.pattern.shortDate", found.day()), found.tank()))
                 .orElseGet(() -> speech.say("summary.water.notDetected"));
         String counts = Stream.of(ifAny(within.notDetected(), "summary.water.notDetectedOf", within.values()),
                         ifAny(within.doubtful(), "summary.water.doubtfulOut"))
                 .filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
-        return new Within(days, ifAny(within.undecided(), "summary.water.undecided"), worst, counts);
+        return figure(SummaryFigure.of(series), row, days,
+                present(ifAny(within.undecided(), "summary.water.undecided"), worst, counts));
+    }
+
+    private List<Column> actionColumns() {
+        return Stream.of("summary.actions.asked", "summary.actions.done", "summary.actions.advice",
+                "summary.actions.changes").map(key -> new Column(speech.say(key), true)).toList();
+    }
+
+    private List<Figure> actionLine(Row row) {
+        return Stream.of(SummaryFigure.ASKED, SummaryFigure.DONE, SummaryFigure.ADVICE, SummaryFigure.CHANGES)
+                .map(figure -> count(figure, row)).toList();
+    }
+
+    private List<SummaryPage.Site> sites() {
+        Map<List<String>, List<Release>> sites = summary.chapter().figures().releases().stream()
+                .collect(Collectors.groupingBy(one -> List.of(one.place(), one.approval()), LinkedHashMap::new,
+                        Collectors.toList()));
+        return sites.values().stream().map(this::site).toList();
+    }
+
+    private SummaryPage.Site site(List<Release> releases) {
+        Release any = releases.get(0);
+        int fish = releases.stream().mapToInt(Release::fish).sum();
+        return new SummaryPage.Site(any.place(), any.approval().isEmpty() ? speech.say("summary.site.noApproval")
+                : speech.say("summary.site.approval", any.approval()), plain(number(fish)),
+                releases.stream().map(this::release).toList());
+    }
+
+    private SummaryPage.Release release(Release one) {
+        String how = one.method() == CountMethod.ONE_BY_ONE ? speech.say("summary.site.oneByOne")
+                : speech.say("count.method." + one.method().code());
+        Row tank = tank(one.tank());
+        return new SummaryPage.Release(day(one.day()), one.school() + ", " + one.classroom(),
+                figure(SummaryFigure.RELEASED, tank, number(one.fish()), List.of()),
+                one.spread() == 0 ? how : speech.say("summary.site.off", how, one.spread()),
+                one.tankC().isPresent() ? Rounded.value(Series.TEMPERATURE, one.tankC().getAsDouble()).toPlainString()
+                        : "");
+    }
+
+    private Row tank(String code) {
+        return summary.tanks().stream().filter(row -> row.tank().equals(code)).findFirst().orElseThrow();
+    }
+
+    private List<SummaryPage.Spell> spells() {
+        List<SummaryPage.Spell> spells = new ArrayList<>();
+        for (Row tank : summary.tanks()) {
+            for (Series series : Series.values()) {
+                Optional<Spell> longest = tank.figures().of(series).spell();
+                longest.map(spell -> spell(series, tank, spell)).ifPresent(spells::add);
+            }
+        }
+        return spells;
+    }
+
+    private SummaryPage.Spell spell(Series series, Row tank, Spell spell) {
+        String when = spell.days() == 1 ? day(spell.from())
+                : speech.say("summary.water.span", day(spell.from()), day(spell.until()));
+        Figure rows = figure(SummaryFigure.of(series), tank, when, List.of());
+        return new SummaryPage.Spell(speech.say("summary.series." + series.code()),
+                tank.school() + ", " + tank.classroom(),
+                rows.linked() ? new Figure(when, rows.to() + "#d" + spell.from(), rows.about(), List.of()) : rows,
+                speech.say("summary.spell.read", spell.days(), spell.calendarDays()),
+                speech.say("summary.spell.worst", Rounded.value(series, spell.worst().value()).toPlainString(),
+                        speech.say("summary.unit." + series.code()), day(spell.worst().day())));
+    }
+
+    private Figure count(SummaryFigure figure, Row row) {
+        return figure(figure, row, number(figure.value().applyAsInt(row.figures())), List.of());
+    }
+
+    private Figure figure(SummaryFigure figure, Row row, String text, List<String> more) {
+        if (!linked) {
+            return new Figure(text, "", "", more);
+        }
+        String of = switch (row.level()) {
+            case TANK -> "?tank=" + row.tank();
+            case SCHOOL -> "?school=" + row.schoolCode();
+            case CHAPTER -> "";
+        };
+        return new Figure(text, address() + "/rows/" + figure.code() + of,
+                speech.say("summary.rows.link", speech.say(figure.name()), where(row)), more);
+    }
+
+    private String where(Row row) {
+        return switch (row.level()) {
+            case TANK -> row.school() + ", " + row.classroom();
+            case SCHOOL -> row.school();
+            case CHAPTER -> speech.say("summary.allSchools");
+        };
+    }
+
+    private static Figure plain(String text) {
+        return new Figure(text, "", "", List.of());
+    }
+
+    private static List<String> present(String... parts) {
+        return Stream.of(parts).filter(part -> !part.isEmpty()).toList();
     }
 
     private String ifAny(int count, String key, Object... more) {

@@ -6,60 +6,120 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
-import org.tankrounds.belief.Observation;
-import org.tankrounds.forecast.Limits;
 import org.tankrounds.people.Chapter;
 import org.tankrounds.people.ChapterRepository;
 import org.tankrounds.places.Tank;
+import org.tankrounds.readings.Reading;
+import org.tankrounds.readings.ReadingRepository;
 import org.tankrounds.readings.ReadingTallies;
 import org.tankrounds.readings.ReadingTally;
-import org.tankrounds.season.Account;
 import org.tankrounds.season.CountEntry;
 import org.tankrounds.season.CountRepository;
-import org.tankrounds.season.DeathCause;
-import org.tankrounds.season.DeathCauses;
 import org.tankrounds.season.Lot;
-import org.tankrounds.season.LotHistory;
 import org.tankrounds.season.Season;
 import org.tankrounds.season.SeasonReads;
 import org.tankrounds.summary.SeasonSummary.Heading;
 import org.tankrounds.summary.SeasonSummary.Level;
 import org.tankrounds.summary.SeasonSummary.Row;
+import org.tankrounds.tasks.TaskRepository;
+import org.tankrounds.web.NotFoundException;
 
 /** Gathers a season's rows and makes the summary of them. */
 public final class SummaryReads {
     private final ChapterRepository chapters;
     private final SeasonReads reads;
     private final ReadingTallies tallies;
+    private final ReadingRepository readings;
+    private final TaskRepository tasks;
 
-    public SummaryReads(ChapterRepository chapters, SeasonReads reads, ReadingTallies tallies) {
+    public SummaryReads(ChapterRepository chapters, SeasonReads reads, ReadingTallies tallies,
+            ReadingRepository readings, TaskRepository tasks) {
         this.chapters = chapters;
         this.reads = reads;
         this.tallies = tallies;
+        this.readings = readings;
+        this.tasks = tasks;
     }
 
     Optional<SeasonSummary> find(DSLContext tx, int chapterId, String seasonCode) {
         return reads.seasons().find(tx, chapterId, seasonCode).map(season -> summary(tx, chapterId, season));
     }
 
-    private SeasonSummary summary(DSLContext tx, int chapterId, Season season) {
-        Chapter chapter = chapters.get(tx, chapterId);
+    /** @throws NotFoundException where the season has no such tank with something to tell */
+    TankEvidence get(DSLContext tx, int chapterId, Season season, String tankCode) {
+        List<TankEvidence> found = new ArrayList<>();
+        each(tx, chapterId, season, tank -> tank.code().equals(tankCode), found::add);
+        return found.stream().findFirst().orElseThrow(() -> new NotFoundException("tank"));
+    }
+
+    SortedMap<LocalDate, ReadingTally> readingDays(DSLContext tx, int chapterId, Season season, Tank tank) {
+        return tallies.byDay(tx, chapterId, tank.tankId(), season.from(tank.zone()), season.until(tank.zone()),
+                tank.zone());
+    }
+
+    List<Reading> readings(DSLContext tx, int chapterId, Tank tank, LocalDate day) {
+        return readings.listBetween(tx, chapterId, tank.tankId(), day.atStartOfDay(tank.zone()).toInstant(),
+                day.plusDays(1).atStartOfDay(tank.zone()).toInstant());
+    }
+
+    /** By their numbers inside the database, retired ones too. */
+    Map<Integer, Tank> tanks(DSLContext tx, int chapterId) {
+        return reads.tanks().listWithRetired(tx, chapterId).stream()
+                .collect(Collectors.toMap(Tank::tankId, Function.identity()));
+    }
+
+    /** Of a season, with none of its figures. */
+    SeasonSummary heading(DSLContext tx, int chapterId, Season season) {
+        return SeasonSummary.of(heading(chapters.get(tx, chapterId), season), List.of());
+    }
+
+    Season season(DSLContext tx, int chapterId, String code) {
+        return reads.seasons().get(tx, chapterId, code);
+    }
+
+    SeasonSummary summary(DSLContext tx, int chapterId, Season season) {
+        List<Row> rows = new ArrayList<>();
+        each(tx, chapterId, season, evidence -> rows.add(row(evidence)));
+        return SeasonSummary.of(heading(chapters.get(tx, chapterId), season), rows);
+    }
+
+    /** One tank after the other, so that the readings of one alone are held. */
+    void each(DSLContext tx, int chapterId, Season season, Consumer<TankEvidence> use) {
+        each(tx, chapterId, season, tank -> true, use);
+    }
+
+    private void each(
+            DSLContext tx, int chapterId, Season season, Predicate<Tank> which, Consumer<TankEvidence> use) {
         Map<Integer, List<Lot>> lots = reads.lots().listOfSeason(tx, chapterId, season.seasonId()).stream()
                 .collect(Collectors.groupingBy(Lot::tankId));
         List<CountEntry> entries = reads.counts().list(tx, chapterId, season.seasonId());
-        List<Row> rows = new ArrayList<>();
         for (Tank tank : reads.tanks().listWithRetired(tx, chapterId)) {
-            row(tx, chapterId, season, tank, lots.getOrDefault(tank.tankId(), List.of()),
-                    CountRepository.of(tank.tankId(), entries)).ifPresent(rows::add);
+            if (which.test(tank)) {
+                evidence(tx, chapterId, season, tank, lots.getOrDefault(tank.tankId(), List.of()),
+                        CountRepository.of(tank.tankId(), entries)).ifPresent(use);
+            }
         }
-        return SeasonSummary.of(new Heading(chapter.code(), chapter.name(), season.code(), season.name(),
-                season.details().startsOn(), season.details().endsOn(), chapter.zone()), rows);
+    }
+
+    static Row row(TankEvidence evidence) {
+        Tank tank = evidence.tank();
+        return new Row(Level.TANK, tank.room().schoolCode(), tank.school(), tank.classroom(), tank.code(), tank.zone(),
+                evidence.figures());
+    }
+
+    static Heading heading(Chapter chapter, Season season) {
+        return new Heading(chapter.code(), chapter.name(), season.code(), season.name(), season.details().startsOn(),
+                season.details().endsOn(), chapter.zone());
     }
 
     /** Empty for a tank that had neither fish nor readings in the season. */
-    private Optional<Row> row(
+    private Optional<TankEvidence> evidence(
             DSLContext tx, int chapterId, Season season, Tank tank, List<Lot> lots, List<CountEntry> entries) {
         Instant from = season.from(tank.zone());
         Instant until = season.until(tank.zone());
@@ -67,19 +127,8 @@ public final class SummaryReads {
         if (lots.isEmpty() && entries.isEmpty() && readings.posted() == 0) {
             return Optional.empty();
         }
-        List<Observation> seen = reads.observations().list(tx, chapterId, tank.tankId(), from, until);
-        return Optional.of(new Row(Level.TANK, tank.room().schoolCode(), tank.school(), tank.classroom(),
-                tank.code(), tank.zone(), figures(tank, lots, entries,
-                reads.causes().list(tx, chapterId, tank.tankId()), seen, readings, until)));
-    }
-
-    private static Figures figures(
-            Tank tank, List<Lot> lots, List<CountEntry> entries, Map<LocalDate, DeathCause> causes, List<Observation> seen,
-            ReadingTally readings, Instant until) {
-        LotHistory history = LotHistory.of(tank, lots, seen, until);
-        LimitDays days = new LimitDays(tank, history, seen, Limits.DEFAULT);
-        Account account = history.account(entries);
-        return new Figures(account.ledger(), account.hatched(), DeathCauses.of(account.lines(), causes, tank.zone()), readings, days.of(Series.TEMPERATURE),
-                days.of(Series.UN_IONISED_AMMONIA), days.of(Series.NITRITE));
+        return Optional.of(new TankEvidence(tank, lots, entries, reads.causes().list(tx, chapterId, tank.tankId()),
+                tasks.listAsked(tx, chapterId, tank.tankId(), from, until),
+                reads.observations().list(tx, chapterId, tank.tankId(), from, until), readings, until));
     }
 }

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -43,6 +44,7 @@ final class SummaryWorkbook {
             SummaryWorkbook writer = new SummaryWorkbook(summary, version, madeAt);
             writer.tanks(workbook.newWorksheet(TANKS));
             writer.schools(workbook.newWorksheet("Schools"));
+            writer.releases(workbook.newWorksheet("Releases"));
             writer.about(workbook.newWorksheet("About"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -51,7 +53,7 @@ final class SummaryWorkbook {
     }
 
     private void tanks(Worksheet sheet) {
-        header(sheet, NAME_COLUMNS);
+        columns(sheet, NAME_COLUMNS);
         int row = FIRST_ROW;
         for (Row tank : summary.tanks()) {
             cells(sheet, row++, tank);
@@ -62,7 +64,7 @@ final class SummaryWorkbook {
     }
 
     private void schools(Worksheet sheet) {
-        header(sheet, SCHOOL_NAME_COLUMNS);
+        columns(sheet, SCHOOL_NAME_COLUMNS);
         int row = FIRST_ROW;
         int lastTank = summary.tanks().size() + 1;
         for (Row school : summary.schools()) {
@@ -94,14 +96,18 @@ final class SummaryWorkbook {
         sheet.range(row, 0, row, COLUMNS.size() - 1).style().bold().fillColor(PALE).set();
     }
 
-    private void header(Worksheet sheet, int namesStay) {
+    private void columns(Worksheet sheet, int namesStay) {
         for (int c = 0; c < COLUMNS.size(); c++) {
             sheet.value(0, c, COLUMNS.get(c).name());
         }
-        sheet.range(0, 0, 0, COLUMNS.size() - 1).style()
+        header(sheet, COLUMNS.size());
+        sheet.freezePane(namesStay, FIRST_ROW);
+    }
+
+    private static void header(Worksheet sheet, int columns) {
+        sheet.range(0, 0, 0, columns - 1).style()
                 .bold().fontColor("FFFFFF").fillColor(DARK).wrapText(true).verticalAlignment("center").set();
         sheet.rowHeight(0, 62);
-        sheet.freezePane(namesStay, FIRST_ROW);
         sheet.repeatRows(0);
     }
 
@@ -110,6 +116,8 @@ final class SummaryWorkbook {
             Object value = COLUMNS.get(c).value().apply(figures);
             if (value instanceof Instant at) {
                 sheet.value(row, c, LocalDateTime.ofInstant(at, ZoneOffset.UTC));
+            } else if (value instanceof LocalDate day) {
+                sheet.value(row, c, day);
             } else if (value instanceof BigDecimal || value instanceof Integer) {
                 sheet.value(row, c, (Number) value);
             } else if (value != null && !value.toString().isEmpty()) {
@@ -123,12 +131,50 @@ final class SummaryWorkbook {
         for (int c = 0; c < COLUMNS.size(); c++) {
             Kind kind = COLUMNS.get(c).kind();
             sheet.width(c, kind == Kind.TEXT ? c == 2 ? 26 : 13 : kind == Kind.TIME ? 18 : 13);
-            if (kind == Kind.TIME) {
+            if (kind == Kind.DAY) {
+                sheet.range(FIRST_ROW, c, lastRow, c).style().format("yyyy-mm-dd").set();
+            } else if (kind == Kind.TIME) {
                 sheet.range(FIRST_ROW, c, lastRow, c).style().format("yyyy-mm-dd hh:mm").set();
             } else if (kind == Kind.SHARE) {
                 sheet.range(FIRST_ROW, c, lastRow, c).style().format("0.0%").set();
             }
         }
+    }
+
+    /** By site and date; the sum is a formula. */
+    private void releases(Worksheet sheet) {
+        List<String> names = List.of("site", "approval", "day", "school_code", "school", "classroom", "tank", "fish",
+                "count_off_by_95", "counted_how", "tank_temperature_deg_c");
+        for (int c = 0; c < names.size(); c++) {
+            sheet.value(0, c, names.get(c));
+            sheet.width(c, c == 0 || c == 4 ? 26 : 14);
+        }
+        header(sheet, names.size());
+        sheet.freezePane(0, FIRST_ROW);
+        int row = FIRST_ROW;
+        for (Release one : summary.chapter().figures().releases()) {
+            int at = row;
+            List<String> texts = List.of(one.place(), one.approval(), "", one.schoolCode(), one.school(),
+                    one.classroom(), one.tank(), "", "", one.method().code());
+            for (int c = 0; c < texts.size(); c++) {
+                if (!texts.get(c).isEmpty()) {
+                    sheet.value(row, c, texts.get(c));
+                }
+            }
+            sheet.value(row, 2, one.day());
+            sheet.style(row, 2).format("yyyy-mm-dd").set();
+            sheet.value(row, 7, one.fish());
+            sheet.value(row, 8, one.spread());
+            one.tankC().ifPresent(celsius -> sheet.value(at, 10, Rounded.value(Series.TEMPERATURE, celsius)));
+            row++;
+        }
+        sheet.value(row, 0, "All releases");
+        if (row > FIRST_ROW) {
+            sheet.formula(row, 7, "SUM(H2:H" + row + ")");
+        } else {
+            sheet.value(row, 7, 0);
+        }
+        sheet.range(row, 0, row, names.size() - 1).style().bold().fillColor(PALE).set();
     }
 
     private void about(Worksheet sheet) {

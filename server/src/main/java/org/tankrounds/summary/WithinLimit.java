@@ -15,11 +15,14 @@ import java.util.OptionalDouble;
  * @param notDetected how many of those were below what the method shows
  * @param doubtful values left out because they are marked as doubtful
  * @param worst the detected value highest against its limit; the earliest of equals
+ * @param spell the longest run of reading-days beyond the limit
  */
 record WithinLimit(
-        int days, int within, int undecided, int values, int notDetected, int doubtful, Optional<Worst> worst) {
+        int days, int within, int undecided, int values, int notDetected, int doubtful, Optional<Worst> worst,
+        Optional<Spell> spell) {
 
-    static final WithinLimit NONE = new WithinLimit(0, 0, 0, 0, 0, 0, Optional.empty());
+    static final WithinLimit NONE = new WithinLimit(0, 0, 0, 0, 0, 0, Optional.empty(),
+            Optional.empty());
 
     /** @param ofLimit the value as a share of its limit */
     record Worst(double value, double ofLimit, Instant at, LocalDate day, String tank) {
@@ -31,7 +34,7 @@ record WithinLimit(
     WithinLimit plus(WithinLimit other) {
         return new WithinLimit(days + other.days, within + other.within, undecided + other.undecided,
                 values + other.values, notDetected + other.notDetected, doubtful + other.doubtful,
-                worse(worst, other.worst));
+                worse(worst, other.worst), longer(spell, other.spell));
     }
 
     int beyond() {
@@ -44,10 +47,17 @@ record WithinLimit(
         return decided == 0 ? OptionalDouble.empty() : OptionalDouble.of((double) within / decided);
     }
 
-    private static Optional<Worst> worse(Optional<Worst> one, Optional<Worst> other) {
+    static Optional<Worst> worse(Optional<Worst> one, Optional<Worst> other) {
         if (one.isEmpty()) {
             return other;
         }
         return other.isPresent() && other.get().worseThan(one.get()) ? other : one;
+    }
+
+    static Optional<Spell> longer(Optional<Spell> one, Optional<Spell> other) {
+        if (one.isEmpty()) {
+            return other;
+        }
+        return other.isPresent() && other.get().longerThan(one.get()) ? other : one;
     }
 }

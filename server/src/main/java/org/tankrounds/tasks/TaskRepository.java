@@ -88,6 +88,17 @@ public final class TaskRepository {
                 .fetch(TaskRepository::task);
     }
 
+    /** Those asked from one moment to another, both included, the oldest first; of advice, when it was ticked. */
+    public List<Task> listAsked(DSLContext tx, int chapterId, int tankId, Instant from, Instant until) {
+        return tx.select(TASKS.asterisk()).select(PEOPLE.NAME)
+                .from(TASKS)
+                .leftJoin(PEOPLE).on(PEOPLE.CHAPTER_ID.eq(TASKS.CHAPTER_ID).and(PEOPLE.PERSON_ID.eq(TASKS.ASKED_BY)))
+                .where(TASKS.CHAPTER_ID.eq(chapterId)).and(TASKS.TANK_ID.eq(tankId)).and(TASKS.DROPPED_AT.isNull())
+                .and(TASKS.ASKED_AT.between(from, until))
+                .orderBy(TASKS.ASKED_AT, TASKS.TASK_ID)
+                .fetch(TaskRepository::task);
+    }
+
     private static Condition one(int chapterId, int tankId, int taskId) {
         return TASKS.CHAPTER_ID.eq(chapterId).and(TASKS.TASK_ID.eq(taskId)).and(TASKS.TANK_ID.eq(tankId))
                 .and(TASKS.DROPPED_AT.isNull());

@@ -321,6 +321,7 @@ final class PageStates {
     private static List<PageState> season() {
         String lots = "/season/{season}/tanks/{tank}/lots";
         String count = "/season/{season}/tanks/{tank}/count";
+        String rows = "/season/{season}/summary/rows";
         return List.of(
                 see(COORDINATOR, "/season"),
                 see(COORDINATOR, "/season/new"),
@@ -349,7 +350,10 @@ final class PageStates {
                 see(BEGINNER, "/season/{newSeason}/tanks/{newTank}/count").after("counting again and releasing",
                         press("Count again"), fill("Fish found", "0"), send(), press("Write a release down"),
                         fill("Fish released", "0"), send()).answered(422),
-                see(COORDINATOR, "/season/{season}/summary"));
+                see(COORDINATOR, "/season/{season}/summary"),
+                see(COORDINATOR, rows + "/{figure}"),
+                see(COORDINATOR, rows + "/temperature?tank={tank}"),
+                see(COORDINATOR, rows + "/nothing").answered(404));
     }
 
     /** Nothing there yet: no school, no tank, no reading, no season. */

@@ -151,6 +151,38 @@ final class LimitDaysTest {
         assertThat(temperature.doubtful()).isEqualTo(1);
     }
 
+    @Test
+    void theLongestSpell_runsOverDaysThatNobodyRead_butNotOverGoodOnes_norOverALongSilence() {
+        WithinLimit temperature = of(Series.TEMPERATURE,
+                seen("2025-11-06T14:00:00Z", Analyte.TEMPERATURE, 13.5),
+                seen("2025-11-07T14:00:00Z", Analyte.TEMPERATURE, 13.6),
+                seen("2025-11-08T14:00:00Z", Analyte.TEMPERATURE, 12),
+                seen("2025-11-10T14:00:00Z", Analyte.TEMPERATURE, 13.1),
+                seen("2025-11-14T14:00:00Z", Analyte.TEMPERATURE, 13.4),
+                seen("2025-11-14T18:00:00Z", Analyte.TEMPERATURE, 12.9),
+                seen("2025-11-19T14:00:00Z", Analyte.TEMPERATURE, 15));
+
+        Spell longest = temperature.spell().orElseThrow();
+
+        assertThat(longest.from()).isEqualTo("2025-11-10");
+        assertThat(longest.until()).as("three days without a reading are borne, four are not").isEqualTo("2025-11-14");
+        assertThat(longest.days()).isEqualTo(2);
+        assertThat(longest.calendarDays()).isEqualTo(5);
+        assertThat(longest.worst().value()).isEqualTo(13.4);
+    }
+
+    @Test
+    void aDayThatCannotBeDecided_endsASpell() {
+        WithinLimit nitrite = of(Series.NITRITE,
+                seen("2026-01-12T14:00:00Z", Analyte.NITRITE, 0.3),
+                new Observation(Instant.parse("2026-01-13T14:00:00Z"), Analyte.NITRITE, 0, 0.3, true, false),
+                seen("2026-01-14T14:00:00Z", Analyte.NITRITE, 0.3));
+
+        assertThat(nitrite.undecided()).isEqualTo(1);
+        assertThat(nitrite.spell().orElseThrow().calendarDays()).isEqualTo(1);
+        assertThat(of(Series.NITRITE, seen("2026-01-12T14:00:00Z", Analyte.NITRITE, 0.01)).spell()).isEmpty();
+    }
+
     private static Observation seen(String at, Analyte analyte, double value) {
         return Observation.of(Instant.parse(at), analyte, value, 0);
     }

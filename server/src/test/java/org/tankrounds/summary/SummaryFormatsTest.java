@@ -15,19 +15,23 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.readings.ReadingTally;
+import org.tankrounds.season.CountMethod;
 import org.tankrounds.season.DeathCauses;
 import org.tankrounds.season.Ledger;
 import org.tankrounds.summary.SeasonSummary.Heading;
 import org.tankrounds.summary.SeasonSummary.Level;
 import org.tankrounds.summary.SeasonSummary.Row;
 import org.tankrounds.summary.WithinLimit.Worst;
+import org.tankrounds.tasks.TaskTally;
 import org.tankrounds.web.Assets;
 import org.tankrounds.web.Pages;
 import org.tankrounds.web.Scale;
@@ -156,6 +160,41 @@ final class SummaryFormatsTest {
     }
 
     @Test
+    void stages_spellsReleasesAndActions_standInEveryFormat() throws IOException {
+        List<NamedCsvRecord> records = CsvReader.builder().ofNamedCsvRecord(new String(
+                files.write(summary, SummaryFormat.CSV, Speech.PLAIN), StandardCharsets.UTF_8)).stream().toList();
+        NamedCsvRecord last = records.get(5);
+        assertThat(last.getField("egg_stage_began")).isEqualTo("450");
+        assertThat(last.getField("egg_stage_survived")).isEqualTo("317");
+        assertThat(last.getField("egg_stage_counts_off_by_95")).as("the three counts are off by chance of their own")
+                .isEqualTo("18");
+        assertThat(last.getField("longest_temperature_spell_from")).isEqualTo("2026-02-01");
+        assertThat(last.getField("longest_temperature_spell_days_read")).isEqualTo("3");
+        assertThat(last.getField("tasks_asked")).isEqualTo("9");
+
+        JsonNode json = new ObjectMapper().readTree(files.write(summary, SummaryFormat.JSON, Speech.PLAIN));
+        assertThat(json.at("/total/survivalByStage/egg/share").asDouble()).isEqualTo(0.704444);
+        assertThat(json.at("/total/survivalByStage/feeding").isNull()).isTrue();
+        assertThat(json.at("/total/releases/1/approval").asText()).isEqualTo("P-8");
+        assertThat(json.at("/total/releases/0/tankTemperatureC").asDouble()).isEqualTo(12.14);
+        assertThat(json.at("/tanks/0/temperature/longestSpell/until").asText()).isEqualTo("2026-02-04");
+
+        Workbooks.Sheet releases = Workbooks.read(files.write(summary, SummaryFormat.XLSX, Speech.PLAIN), 3);
+        assertThat(releases.text("A2")).isEqualTo("Lower bridge");
+        assertThat(releases.isNumber("C2")).as("a day is a typed cell").isTrue();
+        assertThat(releases.sumAt("fish", 4)).isEqualTo(80);
+        assertThat(releases.frozenRows()).isEqualTo(1);
+
+        try (PDDocument document = Loader.loadPDF(files.write(summary, SummaryFormat.PDF, Speech.PLAIN))) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setSortByPosition(true);
+            String text = stripper.getText(document).replaceAll("\\s+", " ");
+            assertThat(text).contains("Lower bridge, approval P-8", "317 of 450", "counts ±18", "3 of 4",
+                    "For the chapter: name and office", "Received for the agency", "It is no permit");
+        }
+    }
+
+    @Test
     void paper_ofManyTanks_repeatsTheHeadOfItsTables() throws IOException {
         List<Row> many = new ArrayList<>();
         for (int i = 0; i < 70; i++) {
@@ -206,13 +245,22 @@ final class SummaryFormatsTest {
                 .withDeaths(Stage.EGG, dead).withDeaths(Stage.SAC_FRY, sacFry)
                 .withDeaths(Stage.FEEDING, feeding);
         Instant at = Instant.parse("2026-02-03T15:00:00Z");
+        Worst worst = new Worst(14.2, 1.3, at, LocalDate.parse("2026-02-03"), code);
         Figures figures = new Figures(ledger, 0, DeathCauses.NONE,
                 new ReadingTally(44, 2, Optional.of(Instant.parse("2025-11-04T16:00:00Z")), Optional.of(at)),
-                new WithinLimit(44, 41, 0, 50, 0, 1,
-                        Optional.of(new Worst(14.2, 1.3, at, LocalDate.parse("2026-02-03"), code))),
+                new WithinLimit(44, 41, 0, 50, 0, 1, Optional.of(worst),
+                        Optional.of(new Spell(LocalDate.parse("2026-02-01"), LocalDate.parse("2026-02-04"), 3, worst))),
                 new WithinLimit(20, 18, 2, 20, 8, 0,
-                        Optional.of(new Worst(0.00428, 0.34, at, LocalDate.parse("2026-02-03"), code))),
-                new WithinLimit(20, 20, 0, 20, 20, 0, Optional.empty()));
+                        Optional.of(new Worst(0.00428, 0.34, at, LocalDate.parse("2026-02-03"), code)), Optional.empty()),
+                new WithinLimit(20, 20, 0, 20, 20, 0, Optional.empty(), Optional.empty()),
+                new Stages(Map.of(Stage.EGG, new StageSurvival(eggs, Math.max(0, eggs - dead), 0, 1, 100)), Map.of()),
+                new TaskTally(3, 2, 1), 4, releases(schoolCode, school, room, code));
         return new Row(Level.TANK, schoolCode, school, room, code, ZONE, figures);
+    }
+
+    private static List<Release> releases(String schoolCode, String school, String room, String code) {
+        return code.equals("t4nk01") || code.equals("t4nk03") ? List.of(new Release("Lower bridge", "P-8",
+                LocalDate.parse("2026-05-12"), schoolCode, school, room, code, 40, 2, CountMethod.WEIGHED,
+                OptionalDouble.of(12.14))) : List.of();
     }
 }

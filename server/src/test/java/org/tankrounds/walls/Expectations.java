@@ -182,6 +182,7 @@ final class Expectations {
             POST /season/{season}/tanks/{tank}/count/deaths/{day}  | tank's page
             POST /season/{season}/tanks/{tank}/count/entries/{entry}/withdrawn | tank's page
             GET  /season/{season}/summary                          | coordinator's thing
+            GET  /season/{season}/summary/rows/{figure}            | coordinator's thing
             GET  /season/{season}/summary.csv                      | coordinator's thing
             GET  /season/{season}/summary.xlsx                     | coordinator's thing
             GET  /season/{season}/summary.pdf                      | coordinator's thing

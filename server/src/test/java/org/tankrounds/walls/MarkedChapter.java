@@ -114,6 +114,7 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         things.put("entry", "1");
         things.put("milestone", "hatch");
         things.put("visit", "1");
+        things.put("figure", "dead");
         things.putAll(classDeeds(tx, cast, word));
         return new MarkedChapter(cast, word, things, disabled, revoked.secret());
     }

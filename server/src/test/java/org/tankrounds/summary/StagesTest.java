@@ -1,0 +1,149 @@
+package org.tankrounds.summary;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.tankrounds.belief.Observation;
+import org.tankrounds.fish.Stage;
+import org.tankrounds.season.Account;
+import org.tankrounds.season.CountEntry;
+import org.tankrounds.season.CountKind;
+import org.tankrounds.season.CountMethod;
+import org.tankrounds.season.Lot;
+import org.tankrounds.water.Analyte;
+
+/** How many outlived each stage, worked out by hand. */
+final class StagesTest {
+    private static final ZoneId ZONE = ZoneId.of("America/New_York");
+    private static final Instant HATCH = at("2025-11-20");
+    private static final Instant FEEDING = at("2025-12-15");
+    private static final Instant LAST = at("2026-05-20");
+
+    private final List<Observation> deaths = new ArrayList<>();
+    private final List<CountEntry> entries = new ArrayList<>();
+
+    @Test
+    void eachStage_beginsWithThoseThatOutlivedTheOneBefore() {
+        dead("2025-11-10", 20);
+        dead("2025-12-01", 9);
+        dead("2026-02-01", 1);
+        write(CountKind.RELEASED, "2026-05-12", 100, 0);
+
+        Stages stages = stages(LAST, lot(200, "2025-11-04", 0));
+
+        assertThat(stages.of(Stage.EGG)).isEqualTo(new StageSurvival(200, 180, 0, 1, 0));
+        assertThat(stages.of(Stage.SAC_FRY)).isEqualTo(new StageSurvival(180, 171, 0, 1, 0));
+        assertThat(stages.of(Stage.FEEDING)).as("those released are survivors")
+                .isEqualTo(new StageSurvival(171, 170, 0, 1, 0));
+    }
+
+    @Test
+    void aStageThatIsNotOver_isNotTold_butTheLast() {
+        dead("2025-11-10", 20);
+
+        Stages stages = stages(at("2025-12-01"), lot(200, "2025-11-04", 0));
+
+        assertThat(stages.of(Stage.EGG).survived()).isEqualTo(180);
+        assertThat(stages.of(Stage.SAC_FRY)).isEqualTo(StageSurvival.NONE);
+        assertThat(stages.of(Stage.FEEDING)).isEqualTo(StageSurvival.NONE);
+    }
+
+    @Test
+    void hatchThatWasCounted_laterThanTemperaturesTell_standsForTheEggsThatHatched_andBeginsTheNextStage() {
+        dead("2025-11-10", 20);
+        write(CountKind.HATCHED, "2025-11-24", 170, 5);
+        dead("2025-12-01", 10);
+
+        Stages stages = stages(LAST, lot(200, "2025-11-04", 0));
+
+        assertThat(stages.of(Stage.EGG)).isEqualTo(new StageSurvival(200, 170, 1, 1, 25));
+        assertThat(stages.of(Stage.SAC_FRY).began()).isEqualTo(170);
+        assertThat(stages.of(Stage.SAC_FRY).survived()).isEqualTo(160);
+    }
+
+    @Test
+    void whatACountDidNotFind_didNotOutliveItsStage() {
+        write(CountKind.COUNTED, "2025-12-01", 150, 0);
+
+        Stages stages = stages(LAST, lot(200, "2025-11-04", 0));
+
+        assertThat(stages.of(Stage.SAC_FRY)).isEqualTo(new StageSurvival(200, 150, 0, 1, 0));
+        assertThat(stages.of(Stage.FEEDING).survived()).isEqualTo(150);
+    }
+
+    @Test
+    void moreThanCame_areNeverSurvivors() {
+        write(CountKind.COUNTED, "2025-12-01", 230, 0);
+        assertThat(stages(LAST, lot(200, "2025-11-04", 0)).of(Stage.SAC_FRY).survived()).isEqualTo(200);
+    }
+
+    @Test
+    void eggsThatJoinedOlderFish_makeStagesUntold() {
+        dead("2026-02-03", 3);
+        assertThat(Stages.of(account(lot(200, "2025-11-04", 0), lot(100, "2026-02-01", 0)).lines(),
+                moment -> moment.isBefore(at("2026-02-01")) ? stageAt(moment) : Stage.EGG, LAST)).isEqualTo(Stages.NONE);
+    }
+
+    @Test
+    void linesOfAStage_addUpToThoseThatOutlivedIt() {
+        dead("2025-11-10", 20);
+        dead("2025-12-01", 9);
+        write(CountKind.COUNTED, "2025-12-02", 160, 3);
+        write(CountKind.THINNED, "2026-01-20", 60, 0);
+        dead("2026-02-01", 4);
+
+        Stages stages = stages(LAST, lot(200, "2025-11-04", 10));
+
+        for (Stage stage : Stage.values()) {
+            assertThat(stages.lines().get(stage).stream().mapToInt(Stages.Line::fish).sum()).as(stage.name())
+                    .isEqualTo(stages.of(stage).survived());
+        }
+        assertThat(Map.of(Stage.EGG, 180, Stage.SAC_FRY, 160, Stage.FEEDING, 156)).allSatisfy((stage, survived) ->
+                assertThat(stages.of(stage).survived()).isEqualTo(survived));
+    }
+
+    @Test
+    void aCountThatMayBeOffByMoreThanChance_saysSo() {
+        assertThat(new StageSurvival(200, 180, 0, 1, 25).isOffByMoreThanChance()).as("±5 of a width of about ±8")
+                .isFalse();
+        assertThat(new StageSurvival(200, 180, 0, 1, 400).isOffByMoreThanChance()).isTrue();
+        assertThat(new StageSurvival(200, 180, 0, 1, 400).spread()).isEqualTo(20);
+    }
+
+    private Stages stages(Instant until, Lot... lots) {
+        return Stages.of(account(lots).lines(), StagesTest::stageAt, until);
+    }
+
+    private Account account(Lot... lots) {
+        return Account.of(1, List.of(lots), deaths, StagesTest::stageAt, entries, ZONE);
+    }
+
+    private static Stage stageAt(Instant moment) {
+        return moment.isBefore(HATCH) ? Stage.EGG : moment.isBefore(FEEDING) ? Stage.SAC_FRY : Stage.FEEDING;
+    }
+
+    private void dead(String day, int fish) {
+        deaths.add(Observation.of(at(day), Analyte.DEATHS, fish, 0));
+    }
+
+    private void write(CountKind kind, String day, int fish, int spread) {
+        entries.add(new CountEntry(entries.size() + 1, kind, at(day), 1, Optional.empty(), fish, CountMethod.ONE_BY_ONE,
+                spread, Optional.of("Lower bridge"), Optional.empty(), Optional.empty(), Optional.empty()));
+    }
+
+    private static Lot lot(int eggs, String day, int spread) {
+        return new Lot(1, 1, 1, eggs, at(day), OptionalDouble.of(180), Optional.empty(), Optional.empty(),
+                Optional.empty(), CountMethod.ONE_BY_ONE, spread);
+    }
+
+    private static Instant at(String day) {
+        return Instant.parse(day + "T15:00:00Z");
+    }
+}
