@@ -4,6 +4,7 @@ import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.tankrounds.config.CommandException;
 import org.tankrounds.config.Config;
@@ -16,6 +17,7 @@ import org.tankrounds.people.ChapterRepository;
 import org.tankrounds.summary.SummaryFormat;
 import org.tankrounds.web.Assets;
 import org.tankrounds.web.Pages;
+import org.tankrounds.web.Speech;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -39,7 +41,7 @@ final class ExportCommand implements Runnable {
         throw new ParameterException(spec.commandLine(), "Say what to export: season.");
     }
 
-    @Command(name = "season", mixinStandardHelpOptions = true,
+    @Command(name = "season",
             description = "Writes the season summary, also while the service runs.")
     static final class Season implements Callable<Integer> {
         @Option(names = "--chapter", required = true, paramLabel = "CODE",
@@ -51,12 +53,19 @@ final class ExportCommand implements Runnable {
         private String season;
 
         @Option(names = "--format", required = true, paramLabel = "FORMAT",
-                description = "csv, xlsx, pdf or json.")
+                description = "csv, xlsx, pdf, json, or zip for the data package.")
         private String format;
 
         @Option(names = "--out", required = true, paramLabel = "F",
                 description = "The file to write; replaced when it exists.")
         private Path out;
+
+        @Option(names = "--version", paramLabel = "N",
+                description = "The frozen version; without it, the rows as they are now.")
+        private Integer version;
+
+        @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help message and exit.")
+        private boolean help;
 
         @Mixin
         private DataOption data;
@@ -65,7 +74,7 @@ final class ExportCommand implements Runnable {
         public Integer call() {
             SummaryFormat chosen = SummaryFormat.of(format.toLowerCase(Locale.ROOT)).orElseThrow(() ->
                     CommandException.wrongCall("There is no format \"" + format
-                            + "\"; csv, xlsx, pdf and json are."));
+                            + "\"; csv, xlsx, pdf, json and zip are."));
             Config config = data.configured();
             OutFile place = new OutFile(out, "rw-r--r--");
             byte[] summary = summary(config, chosen);
@@ -90,11 +99,13 @@ final class ExportCommand implements Runnable {
             Clock clock = Clock.systemUTC();
             Chapter known = new ChapterRepository().find(transactions, chapter).orElseThrow(() ->
                     CommandException.failed("There is no chapter with the code \"" + chapter + "\"."));
-            return transactions.inChapter(known.chapterId(), tx -> SeasonPages
+            OptionalInt asked = version == null ? OptionalInt.empty() : OptionalInt.of(version);
+            return transactions.inChapterAtOneMoment(known.chapterId(), tx -> SeasonPages
                             .summaryFiles(new Pages(new Assets(), clock), clock)
-                            .find(tx, known.chapterId(), season, chosen))
+                            .find(tx, known.chapterId(), season, chosen, asked, Speech.PLAIN))
                     .orElseThrow(() -> CommandException.failed("The chapter " + known.name()
-                            + " has no season with the code \"" + season + "\"."));
+                            + " has no season with the code \"" + season + "\""
+                            + (version == null ? "." : ", or nothing of it was frozen as version " + version + ".")));
         }
     }
 }

@@ -178,15 +178,20 @@ final class Routes {
 
         routes.get("/season/{season}/summary", season.summary()::showPage, COORDINATOR);
         routes.get("/season/{season}/summary/rows/{figure}", season.summaryRows()::show, COORDINATOR);
+        routes.get("/season/{season}/summary/freeze", season.freeze()::showForm, COORDINATOR);
+        routes.post("/season/{season}/summary/freeze", season.freeze()::freeze, COORDINATOR);
+        routes.get("/season/{season}/summary/versions/{version}", season.freeze()::showVersion, COORDINATOR);
         routes.get("/season/{season}/summary.csv", season.summary()::showCsv, COORDINATOR);
         routes.get("/season/{season}/summary.xlsx", season.summary()::showXlsx, COORDINATOR);
         routes.get("/season/{season}/summary.pdf", season.summary()::showPdf, COORDINATOR);
+        routes.get("/season/{season}/summary.zip", season.summary()::showZip, COORDINATOR);
         routes.get("/season/{season}/summary.json", season.summary()::showJson, COORDINATOR);
 
         routes.get("/api/v1/seasons/{season}/summary", season.summary()::show, CHAPTER_TOKEN);
         routes.get("/api/v1/seasons/{season}/summary.csv", season.summary()::showCsv, CHAPTER_TOKEN);
         routes.get("/api/v1/seasons/{season}/summary.xlsx", season.summary()::showXlsx, CHAPTER_TOKEN);
         routes.get("/api/v1/seasons/{season}/summary.pdf", season.summary()::showPdf, CHAPTER_TOKEN);
+        routes.get("/api/v1/seasons/{season}/summary.zip", season.summary()::showZip, CHAPTER_TOKEN);
         routes.get("/api/v1/seasons/{season}/summary.json", season.summary()::showJson, CHAPTER_TOKEN);
     }
 

@@ -8,6 +8,7 @@ import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.people.ChapterRepository;
 import org.tankrounds.places.TankRepository;
+import org.tankrounds.readings.MeasurementRows;
 import org.tankrounds.readings.ObservationRepository;
 import org.tankrounds.readings.ReadingRepository;
 import org.tankrounds.readings.ReadingTallies;
@@ -22,22 +23,29 @@ import org.tankrounds.season.LotRepository;
 import org.tankrounds.season.SeasonHandlers;
 import org.tankrounds.season.SeasonReads;
 import org.tankrounds.season.SeasonRepository;
+import org.tankrounds.summary.DataPackage;
+import org.tankrounds.summary.FreezeHandlers;
 import org.tankrounds.summary.SummaryFiles;
+import org.tankrounds.summary.SummaryFreezer;
 import org.tankrounds.summary.SummaryHandlers;
 import org.tankrounds.summary.SummaryPaper;
 import org.tankrounds.summary.SummaryReads;
 import org.tankrounds.summary.SummaryRowsHandlers;
+import org.tankrounds.summary.SummaryVersions;
 import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.web.Pages;
 
 /** The pages of seasons, lots and counts, and the summary. */
 record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers counts, DeathHandlers deaths,
-        CalendarHandlers calendar, SummaryHandlers summary, SummaryRowsHandlers summaryRows) {
+        CalendarHandlers calendar, SummaryHandlers summary, SummaryRowsHandlers summaryRows, FreezeHandlers freeze) {
 
     static SeasonPages of(Transactions transactions, DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages,
             Clock clock) {
         SeasonReads reads = seasonReads();
         SummaryReads summaryReads = summaryReads(reads);
+        SummaryVersions versions = new SummaryVersions();
+        SummaryFiles files = summaryFiles(summaryReads, pages, clock);
+        SummaryFreezer freezer = new SummaryFreezer(transactions, summaryReads, versions, files);
         return new SeasonPages(
                 new SeasonHandlers(transactions, reads, pages, clock),
                 new LotHandlers(transactions, reads, new LotEdits(dirtyTanks), afterChange, pages, clock),
@@ -45,8 +53,9 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers count
                 new DeathHandlers(transactions, reads, pages, clock),
                 new CalendarHandlers(transactions, new CalendarReads(reads, new FishSampleRepository()),
                         new LotEdits(dirtyTanks), afterChange, pages, clock),
-                new SummaryHandlers(transactions, summaryReads, summaryFiles(summaryReads, pages, clock), pages),
-                new SummaryRowsHandlers(transactions, summaryReads, pages));
+                new SummaryHandlers(transactions, summaryReads, versions, freezer, files, pages),
+                new SummaryRowsHandlers(transactions, summaryReads, pages),
+                new FreezeHandlers(transactions, summaryReads, versions, freezer, pages, clock));
     }
 
     /** The same files for the command line, which has no server. */
@@ -68,7 +77,7 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers count
 
     private static SummaryFiles summaryFiles(SummaryReads reads, Pages pages, Clock clock) {
         String version = SeasonPages.class.getPackage().getImplementationVersion();
-        return new SummaryFiles(
-                reads, new SummaryPaper(pages::print), version == null ? "from source" : version, clock);
+        return new SummaryFiles(reads, new SummaryVersions(), new SummaryPaper(pages::print),
+                new DataPackage(reads, new MeasurementRows()), version == null ? "from source" : version, clock);
     }
 }

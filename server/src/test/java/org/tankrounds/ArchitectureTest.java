@@ -55,6 +55,7 @@ class ArchitectureTest {
             Map.entry("SchoolBreaks", "breaks"), Map.entry("BreakDays", "breaks"),
             Map.entry("Seasons", "season"), Map.entry("Lots", "season"), Map.entry("FishSamples", "season"),
             Map.entry("CountEntries", "season"), Map.entry("DeathCauses", "season"),
+            Map.entry("SummaryVersions", "summary"), Map.entry("SummaryFiles", "summary"),
             Map.entry("Visits", "visits"), Map.entry("DirtyTanks", "jobs"));
     /**
      * Joins that spare a second query: a tank's code beside a token or a forecast, the teachers of a tank where it is
@@ -62,7 +63,7 @@ class ArchitectureTest {
      */
     private static final Map<String, Set<String>> JOINED_BY =
             Map.of("Tanks", Set.of("people", "rounds"), "TankTeachers", Set.of("places"),
-                    "People", Set.of("tasks", "season", "visits"));
+                    "People", Set.of("tasks", "season", "visits", "summary"));
 
     @ArchTest
     static void pureCore_knowsOnlyTheLanguageAndThePureBeforeIt(JavaClasses all) {

@@ -26,6 +26,16 @@ public final class Transactions {
         return with("tankrounds.chapter", Integer.toString(chapterId), work);
     }
 
+    /** The same; whatever others change meanwhile, all of it sees the rows as they were when it began. */
+    public <T> T inChapterAtOneMoment(int chapterId, Function<DSLContext, T> work) {
+        return database.transactionResult(configuration -> {
+            DSLContext tx = DSL.using(configuration);
+            tx.execute("SET TRANSACTION ISOLATION LEVEL REPEATABLE READ");
+            set(tx, "tankrounds.chapter", Integer.toString(chapterId));
+            return work.apply(tx);
+        });
+    }
+
     /** Sees only rows outside every chapter, or those that carry this very hash: sessions, tokens, links, addresses. */
     public <T> T bySecret(byte[] sha256, Function<DSLContext, T> work) {
         return with("tankrounds.secret", HexFormat.of().formatHex(sha256), work);

@@ -8,14 +8,15 @@ import org.tankrounds.season.CountMethod;
 /**
  * Fish of one tank that went into a stream on a day.
  *
+ * @param entryId of the count in which it was written down
  * @param approval number of the permit or approval; empty where nobody wrote it down
  * @param spread fish more or less that the count may be off, 95 %
  * @param tankC the tank's temperature nearest in time on that day, °C; empty where none was read
  */
-record Release(String place, String approval, LocalDate day, String schoolCode, String school, String classroom,
+record Release(int entryId, String place, String approval, LocalDate day, String schoolCode, String school, String classroom,
         String tank, int fish, int spread, CountMethod method, OptionalDouble tankC) {
 
     static final Comparator<Release> BY_SITE_AND_DATE = Comparator.comparing(Release::place)
             .thenComparing(Release::approval).thenComparing(Release::day).thenComparing(Release::school)
-            .thenComparing(Release::classroom).thenComparing(Release::tank).thenComparing(Release::fish);
+            .thenComparing(Release::classroom).thenComparing(Release::tank).thenComparing(Release::entryId);
 }

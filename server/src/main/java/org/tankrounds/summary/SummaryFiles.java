@@ -1,41 +1,101 @@
 package org.tankrounds.summary;
 
+import java.io.ByteArrayOutputStream;
 import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.jooq.DSLContext;
+import org.tankrounds.season.Season;
+import org.tankrounds.web.Scale;
 import org.tankrounds.web.Speech;
+import org.tankrounds.words.Language;
 
-/** A season's summary as a file of one of the formats. */
+/** A season's summary as a file of one of the formats, as it is now or as it was frozen. */
 public final class SummaryFiles {
     private final SummaryReads reads;
+    private final SummaryVersions versions;
     private final SummaryPaper paper;
-    private final String version;
+    private final DataPackage dataPackage;
+    private final String software;
     private final Clock clock;
 
-    /** @param version of the software, as it stands on paper */
-    public SummaryFiles(SummaryReads reads, SummaryPaper paper, String version, Clock clock) {
+    /** @param software its version, as it stands on paper */
+    public SummaryFiles(SummaryReads reads, SummaryVersions versions, SummaryPaper paper, DataPackage dataPackage,
+            String software, Clock clock) {
         this.reads = reads;
+        this.versions = versions;
         this.paper = paper;
-        this.version = version;
+        this.dataPackage = dataPackage;
+        this.software = software;
         this.clock = clock;
     }
 
-    /** Empty where the chapter has no such season. */
-    public Optional<byte[]> find(DSLContext tx, int chapterId, String season, SummaryFormat format) {
-        return reads.find(tx, chapterId, season).map(summary -> write(summary, format, Speech.PLAIN));
+    /** Empty where the chapter has no such season, or the season no such version. */
+    public Optional<byte[]> find(
+            DSLContext tx, int chapterId, String season, SummaryFormat format, OptionalInt version, Speech speech) {
+        return reads.find(tx, chapterId, season).flatMap(found -> version.isPresent()
+                ? versions.content(tx, chapterId, found, version.getAsInt(), name(format, speech.language()))
+                : Optional.of(now(tx, chapterId, found, format, speech)));
+    }
+
+    private byte[] now(DSLContext tx, int chapterId, Season season, SummaryFormat format, Speech speech) {
+        Stamp stamp = stamp();
+        return format == SummaryFormat.ZIP ? zip(tx, chapterId, season, stamp)
+                : write(reads.summary(tx, chapterId, season), format, speech, stamp);
+    }
+
+    /** Of the rows as they are now. */
+    Stamp stamp() {
+        return Stamp.now(moment(), software);
+    }
+
+    /** Of a version that is frozen now. */
+    Stamp stamp(int version, List<Change> changes) {
+        return new Stamp(moment(), software, OptionalInt.of(version), changes);
+    }
+
+    private Instant moment() {
+        return clock.instant().truncatedTo(ChronoUnit.SECONDS);
+    }
+
+    /** Each file of a version, by the name under which it is kept; what is printed, in each language. */
+    Map<String, byte[]> all(DSLContext tx, int chapterId, Season season, SeasonSummary summary, Stamp stamp) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        for (SummaryFormat format : List.of(SummaryFormat.JSON, SummaryFormat.CSV, SummaryFormat.XLSX)) {
+            files.put(name(format, Language.ENGLISH), write(summary, format, Speech.PLAIN, stamp));
+        }
+        for (Language language : Language.values()) {
+            files.put(name(SummaryFormat.PDF, language),
+                    write(summary, SummaryFormat.PDF, new Speech(language, Scale.CELSIUS), stamp));
+        }
+        files.put(name(SummaryFormat.ZIP, Language.ENGLISH), zip(tx, chapterId, season, stamp));
+        return files;
     }
 
     /** @param speech of whoever reads what is printed; the other formats are English for everybody */
-    byte[] write(SeasonSummary summary, SummaryFormat format, Speech speech) {
+    byte[] write(SeasonSummary summary, SummaryFormat format, Speech speech, Stamp stamp) {
         return switch (format) {
-            case JSON -> SummaryJson.write(summary);
+            case JSON -> SummaryJson.write(summary, stamp);
             case CSV -> SummaryCsv.write(summary);
-            case XLSX -> SummaryWorkbook.write(summary, version, clock.instant());
-            case PDF -> paper.write(pageMaker(summary, speech, false).page(), speech.language());
+            case XLSX -> SummaryWorkbook.write(summary, stamp);
+            case PDF -> paper.write(new SummaryPageMaker(summary, stamp, speech, false).page(), speech.language(),
+                    stamp.at());
+            case ZIP -> throw new IllegalArgumentException("a package is written from the rows");
         };
     }
 
-    SummaryPageMaker pageMaker(SeasonSummary summary, Speech speech, boolean linked) {
-        return new SummaryPageMaker(summary, version, clock.instant(), speech, linked);
+    static String name(SummaryFormat format, Language language) {
+        return format == SummaryFormat.PDF ? format.extension() + "-" + language.tag() : format.extension();
+    }
+
+    private byte[] zip(DSLContext tx, int chapterId, Season season, Stamp stamp) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        dataPackage.write(tx, chapterId, season, stamp, bytes);
+        return bytes.toByteArray();
     }
 }

@@ -10,7 +10,9 @@ public enum SummaryFormat {
     JSON("application/json", "application/json; charset=utf-8"),
     CSV("text/csv", "text/csv; charset=utf-8; header=present"),
     XLSX("application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", null),
-    PDF("application/pdf", null);
+    PDF("application/pdf", null),
+    /** The data package. */
+    ZIP("application/zip", null);
 
     private final String mediaType;
     private final String contentType;

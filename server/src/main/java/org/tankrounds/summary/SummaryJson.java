@@ -20,12 +20,24 @@ final class SummaryJson {
 
     private SummaryJson() {}
 
+    /** As the rows are now: it hangs on them alone. */
     static byte[] write(SeasonSummary summary) {
+        return write(summary, Optional.empty());
+    }
+
+    static byte[] write(SeasonSummary summary, Stamp stamp) {
+        return write(summary, stamp.version().isPresent() ? Optional.of(stamp) : Optional.empty());
+    }
+
+    private static byte[] write(SeasonSummary summary, Optional<Stamp> frozen) {
         SeasonSummary.Heading heading = summary.heading();
         Map<String, Object> all = new LinkedHashMap<>();
         all.put("chapter", object("code", heading.chapterCode(), "name", heading.chapter()));
         all.put("season", object("code", heading.seasonCode(), "name", heading.season(),
                 "startsOn", heading.startsOn().toString(), "endsOn", heading.endsOn().toString()));
+        frozen.ifPresent(stamp -> all.put("frozen", object("version", stamp.version().orElseThrow(),
+                "at", SummaryColumns.text(stamp.at()), "software", stamp.software(),
+                "changes", stamp.changes().stream().map(SummaryJson::change).toList())));
         all.put("tanks", summary.tanks().stream().map(SummaryJson::tank).toList());
         all.put("schools", summary.schools().stream().map(SummaryJson::school).toList());
         all.put("total", figures(summary.chapter().figures()));
@@ -70,6 +82,11 @@ final class SummaryJson {
         all.put("actions", object("tasksAsked", figures.tasks().asked(), "tasksDone", figures.tasks().done(),
                 "advisedActsDone", figures.tasks().acts(), "waterChanges", figures.waterChanges()));
         return all;
+    }
+
+    private static Map<String, Object> change(Change change) {
+        return object("tank", text(change.where()), "place", text(change.place()), "column", change.column(),
+                "before", text(change.before()), "now", text(change.now()));
     }
 
     /** Null where no tank's stage tells anything. */

@@ -30,35 +30,33 @@ import org.tankrounds.web.Speech;
 /** From a summary to the words and numbers of its page and its paper. */
 final class SummaryPageMaker {
     private final SeasonSummary summary;
-    private final String version;
-    private final Instant madeAt;
+    private final Stamp stamp;
     private final Speech speech;
     private final boolean linked;
 
     /** @param linked whether each figure leads to the rows behind it */
-    SummaryPageMaker(SeasonSummary summary, String version, Instant madeAt, Speech speech, boolean linked) {
+    SummaryPageMaker(SeasonSummary summary, Stamp stamp, Speech speech, boolean linked) {
         this.summary = summary;
-        this.version = version;
-        this.madeAt = madeAt;
+        this.stamp = stamp;
         this.speech = speech;
         this.linked = linked;
     }
 
-    /** As the rows are now, where nothing of it was frozen. */
+    /** On paper. */
     SummaryPage page() {
-        return page("", SummaryPage.Standing.NONE, SummaryPage.Freeze.NONE, List.of());
+        return page(SummaryPage.Standing.NONE, SummaryPage.Freeze.NONE);
     }
 
-    SummaryPage page(String asked, SummaryPage.Standing standing, SummaryPage.Freeze freeze,
-            List<SummaryPage.Change> changes) {
+    SummaryPage page(SummaryPage.Standing standing, SummaryPage.Freeze freeze) {
         SeasonSummary.Heading heading = summary.heading();
         Ledger ledger = summary.chapter().figures().ledger();
         return new SummaryPage(SeasonTitle.of(heading.season(), ledger, speech), heading.chapter(), heading.season(),
-                speech.say("season.period", day(heading.startsOn()), day(heading.endsOn())), address(), asked, standing,
+                speech.say("season.period", day(heading.startsOn()), day(heading.endsOn())), address(), standing,
                 lead(),
                 table("ledger", ledgerColumns(), this::ledgerLine), table("stages", stageColumns(), this::stageLine),
                 table("water", waterColumns(), this::waterLine), table("actions", actionColumns(), this::actionLine),
-                causes(), sites(), spells(), surplus(ledger), freeze, changes, SummaryNotes.in(speech.words()), made());
+                causes(), sites(), spells(), surplus(ledger), freeze,
+                new ChangeWording(speech).changes(stamp.changes()), SummaryNotes.in(speech.words()), made());
     }
 
     private String address() {
@@ -66,8 +64,10 @@ final class SummaryPageMaker {
     }
 
     private String made() {
-        return speech.say("summary.made",
-                speech.written("time.pattern.dateYearAndClock", madeAt.atZone(ZoneOffset.UTC)), version);
+        String at = speech.written("time.pattern.dateYearAndClock", stamp.at().atZone(ZoneOffset.UTC));
+        return stamp.version().isPresent()
+                ? speech.say("freeze.made", stamp.version().getAsInt(), at, stamp.software())
+                : speech.say("summary.made", at, stamp.software());
     }
 
     private String lead() {

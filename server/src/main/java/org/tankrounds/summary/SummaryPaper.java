@@ -1,5 +1,7 @@
 package org.tankrounds.summary;
 
+import java.time.Instant;
+import java.util.Optional;
 import org.tankrounds.pages.SummaryPage;
 import org.tankrounds.web.Paper;
 import org.tankrounds.words.Language;
@@ -12,7 +14,7 @@ public final class SummaryPaper {
         this.paper = new Paper(printer);
     }
 
-    byte[] write(SummaryPage page, Language language) {
-        return paper.write("summary/paper", page, "/paper/summary.css", language);
+    byte[] write(SummaryPage page, Language language, Instant at) {
+        return paper.write("summary/paper", page, "/paper/summary.css", language, Optional.of(at));
     }
 }

@@ -47,8 +47,8 @@ public final class SummaryReads {
         this.tasks = tasks;
     }
 
-    Optional<SeasonSummary> find(DSLContext tx, int chapterId, String seasonCode) {
-        return reads.seasons().find(tx, chapterId, seasonCode).map(season -> summary(tx, chapterId, season));
+    Optional<Season> find(DSLContext tx, int chapterId, String seasonCode) {
+        return reads.seasons().find(tx, chapterId, seasonCode);
     }
 
     /** @throws NotFoundException where the season has no such tank with something to tell */
@@ -77,6 +77,11 @@ public final class SummaryReads {
     /** Of a season, with none of its figures. */
     SeasonSummary heading(DSLContext tx, int chapterId, Season season) {
         return SeasonSummary.of(heading(chapters.get(tx, chapterId), season), List.of());
+    }
+
+    /** In the order in which it happened. */
+    List<CountEntry> entries(DSLContext tx, int chapterId, Season season) {
+        return reads.counts().list(tx, chapterId, season.seasonId());
     }
 
     Season season(DSLContext tx, int chapterId, String code) {

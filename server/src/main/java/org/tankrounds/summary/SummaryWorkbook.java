@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -20,6 +21,7 @@ import org.tankrounds.words.Words;
 /** The summary as a workbook: typed cells, a header that stays, sums that are formulas over the tanks' rows. */
 final class SummaryWorkbook {
     private static final String TANKS = "Tanks";
+    private static final String PROPERTIES = "docProps/core.xml";
     private static final String DARK = "0D4F5C";
     private static final String PALE = "EEF4F5";
     private static final int FIRST_ROW = 1;
@@ -28,28 +30,37 @@ final class SummaryWorkbook {
     private static final List<Column> COLUMNS = SummaryColumns.ALL;
 
     private final SeasonSummary summary;
-    private final String version;
-    private final Instant madeAt;
+    private final Stamp stamp;
 
-    private SummaryWorkbook(SeasonSummary summary, String version, Instant madeAt) {
+    private SummaryWorkbook(SeasonSummary summary, Stamp stamp) {
         this.summary = summary;
-        this.version = version;
-        this.madeAt = madeAt;
+        this.stamp = stamp;
     }
 
-    static byte[] write(SeasonSummary summary, String version, Instant madeAt) {
+    static byte[] write(SeasonSummary summary, Stamp stamp) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         // An application's version must be two numbers here; the full one stands on the sheet "About".
         try (Workbook workbook = new Workbook(bytes, "Tankrounds", "1.0")) {
-            SummaryWorkbook writer = new SummaryWorkbook(summary, version, madeAt);
+            SummaryWorkbook writer = new SummaryWorkbook(summary, stamp);
             writer.tanks(workbook.newWorksheet(TANKS));
             writer.schools(workbook.newWorksheet("Schools"));
             writer.releases(workbook.newWorksheet("Releases"));
+            if (!stamp.changes().isEmpty()) {
+                writer.changes(workbook.newWorksheet("Changes"));
+            }
             writer.about(workbook.newWorksheet("About"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return bytes.toByteArray();
+        return FixedZip.again(bytes.toByteArray(), stamp.at(),
+                (name, part) -> name.equals(PROPERTIES) ? dated(part, stamp.at()) : part);
+    }
+
+    /** The library dates a workbook by the machine's clock. */
+    private static byte[] dated(byte[] properties, Instant at) {
+        return new String(properties, StandardCharsets.UTF_8)
+                .replaceAll("(<dcterms:(?:created|modified)[^>]*>)[^<]*", "$1" + at)
+                .getBytes(StandardCharsets.UTF_8);
     }
 
     private void tanks(Worksheet sheet) {
@@ -177,6 +188,28 @@ final class SummaryWorkbook {
         sheet.range(row, 0, row, names.size() - 1).style().bold().fillColor(PALE).set();
     }
 
+    /** What is otherwise than in the version before. */
+    private void changes(Worksheet sheet) {
+        List<String> names = List.of("tank", "place", "column", "before", "now");
+        for (int c = 0; c < names.size(); c++) {
+            sheet.value(0, c, names.get(c));
+            sheet.width(c, 32);
+        }
+        header(sheet, names.size());
+        sheet.freezePane(0, FIRST_ROW);
+        int row = FIRST_ROW;
+        for (Change change : stamp.changes()) {
+            List<String> cells = List.of(
+                    change.where(), change.place(), change.column(), change.before(), change.now());
+            for (int c = 0; c < cells.size(); c++) {
+                if (!cells.get(c).isEmpty()) {
+                    sheet.value(row, c, cells.get(c));
+                }
+            }
+            row++;
+        }
+    }
+
     private void about(Worksheet sheet) {
         SeasonSummary.Heading heading = summary.heading();
         String[][] facts = {
@@ -184,8 +217,9 @@ final class SummaryWorkbook {
             {"Season", heading.season() + " (" + heading.seasonCode() + ")"},
             {"First day", heading.startsOn().toString()},
             {"Last day", heading.endsOn().toString()},
-            {"Made at (UTC)", madeAt.toString()},
-            {"Made by", "Tankrounds " + version},
+            {stamp.version().isPresent() ? "Frozen at (UTC)" : "Made at (UTC)", stamp.at().toString()},
+            {"Version", stamp.version().isPresent() ? Integer.toString(stamp.version().getAsInt()) : "not frozen"},
+            {"Made by", "Tankrounds " + stamp.software()},
         };
         int row = 0;
         for (String[] fact : facts) {

@@ -128,7 +128,7 @@ final class TankEvidence {
     }
 
     private Release release(CountEntry entry) {
-        return new Release(entry.place().orElse(""), entry.approval().orElse(""), day(entry.at()),
+        return new Release(entry.entryId(), entry.place().orElse(""), entry.approval().orElse(""), day(entry.at()),
                 tank.room().schoolCode(), tank.school(), tank.classroom(), tank.code(), entry.fish(), entry.spread(),
                 entry.method(), temperatureNear(entry.at()));
     }

@@ -1,6 +1,7 @@
 package org.tankrounds.web;
 
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
@@ -8,7 +9,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.GregorianCalendar;
 import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.tankrounds.pages.Frame;
 import org.tankrounds.pages.Page;
 import org.tankrounds.words.Language;
@@ -38,12 +44,16 @@ public final class Paper {
      * @return a PDF
      */
     public byte[] write(String template, Page page, String styles, Language language) {
+        return write(template, page, styles, language, Optional.empty());
+    }
+
+    /** @param at the moment that the document names as its making; the same page then gives the same bytes */
+    public byte[] write(String template, Page page, String styles, Language language, Optional<Instant> at) {
         Frame frame = new Frame(page.title(), "", "", "", "", "", "", List.of(), List.of(), "",
                 name -> read(styles));
         String html = printer.print(template, page, frame, language);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            new PdfRendererBuilder()
+        try (PdfBoxRenderer renderer = new PdfRendererBuilder()
                     .useFastMode()
                     .usePdfVersion(1.7f)
                     .withProducer("Tankrounds")
@@ -53,12 +63,23 @@ public final class Paper {
                             ExternalResourceControlPriority
                                     .RUN_BEFORE_RESOLVING_URI)
                     .withHtmlContent(html, null)
-                    .toStream(bytes)
-                    .run();
+                    .buildPdfRenderer()) {
+            renderer.layout();
+            renderer.createPDFWithoutClosing();
+            PDDocument document = renderer.getPdfDocument();
+            at.ifPresent(moment -> date(document, moment));
+            document.save(bytes);
         } catch (IOException e) {
             throw new UncheckedIOException(template + " cannot be laid out", e);
         }
         return bytes.toByteArray();
+    }
+
+    private static void date(PDDocument document, Instant at) {
+        GregorianCalendar moment = GregorianCalendar.from(at.atZone(ZoneOffset.UTC));
+        document.getDocumentInformation().setCreationDate(moment);
+        document.getDocumentInformation().setModificationDate(moment);
+        document.setDocumentId(at.toEpochMilli());
     }
 
     private static String read(String styles) {

@@ -156,6 +156,8 @@ final class Guests implements AutoCloseable {
         values.put("lot", "1");
         values.put("kind", "moved");
         values.put("season", demo.first().seasons().get(0).code());
+        values.put("figure", "dead");
+        values.put("version", freeze(office, values.get("season")));
     }
 
     private void nameThingsOfTheBeginners() {
@@ -174,6 +176,12 @@ final class Guests implements AutoCloseable {
         values.put("file", keepFile(office));
         values.put("gone", takeBackAReading(office));
         values.put("day", "2026-01-12");
+    }
+
+    private String freeze(Browserless office, String season) {
+        String form = find(office.get("/season/" + season + "/summary/freeze"), "action=\"([^\"]*/summary/freeze[^\"]*)\"");
+        String version = office.post(form).location();
+        return version.substring(version.lastIndexOf('/') + 1);
     }
 
     private String takeBackAReading(Browserless office) {

@@ -353,7 +353,11 @@ final class PageStates {
                 see(COORDINATOR, "/season/{season}/summary"),
                 see(COORDINATOR, rows + "/{figure}"),
                 see(COORDINATOR, rows + "/temperature?tank={tank}"),
-                see(COORDINATOR, rows + "/nothing").answered(404));
+                see(COORDINATOR, rows + "/nothing").answered(404),
+                see(COORDINATOR, "/season/{season}/summary/freeze"),
+                see(BEGINNER, "/season/{newSeason}/summary/freeze"),
+                see(COORDINATOR, "/season/{season}/summary/versions/{version}"),
+                see(BEGINNER, "/season/{newSeason}/summary/freeze").after("freezing", send()));
     }
 
     /** Nothing there yet: no school, no tank, no reading, no season. */

@@ -52,8 +52,8 @@ final class SummaryFormatsTest {
                     tank("sch001", "Alderwhistle School", "=Lab", "t4nk02", 150, 3, 0, 0),
                     tank("sch002", "Saint-Exupéry \"Annexe\"", "Room 3", "t4nk03", 100, 101, 4, 0)));
     private final Ledger total = summary.chapter().figures().ledger();
-    private final SummaryFiles files = new SummaryFiles(null,
-            new SummaryPaper(new Pages(new Assets(), CLOCK)::print), "1.2.3-test", CLOCK);
+    private final SummaryFiles files = new SummaryFiles(null, null,
+            new SummaryPaper(new Pages(new Assets(), CLOCK)::print), null, "1.2.3-test", CLOCK);
 
     @Test
     void theNumbersThatTheOthersAreHeldAgainst() {
@@ -64,7 +64,7 @@ final class SummaryFormatsTest {
 
     @Test
     void csv_hasTheSameTotals() {
-        String text = new String(files.write(summary, SummaryFormat.CSV, Speech.PLAIN), StandardCharsets.UTF_8);
+        String text = new String(write(summary, SummaryFormat.CSV, Speech.PLAIN), StandardCharsets.UTF_8);
         List<NamedCsvRecord> records = CsvReader.builder().ofNamedCsvRecord(text).stream().toList();
 
         assertThat(text).startsWith("chapter_code,chapter,").contains("\r\n").doesNotContain("\n\n");
@@ -85,7 +85,7 @@ final class SummaryFormatsTest {
 
     @Test
     void csv_guardsTextAndLeavesNumbers() {
-        String text = new String(files.write(summary, SummaryFormat.CSV, Speech.PLAIN), StandardCharsets.UTF_8);
+        String text = new String(write(summary, SummaryFormat.CSV, Speech.PLAIN), StandardCharsets.UTF_8);
         List<NamedCsvRecord> records = CsvReader.builder().ofNamedCsvRecord(text).stream().toList();
 
         assertThat(records.get(1).getField("classroom")).isEqualTo("'=Lab");
@@ -95,7 +95,7 @@ final class SummaryFormatsTest {
 
     @Test
     void json_hasTheSameTotals() throws IOException {
-        JsonNode json = new ObjectMapper().readTree(files.write(summary, SummaryFormat.JSON, Speech.PLAIN));
+        JsonNode json = new ObjectMapper().readTree(write(summary, SummaryFormat.JSON, Speech.PLAIN));
 
         JsonNode ledger = json.at("/total/ledger");
         assertThat(ledger.get("eggsReceived").asInt()).isEqualTo(total.received());
@@ -116,14 +116,15 @@ final class SummaryFormatsTest {
     @Test
     void sameRows_makeTheSameBytes() {
         for (SummaryFormat format : List.of(SummaryFormat.CSV, SummaryFormat.JSON)) {
-            byte[] later = new SummaryFiles(null, null, "9", Clock.systemUTC()).write(summary, format, Speech.PLAIN);
-            assertThat(later).as(format.name()).isEqualTo(files.write(summary, format, Speech.PLAIN));
+            byte[] later = new SummaryFiles(null, null, null, null, "9", Clock.systemUTC())
+                    .write(summary, format, Speech.PLAIN, Stamp.now(Instant.now(), "9"));
+            assertThat(later).as(format.name()).isEqualTo(write(summary, format, Speech.PLAIN));
         }
     }
 
     @Test
     void workbook_sumsByFormula_andTheFormulasComeToTheSameTotals() {
-        Workbooks.Sheet tanks = Workbooks.read(files.write(summary, SummaryFormat.XLSX, Speech.PLAIN), 1);
+        Workbooks.Sheet tanks = Workbooks.read(write(summary, SummaryFormat.XLSX, Speech.PLAIN), 1);
 
         assertThat(tanks.text("E2")).isEqualTo("t4nk01");
         assertThat(tanks.text("D3")).as("text is a typed cell, so that nothing needs a guard")
@@ -140,7 +141,7 @@ final class SummaryFormatsTest {
 
     @Test
     void paper_hasTheSameTotals_andSaysWhatItIs() throws IOException {
-        byte[] pdf = files.write(summary, SummaryFormat.PDF, Speech.PLAIN);
+        byte[] pdf = write(summary, SummaryFormat.PDF, Speech.PLAIN);
         try (PDDocument document = Loader.loadPDF(pdf)) {
             PDFTextStripper stripper = new PDFTextStripper();
             stripper.setSortByPosition(true);
@@ -162,7 +163,7 @@ final class SummaryFormatsTest {
     @Test
     void stages_spellsReleasesAndActions_standInEveryFormat() throws IOException {
         List<NamedCsvRecord> records = CsvReader.builder().ofNamedCsvRecord(new String(
-                files.write(summary, SummaryFormat.CSV, Speech.PLAIN), StandardCharsets.UTF_8)).stream().toList();
+                write(summary, SummaryFormat.CSV, Speech.PLAIN), StandardCharsets.UTF_8)).stream().toList();
         NamedCsvRecord last = records.get(5);
         assertThat(last.getField("egg_stage_began")).isEqualTo("450");
         assertThat(last.getField("egg_stage_survived")).isEqualTo("317");
@@ -172,20 +173,20 @@ final class SummaryFormatsTest {
         assertThat(last.getField("longest_temperature_spell_days_read")).isEqualTo("3");
         assertThat(last.getField("tasks_asked")).isEqualTo("9");
 
-        JsonNode json = new ObjectMapper().readTree(files.write(summary, SummaryFormat.JSON, Speech.PLAIN));
+        JsonNode json = new ObjectMapper().readTree(write(summary, SummaryFormat.JSON, Speech.PLAIN));
         assertThat(json.at("/total/survivalByStage/egg/share").asDouble()).isEqualTo(0.704444);
         assertThat(json.at("/total/survivalByStage/feeding").isNull()).isTrue();
         assertThat(json.at("/total/releases/1/approval").asText()).isEqualTo("P-8");
         assertThat(json.at("/total/releases/0/tankTemperatureC").asDouble()).isEqualTo(12.14);
         assertThat(json.at("/tanks/0/temperature/longestSpell/until").asText()).isEqualTo("2026-02-04");
 
-        Workbooks.Sheet releases = Workbooks.read(files.write(summary, SummaryFormat.XLSX, Speech.PLAIN), 3);
+        Workbooks.Sheet releases = Workbooks.read(write(summary, SummaryFormat.XLSX, Speech.PLAIN), 3);
         assertThat(releases.text("A2")).isEqualTo("Lower bridge");
         assertThat(releases.isNumber("C2")).as("a day is a typed cell").isTrue();
         assertThat(releases.sumAt("fish", 4)).isEqualTo(80);
         assertThat(releases.frozenRows()).isEqualTo(1);
 
-        try (PDDocument document = Loader.loadPDF(files.write(summary, SummaryFormat.PDF, Speech.PLAIN))) {
+        try (PDDocument document = Loader.loadPDF(write(summary, SummaryFormat.PDF, Speech.PLAIN))) {
             PDFTextStripper stripper = new PDFTextStripper();
             stripper.setSortByPosition(true);
             String text = stripper.getText(document).replaceAll("\\s+", " ");
@@ -200,7 +201,7 @@ final class SummaryFormatsTest {
         for (int i = 0; i < 70; i++) {
             many.add(tank("sch" + i, "School " + i, "Room " + i, "t" + i, 100, 1, 1, 1));
         }
-        byte[] pdf = files.write(SeasonSummary.of(summary.heading(), many), SummaryFormat.PDF, Speech.PLAIN);
+        byte[] pdf = write(SeasonSummary.of(summary.heading(), many), SummaryFormat.PDF, Speech.PLAIN);
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isGreaterThan(4);
             PDFTextStripper second = new PDFTextStripper();
@@ -214,7 +215,7 @@ final class SummaryFormatsTest {
     void paper_printsNamesBeyondTheStandardFonts() throws IOException {
         SeasonSummary foreign = SeasonSummary.of(summary.heading(),
                 List.of(tank("sch1", "Szkoła Łąkowa", "Ωμέγα ₃", "t1", 100, 1, 1, 1)));
-        try (PDDocument document = Loader.loadPDF(files.write(foreign, SummaryFormat.PDF, Speech.PLAIN))) {
+        try (PDDocument document = Loader.loadPDF(write(foreign, SummaryFormat.PDF, Speech.PLAIN))) {
             assertThat(new PDFTextStripper().getText(document)).contains("Szkoła Łąkowa", "Ωμέγα ₃");
         }
     }
@@ -222,13 +223,17 @@ final class SummaryFormatsTest {
     @Test
     void onlyPaper_isInTheReadersLanguage() throws IOException {
         Speech spanish = new Speech(Language.SPANISH, Scale.CELSIUS);
-        try (PDDocument document = Loader.loadPDF(files.write(summary, SummaryFormat.PDF, spanish))) {
+        try (PDDocument document = Loader.loadPDF(write(summary, SummaryFormat.PDF, spanish))) {
             assertThat(new PDFTextStripper().getText(document)).contains("La cuenta de cada huevo")
                     .contains("peor valor 14.2, el 3 feb").contains("Página 1 de").doesNotContain("Alive by");
         }
         for (SummaryFormat format : List.of(SummaryFormat.CSV, SummaryFormat.JSON)) {
-            assertThat(files.write(summary, format, spanish)).isEqualTo(files.write(summary, format, Speech.PLAIN));
+            assertThat(write(summary, format, spanish)).isEqualTo(write(summary, format, Speech.PLAIN));
         }
+    }
+
+    private byte[] write(SeasonSummary any, SummaryFormat format, Speech speech) {
+        return files.write(any, format, speech, files.stamp());
     }
 
     private static long sum(List<NamedCsvRecord> records, String level, String column) {
@@ -259,7 +264,7 @@ final class SummaryFormatsTest {
     }
 
     private static List<Release> releases(String schoolCode, String school, String room, String code) {
-        return code.equals("t4nk01") || code.equals("t4nk03") ? List.of(new Release("Lower bridge", "P-8",
+        return code.equals("t4nk01") || code.equals("t4nk03") ? List.of(new Release(7, "Lower bridge", "P-8",
                 LocalDate.parse("2026-05-12"), schoolCode, school, room, code, 40, 2, CountMethod.WEIGHED,
                 OptionalDouble.of(12.14))) : List.of();
     }

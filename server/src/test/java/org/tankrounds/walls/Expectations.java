@@ -183,7 +183,11 @@ final class Expectations {
             POST /season/{season}/tanks/{tank}/count/entries/{entry}/withdrawn | tank's page
             GET  /season/{season}/summary                          | coordinator's thing
             GET  /season/{season}/summary/rows/{figure}            | coordinator's thing
+            GET  /season/{season}/summary/freeze                   | coordinator's thing
+            POST /season/{season}/summary/freeze                   | coordinator's thing
+            GET  /season/{season}/summary/versions/{version}       | coordinator's thing
             GET  /season/{season}/summary.csv                      | coordinator's thing
+            GET  /season/{season}/summary.zip                      | coordinator's thing
             GET  /season/{season}/summary.xlsx                     | coordinator's thing
             GET  /season/{season}/summary.pdf                      | coordinator's thing
             GET  /season/{season}/summary.json                     | coordinator's thing
@@ -199,6 +203,7 @@ final class Expectations {
             GET  /api/v1/seasons/{season}/summary.xlsx             | season for scripts
             GET  /api/v1/seasons/{season}/summary.pdf              | season for scripts
             GET  /api/v1/seasons/{season}/summary.json             | season for scripts
+            GET  /api/v1/seasons/{season}/summary.zip              | season for scripts
             """;
 
     private static final Map<String, Map<Visitor, String>> BY_KIND = kinds();

@@ -60,7 +60,17 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         chapter.things.put("readingB", post(app, cast, cast.tankB(), word));
         chapter.things.put("file", keepFile(app, cast, word));
         chapter.things.put("day", readByProbe(app, cast));
+        freeze(app, cast);
         return chapter;
+    }
+
+    private static void freeze(TestApp app, Cast cast) {
+        Browserless coordinator = app.signedIn(cast.coordinator());
+        String page = coordinator.get("/season/" + cast.season() + "/summary/freeze").body();
+        String form = page.replaceAll("(?s).*action=\"([^\"]*/summary/freeze[^\"]*)\".*", "$1");
+        if (coordinator.post(form).status() != 303) {
+            throw new IllegalStateException("nothing was frozen");
+        }
     }
 
     /** Whatever nobody outside may read. */
@@ -115,6 +125,7 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         things.put("milestone", "hatch");
         things.put("visit", "1");
         things.put("figure", "dead");
+        things.put("version", "1");
         things.putAll(classDeeds(tx, cast, word));
         return new MarkedChapter(cast, word, things, disabled, revoked.secret());
     }

@@ -6,7 +6,6 @@ import java.util.List;
  * A season in figures, on screen and on paper.
  *
  * @param address of this page, to which a format's ending is added
- * @param asked what stands behind the address for a frozen version; empty for the rows as they are now
  * @param standing whether this is frozen, or what changed since it was; empty where nothing was ever frozen
  * @param ledger the count
  * @param stages how many outlived each stage of life
@@ -21,7 +20,7 @@ import java.util.List;
  * @param made when and by which version this was made
  */
 public record SummaryPage(
-        String title, String chapter, String season, String period, String address, String asked, Standing standing,
+        String title, String chapter, String season, String period, String address, Standing standing,
         String lead, Table ledger, Table stages, Table water, Table actions, List<Cause> causes, List<Site> sites,
         List<Spell> spells, String surplus, Freeze freeze, List<Change> changes, List<String> notes, String made)
         implements Page {
