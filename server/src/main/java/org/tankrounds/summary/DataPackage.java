@@ -77,6 +77,7 @@ public final class DataPackage {
                 .required("day", "date", "On the school's calendar.")
                 .field("thermal_units_deg_c_days", NUMBER, "Since fertilisation, on arrival; empty where nobody told.")
                 .field("supplier", TEXT, "").field("certificate", TEXT, "Number of the health certificate.")
+                .field("eyed_on", "date", "As the class saw it.").field("hatched_on", "date", "As the class saw it.")
                 .field("first_feeding_on", "date", "As the class saw it.").required("counted_how", TEXT, "")
                 .required("count_off_by_95", WHOLE, OFF).key("tank", "lot").refers("tank", "tanks", "tank").head();
         private final PackageTable entryTable = new PackageTable("count_entries",
@@ -174,7 +175,9 @@ public final class DataPackage {
                 Lot lot = lots.get(i);
                 lotTable.row(tank.code(), i + 1, lot.eggs(), lot.receivedAt(), evidence.day(lot.receivedAt()),
                         lot.thermalUnitsC().isPresent() ? lot.thermalUnitsC().getAsDouble() : null,
-                        lot.supplier().orElse(null), lot.certificate().orElse(null), lot.firstFeedingOn().orElse(null),
+                        lot.supplier().orElse(null), lot.certificate().orElse(null),
+                        lot.seenOn().eyedOn().orElse(null), lot.seenOn().hatchedOn().orElse(null),
+                        lot.seenOn().firstFeedingOn().orElse(null),
                         lot.method().code(), lot.spread());
             }
             evidence.deaths().forEach(dead -> deathTable.row(tank.code(), dead.day(), SummaryColumns.code(dead.stage()),

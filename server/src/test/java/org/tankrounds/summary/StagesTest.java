@@ -17,6 +17,7 @@ import org.tankrounds.season.CountEntry;
 import org.tankrounds.season.CountKind;
 import org.tankrounds.season.CountMethod;
 import org.tankrounds.season.Lot;
+import org.tankrounds.season.SeenOn;
 import org.tankrounds.water.Analyte;
 
 /** How many outlived each stage, worked out by hand. */
@@ -140,7 +141,7 @@ final class StagesTest {
 
     private static Lot lot(int eggs, String day, int spread) {
         return new Lot(1, 1, 1, eggs, at(day), OptionalDouble.of(180), Optional.empty(), Optional.empty(),
-                Optional.empty(), CountMethod.ONE_BY_ONE, spread);
+                SeenOn.NOTHING, CountMethod.ONE_BY_ONE, spread);
     }
 
     private static Instant at(String day) {
