@@ -164,6 +164,11 @@ final class Routes {
         routes.post("/season/{season}/tanks/{tank}/lots", season.lots()::create, COORDINATOR);
         routes.get("/season/{season}/tanks/{tank}/lots/{lot}", season.lots()::showEdit, COORDINATOR);
         routes.post("/season/{season}/tanks/{tank}/lots/{lot}", season.lots()::update, COORDINATOR);
+        routes.get("/years", season.years()::show, COORDINATOR);
+        routes.get("/years/import", season.years()::showNew, COORDINATOR);
+        routes.post("/years/import", season.years()::create, COORDINATOR);
+        routes.get("/years/{past}.csv", season.years()::download, COORDINATOR);
+        routes.post("/years/{past}/withdrawn", season.years()::withdraw, COORDINATOR);
         routes.get("/season/{season}/calendar", season.calendar()::showSeason, ROUNDS);
         routes.get("/tanks/{tank}/calendar", season.calendar()::show, AT_THE_TANK);
         routes.post("/tanks/{tank}/calendar", season.calendar()::see, AT_THE_TANK);

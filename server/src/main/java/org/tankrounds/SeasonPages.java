@@ -34,10 +34,13 @@ import org.tankrounds.summary.SummaryRowsHandlers;
 import org.tankrounds.summary.SummaryVersions;
 import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.web.Pages;
+import org.tankrounds.years.YearHandlers;
+import org.tankrounds.years.YearReads;
 
 /** The pages of seasons, lots and counts, and the summary. */
 record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers counts, DeathHandlers deaths,
-        CalendarHandlers calendar, SummaryHandlers summary, SummaryRowsHandlers summaryRows, FreezeHandlers freeze) {
+        CalendarHandlers calendar, SummaryHandlers summary, SummaryRowsHandlers summaryRows, FreezeHandlers freeze,
+        YearHandlers years) {
 
     static SeasonPages of(Transactions transactions, DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages,
             Clock clock) {
@@ -55,7 +58,8 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers count
                         new LotEdits(dirtyTanks), afterChange, pages, clock),
                 new SummaryHandlers(transactions, summaryReads, versions, freezer, files, pages),
                 new SummaryRowsHandlers(transactions, summaryReads, pages),
-                new FreezeHandlers(transactions, summaryReads, versions, freezer, pages, clock));
+                new FreezeHandlers(transactions, summaryReads, versions, freezer, pages, clock),
+                new YearHandlers(transactions, new YearReads(reads), pages, clock));
     }
 
     /** The same files for the command line, which has no server. */

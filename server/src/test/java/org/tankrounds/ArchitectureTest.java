@@ -33,7 +33,7 @@ class ArchitectureTest {
     private static final List<String> EDGES = List.of("web", "db", "jobs", "mail", "config");
     private static final List<String> FEATURES =
             List.of("people", "places", "readings", "behaviour", "tasks", "breaks", "rounds", "classroom", "visits", "season", "calendar",
-                    "release", "summary", "messages");
+                    "release", "summary", "years", "messages");
     /** Math that gives the same bits on every machine; StrictMath has the rest. */
     private static final Set<String> EXACT_MATH =
             Set.of("abs", "min", "max", "sqrt", "rint", "round", "ceil", "floor", "floorDiv", "floorMod",
@@ -56,7 +56,7 @@ class ArchitectureTest {
             Map.entry("Seasons", "season"), Map.entry("Lots", "season"), Map.entry("FishSamples", "season"),
             Map.entry("CountEntries", "season"), Map.entry("DeathCauses", "season"),
             Map.entry("SummaryVersions", "summary"), Map.entry("SummaryFiles", "summary"),
-            Map.entry("Visits", "visits"), Map.entry("DirtyTanks", "jobs"));
+            Map.entry("PastSeasons", "years"), Map.entry("PastRows", "years"), Map.entry("Visits", "visits"), Map.entry("DirtyTanks", "jobs"));
     /**
      * Joins that spare a second query: a tank's code beside a token or a forecast, the teachers of a tank where it is
      * asked who may know of it, the name of who asked for something or wrote it down.

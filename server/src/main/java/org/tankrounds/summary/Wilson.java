@@ -7,11 +7,11 @@ package org.tankrounds.summary;
  *
  * @param low and high, from 0 to 1
  */
-record Wilson(double low, double high) {
+public record Wilson(double low, double high) {
     private static final double Z = 1.959963984540054;
 
     /** @throws IllegalArgumentException unless 0 ≤ successes ≤ trials and trials > 0 */
-    static Wilson of(int successes, int trials) {
+    public static Wilson of(int successes, int trials) {
         if (trials <= 0 || successes < 0 || successes > trials) {
             throw new IllegalArgumentException("no share of " + trials + " are " + successes);
         }

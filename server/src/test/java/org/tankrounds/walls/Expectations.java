@@ -170,6 +170,11 @@ final class Expectations {
             POST /season/{season}/tanks/{tank}/lots                | coordinator's thing
             GET  /season/{season}/tanks/{tank}/lots/{lot}          | coordinator's thing
             POST /season/{season}/tanks/{tank}/lots/{lot}          | coordinator's thing
+            GET  /years                                            | coordinator's page
+            GET  /years/import                                     | coordinator's page
+            POST /years/import                                     | coordinator's page
+            GET  /years/{past}.csv                                 | coordinator's thing
+            POST /years/{past}/withdrawn                           | coordinator's page
             GET  /season/{season}/calendar                         | tank for the rounds
             GET  /tanks/{tank}/calendar                            | class's page
             POST /tanks/{tank}/calendar                            | class's page

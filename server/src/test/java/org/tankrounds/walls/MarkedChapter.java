@@ -2,6 +2,8 @@ package org.tankrounds.walls;
 
 import static org.tankrounds.db.schema.Tables.CLASSROOMS;
 import static org.tankrounds.db.schema.Tables.KITS;
+import static org.tankrounds.db.schema.Tables.PAST_ROWS;
+import static org.tankrounds.db.schema.Tables.PAST_SEASONS;
 import static org.tankrounds.db.schema.Tables.PEOPLE;
 import static org.tankrounds.db.schema.Tables.SCHOOLS;
 import static org.tankrounds.db.schema.Tables.SEASONS;
@@ -42,6 +44,7 @@ import org.tankrounds.testing.TestApp;
 import org.tankrounds.testing.TestClock;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Role;
+import org.tankrounds.web.Secrets;
 
 /**
  * A chapter with one of everything, in which every name carries the same word and every code is known:
@@ -122,12 +125,28 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         things.put("act", "skip_feed");
         things.put("kind", "counted");
         things.put("entry", "1");
+        things.put("past", past(tx, cast, word));
         things.put("milestone", "hatch");
         things.put("visit", "1");
         things.put("figure", "dead");
         things.put("version", "1");
         things.putAll(classDeeds(tx, cast, word));
         return new MarkedChapter(cast, word, things, disabled, revoked.secret());
+    }
+
+    private static String past(DSLContext tx, Cast cast, String word) {
+        String code = Secrets.code(6);
+        int pastSeasonId = tx.insertInto(PAST_SEASONS)
+                .set(PAST_SEASONS.CHAPTER_ID, cast.chapterId()).set(PAST_SEASONS.CODE, code)
+                .set(PAST_SEASONS.SUBMISSION_ID, UUID.randomUUID()).set(PAST_SEASONS.NAME, word)
+                .set(PAST_SEASONS.ENDED_ON, LocalDate.parse("2025-06-30"))
+                .set(PAST_SEASONS.HEADER, new String[] {"school", "eggs"})
+                .set(PAST_SEASONS.WRITTEN_BY, cast.coordinator().personId()).set(PAST_SEASONS.WRITTEN_AT, TestClock.START)
+                .returning(PAST_SEASONS.PAST_SEASON_ID).fetchSingle(PAST_SEASONS.PAST_SEASON_ID);
+        tx.insertInto(PAST_ROWS).set(PAST_ROWS.CHAPTER_ID, cast.chapterId())
+                .set(PAST_ROWS.PAST_SEASON_ID, pastSeasonId).set(PAST_ROWS.LINE_NO, 2)
+                .set(PAST_ROWS.CELLS, new String[] {word, "100"}).execute();
+        return code;
     }
 
     /** What the class of tank A was asked to do, saw and measured. */
