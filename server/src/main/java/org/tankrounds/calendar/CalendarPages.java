@@ -35,7 +35,8 @@ final class CalendarPages {
     }
 
     static CalendarPage withoutSeason(Tank tank, Formats formats) {
-        return new CalendarPage(formats.speech().say("calendar.title.noEggs", tank.classroom()), place(tank, formats),
+        String title = formats.speech().say("calendar.title.noEggs", tank.classroom());
+        return new CalendarPage(title, title, place(tank, formats),
                 tank.code(), "", "", formats.speech().say("calendar.noSeason"), List.of(), null, List.of(), "", "", "", List.of(),
                 List.of(), List.of());
     }
@@ -44,7 +45,7 @@ final class CalendarPages {
         RoomWording room = new RoomWording(formats, ahead);
         String title = title();
         boolean isAsking = form.wrong(SeenForm.DAY) && !form.text(SeenForm.DAY).isEmpty();
-        return new CalendarPage(formats.speech().titled(!form.ok(), title), place(ahead.tank(), formats),
+        return new CalendarPage(formats.speech().titled(!form.ok(), title), title, place(ahead.tank(), formats),
                 ahead.tank().code(), Set.of(Role.ROUNDS).contains(role) ? "/season/" + ahead.season().code() + "/calendar" : "", saved, none(role), dates.list(), picture(), see(form),
                 isAsking ? form.text(SeenForm.DAY) : "", room.lead(), room.leave(), room.ways(), room.weeks(), room.basis());
     }

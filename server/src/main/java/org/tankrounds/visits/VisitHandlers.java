@@ -101,7 +101,7 @@ public final class VisitHandlers {
                 typed.optional(typed.textBox(VisitForm.TIME, "visits.time")).withType("time", "off"),
                 typed.optional(typed.textBox(VisitForm.NOTE, "visits.note")).withHint(typed.say("visits.note.hint")))
                 : List.of();
-        pages.show(ctx, "visits/visits", new VisitsPage(typed.titled(heading), tank.school() + ", " + tank.classroom(),
+        pages.show(ctx, "visits/visits", new VisitsPage(typed.titled(heading), heading, tank.school() + ", " + tank.classroom(),
                 tank.code(), saved, mayWrite, submission.toString(), choices(typed, deeds),
                 typed.textBox(VisitForm.DEEDS, "visits.deeds").error(), boxes,
                 past.stream().map(visit -> row(visit, tank, formats, mayWrite)).toList()));

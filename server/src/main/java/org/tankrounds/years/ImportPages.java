@@ -36,7 +36,7 @@ final class ImportPages {
                     fault.line() == 0 ? formats.speech().say(fault.why())
                             : say("years.sheet.line", fault.line(), formats.speech().say(fault.why())))));
         }
-        return new ImportPage(form.titled(heading), submissionId,
+        return new ImportPage(form.titled(heading), heading, submissionId,
                 understood.isPresent() ? fingerprint(text) : "",
                 List.of(form.textBox(YearHandlers.NAME, "years.name").withHint(say("years.name.hint")),
                         form.dayBox(YearHandlers.ENDED, "years.ended").withHint(say("years.ended.hint"))),

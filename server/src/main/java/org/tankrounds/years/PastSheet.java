@@ -83,7 +83,8 @@ record PastSheet(List<String> header, List<Line> lines, List<Counted> counted, L
 
         PastSheet read(String text) {
             String plain = text.startsWith("\ufeff") ? text.substring(1) : text;
-            try (CsvReader<CsvRecord> csv = CsvReader.builder().fieldSeparator(separator(plain)).ofCsvRecord(plain)) {
+            try (CsvReader<CsvRecord> csv = CsvReader.builder().fieldSeparator(separator(plain))
+                    .allowMissingFields(true).allowExtraFields(true).ofCsvRecord(plain)) {
                 for (CsvRecord row : csv) {
                     List<String> cells = row.getFields();
                     if (header.isEmpty()) {

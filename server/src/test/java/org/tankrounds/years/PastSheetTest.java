@@ -70,6 +70,16 @@ class PastSheetTest {
         assertThat(PastSheet.of(sheet.header(), sheet.lines())).isEqualTo(sheet);
     }
 
+    /** A browser cuts the last tabs off, and a note may stand beside the table. */
+    @Test
+    void linesOfAnotherLength_areReadAsFarAsTheyGo() {
+        PastSheet sheet = PastSheet.read("school\teggs\treleased\nA\t100\nB\t50\t40\tlate\nSum\t150");
+        assertThat(sheet.faults()).isEmpty();
+        assertThat(sheet.total().received()).isEqualTo(150);
+        assertThat(sheet.total().released()).isEqualTo(40);
+        assertThat(sheet.lines().get(1).cells()).containsExactly("B", "50", "40", "late");
+    }
+
     @Test
     void nothing_isSaidToBeNothing() {
         assertThat(PastSheet.read("").faults()).isNotEmpty();

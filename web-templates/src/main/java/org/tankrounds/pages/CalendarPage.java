@@ -16,7 +16,7 @@ import java.util.List;
  * @param leave whether the fish can leave before it is full; empty where there is nothing to say
  * @param basis what the numbers rest on, a sentence each
  */
-public record CalendarPage(String title, String place, String tank, String seasonTo, String saved, String none, List<Date> dates,
+public record CalendarPage(String title, String heading, String place, String tank, String seasonTo, String saved, String none, List<Date> dates,
         Picture picture, List<FormField> see, String asked, String room, String leave, List<Way> ways, List<Week> weeks,
         List<String> basis) implements Page {
 
