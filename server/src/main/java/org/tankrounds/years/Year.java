@@ -11,10 +11,11 @@ import org.tankrounds.season.Ledger;
  * The counts of all tanks of one season together.
  *
  * @param endsOn its last day
+ * @param running it is not over
  * @param past where it was put in from a sheet: the sheet's code
  * @param deadUnstaged dead of which nobody told at what stage
  */
-record Year(String name, LocalDate endsOn, Optional<String> past, Ledger ledger, int deadUnstaged,
+record Year(String name, LocalDate endsOn, boolean running, Optional<String> past, Ledger ledger, int deadUnstaged,
         DeathCauses causes) {
 
     int dead() {

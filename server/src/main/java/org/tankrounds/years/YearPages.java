@@ -40,7 +40,7 @@ final class YearPages {
         }
         Year last = counted.get(counted.size() - 1);
         Year before = counted.get(counted.size() - 2);
-        return say("years.title", percent(share(last)), last.name(), percent(share(before)), before.name());
+        return say(last.running() ? "years.title.running" : "years.title", percent(share(last)), last.name(), percent(share(before)), before.name());
     }
 
     private List<YearsPage.Row> rows(List<Year> years) {
@@ -74,8 +74,9 @@ final class YearPages {
 
     /** What changed from one season to the next, the newest first. */
     private List<String> changes(List<Year> years) {
-        List<Year> counted = years.stream().filter(year -> year.ledger().came() > 0).toList();
+        List<Year> counted = years.stream().filter(year -> year.ledger().came() > 0 && !year.running()).toList();
         List<String> changes = new ArrayList<>();
+        years.stream().filter(Year::running).forEach(year -> changes.add(say("years.change.running", year.name())));
         for (int i = counted.size() - 1; i > 0; i--) {
             Year before = counted.get(i - 1);
             Year after = counted.get(i);

@@ -1,6 +1,7 @@
 package org.tankrounds.years;
 
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -45,7 +46,7 @@ public final class YearReads {
 
     private Year year(DSLContext tx, int chapterId, PastSeason season) {
         PastSheet sheet = past.sheet(tx, chapterId, season);
-        return new Year(season.name(), season.endedOn(), Optional.of(season.code()), sheet.total(), sheet.deadUnstaged(),
+        return new Year(season.name(), season.endedOn(), false, Optional.of(season.code()), sheet.total(), sheet.deadUnstaged(),
                 sheet.causes());
     }
 
@@ -67,6 +68,7 @@ public final class YearReads {
                         account.lines(), reads.causes().list(tx, chapterId, tank.tankId()), tank.zone()));
             }
         }
-        return new Year(season.name(), season.details().endsOn(), Optional.empty(), total, 0, causes);
+        return new Year(season.name(), season.details().endsOn(),
+                !season.details().endsOn().atStartOfDay(ZoneOffset.UTC).plusDays(1).toInstant().isBefore(now), Optional.empty(), total, 0, causes);
     }
 }
