@@ -209,7 +209,8 @@ public final class App implements AutoCloseable {
 
         PlaceReads placeReads = new PlaceReads(new SchoolRepository(), new ClassroomRepository(), kits, tanks);
         PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, atOnce, pages, clock);
-        SeasonPages seasonRoutes = SeasonPages.of(transactions, dirtyTanks, atOnce, pages, clock);
+        SeasonPages seasonRoutes = SeasonPages.of(
+                transactions, dirtyTanks, atOnce, siteAddress, pages, clock);
 
         ClassroomPages classroomRoutes = ClassroomPages.of(transactions, tanks,
                 new TanksToday(tanks, tankInputs, forecasts), kits, looks, tasks, breaks, breakWatches, dirtyTanks,

@@ -186,6 +186,11 @@ final class Routes {
         routes.get("/season/{season}/summary/freeze", season.freeze()::showForm, COORDINATOR);
         routes.post("/season/{season}/summary/freeze", season.freeze()::freeze, COORDINATOR);
         routes.get("/season/{season}/summary/versions/{version}", season.freeze()::showVersion, COORDINATOR);
+        routes.post("/season/{season}/summary/versions/{version}/links", season.freeze()::makeLink, COORDINATOR);
+        routes.post("/season/{season}/summary/versions/{version}/links/{handover}/withdrawn",
+                season.freeze()::withdrawLink, COORDINATOR);
+        routes.get("/handed-over/{link}", season.readers()::show, ANYBODY);
+        routes.get("/handed-over/{link}/{file}", season.readers()::download, ANYBODY);
         routes.get("/season/{season}/summary.csv", season.summary()::showCsv, COORDINATOR);
         routes.get("/season/{season}/summary.xlsx", season.summary()::showXlsx, COORDINATOR);
         routes.get("/season/{season}/summary.pdf", season.summary()::showPdf, COORDINATOR);

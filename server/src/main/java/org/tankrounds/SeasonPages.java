@@ -7,6 +7,7 @@ import org.tankrounds.db.Transactions;
 import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.people.ChapterRepository;
+import org.tankrounds.people.SiteAddress;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.readings.MeasurementRows;
 import org.tankrounds.readings.ObservationRepository;
@@ -25,9 +26,11 @@ import org.tankrounds.season.SeasonReads;
 import org.tankrounds.season.SeasonRepository;
 import org.tankrounds.summary.DataPackage;
 import org.tankrounds.summary.FreezeHandlers;
+import org.tankrounds.summary.ReaderHandlers;
 import org.tankrounds.summary.SummaryFiles;
 import org.tankrounds.summary.SummaryFreezer;
 import org.tankrounds.summary.SummaryHandlers;
+import org.tankrounds.summary.SummaryLinks;
 import org.tankrounds.summary.SummaryPaper;
 import org.tankrounds.summary.SummaryReads;
 import org.tankrounds.summary.SummaryRowsHandlers;
@@ -40,10 +43,10 @@ import org.tankrounds.years.YearReads;
 /** The pages of seasons, lots and counts, and the summary. */
 record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers counts, DeathHandlers deaths,
         CalendarHandlers calendar, SummaryHandlers summary, SummaryRowsHandlers summaryRows, FreezeHandlers freeze,
-        YearHandlers years) {
+        ReaderHandlers readers, YearHandlers years) {
 
-    static SeasonPages of(Transactions transactions, DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages,
-            Clock clock) {
+    static SeasonPages of(Transactions transactions, DirtyTanks dirtyTanks, AfterChange afterChange,
+            SiteAddress siteAddress, Pages pages, Clock clock) {
         SeasonReads reads = seasonReads();
         SummaryReads summaryReads = summaryReads(reads);
         SummaryVersions versions = new SummaryVersions();
@@ -58,7 +61,9 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers count
                         new LotEdits(dirtyTanks), afterChange, pages, clock),
                 new SummaryHandlers(transactions, summaryReads, versions, freezer, files, pages),
                 new SummaryRowsHandlers(transactions, summaryReads, pages),
-                new FreezeHandlers(transactions, summaryReads, versions, freezer, pages, clock),
+                new FreezeHandlers(transactions, summaryReads, versions, freezer, new SummaryLinks(), siteAddress, pages,
+                        clock),
+                new ReaderHandlers(transactions, summaryReads, versions, pages, clock),
                 new YearHandlers(transactions, new YearReads(reads), pages, clock));
     }
 

@@ -56,7 +56,8 @@ class ArchitectureTest {
             Map.entry("Seasons", "season"), Map.entry("Lots", "season"), Map.entry("FishSamples", "season"),
             Map.entry("CountEntries", "season"), Map.entry("DeathCauses", "season"),
             Map.entry("SummaryVersions", "summary"), Map.entry("SummaryFiles", "summary"),
-            Map.entry("PastSeasons", "years"), Map.entry("PastRows", "years"), Map.entry("Visits", "visits"), Map.entry("DirtyTanks", "jobs"));
+            Map.entry("SummaryLinks", "summary"), Map.entry("PastSeasons", "years"), Map.entry("PastRows", "years"),
+            Map.entry("Visits", "visits"), Map.entry("DirtyTanks", "jobs"));
     /**
      * Joins that spare a second query: a tank's code beside a token or a forecast, the teachers of a tank where it is
      * asked who may know of it, the name of who asked for something or wrote it down.

@@ -18,7 +18,7 @@ public final class SiteAddress {
         return host.equals("localhost") || host.equals("[::1]") || host.startsWith("127.");
     }
 
-    String of(Context ctx, String path) {
+    public String of(Context ctx, String path) {
         String base = baseUrl.map(URI::toString)
                 .map(url -> url.endsWith("/") ? url.substring(0, url.length() - 1) : url)
                 .orElseGet(() -> ctx.scheme() + "://" + ctx.host());

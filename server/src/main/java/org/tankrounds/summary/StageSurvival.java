@@ -11,9 +11,10 @@ import java.util.OptionalDouble;
  *         and did not die
  * @param counted how many tanks had their hatch counted, which then stands for the eggs that outlived their stage
  * @param tanks whose stage is over, or has begun where it is the last
- * @param spreadSquared of what was counted, 95 %, squared: counts of several tanks are off by chance of their own
+ * @param spreadSquared of those that survived, by how far the counts may be off, 95 %, squared: counts of several tanks
+ *         are off by chance of their own
  */
-record StageSurvival(int began, int survived, int counted, int tanks, long spreadSquared) {
+record StageSurvival(int began, int survived, int counted, int tanks, double spreadSquared) {
     static final StageSurvival NONE = new StageSurvival(0, 0, 0, 0, 0);
 
     StageSurvival {
@@ -35,7 +36,7 @@ record StageSurvival(int began, int survived, int counted, int tanks, long sprea
         return began == 0 ? Optional.empty() : Optional.of(Wilson.of(survived, began));
     }
 
-    /** Fish more or less that the counts behind it may be off, 95 %. */
+    /** Fish more or less that may have survived, by how far the counts may be off, 95 %. */
     int spread() {
         return (int) Math.ceil(Math.sqrt(spreadSquared));
     }

@@ -85,6 +85,8 @@ record Stages(Map<Stage, StageSurvival> survival, Map<Stage, List<Line>> lines) 
         private int began;
         private int died;
         private int left;
+        private double spreadOfBeganSquared;
+        private boolean countedAgain;
         private final int hatched;
         private final int hatchSpread;
 
@@ -115,7 +117,8 @@ record Stages(Map<Stage, StageSurvival> survival, Map<Stage, List<Line>> lines) 
                     add(line.at(), What.DIED, -line.fish());
                 }
                 case MOVED_OUT, THINNED, RELEASED -> left += line.fish();
-                case HATCHED, COUNTED -> { }
+                case COUNTED -> countedAgain = true;
+                case HATCHED -> { }
             }
             alive = line.left();
             spread = line.spread();
@@ -123,6 +126,8 @@ record Stages(Map<Stage, StageSurvival> survival, Map<Stage, List<Line>> lines) 
 
         private void came(Account.Line line, What what) {
             began += line.fish();
+            // The account adds squares up.
+            spreadOfBeganSquared += (double) line.spread() * line.spread() - (double) spread * spread;
             add(line.at(), what, line.fish());
         }
 
@@ -132,6 +137,9 @@ record Stages(Map<Stage, StageSurvival> survival, Map<Stage, List<Line>> lines) 
             began = isOfHatch ? hatched : alive;
             died = 0;
             left = 0;
+            countedAgain = false;
+            int off = isOfHatch ? hatchSpread : spread;
+            spreadOfBeganSquared = (double) off * off;
             if (began > 0) {
                 add(at, isOfHatch ? What.COUNTED_AS_HATCHED : What.THERE, began);
             }
@@ -145,9 +153,20 @@ record Stages(Map<Stage, StageSurvival> survival, Map<Stage, List<Line>> lines) 
             if (unlike != 0) {
                 add(at, unlike < 0 ? What.MISSING : What.FOUND, unlike);
             }
-            int off = isOfHatch ? hatchSpread : spread;
             survival.put(stage, new StageSurvival(began, survived, isOfHatch ? 1 : 0, began == 0 ? 0 : 1,
-                    began == 0 ? 0 : (long) off * off));
+                    began == 0 ? 0 : spreadSquared(isOfHatch, (double) survived / began)));
+        }
+
+        /**
+         * Where nothing was counted again those that survived are those that began less the dead: too many at the beginning are
+         * too many at the end, and only the share that died is off. Two counts are each off by chance of their own.
+         */
+        private double spreadSquared(boolean isOfHatch, double share) {
+            if (!isOfHatch && !countedAgain) {
+                return (1 - share) * (1 - share) * spreadOfBeganSquared;
+            }
+            int atEnd = isOfHatch ? hatchSpread : spread;
+            return (double) atEnd * atEnd + share * share * spreadOfBeganSquared;
         }
 
         private void add(Instant at, What what, int fish) {

@@ -84,6 +84,11 @@ public final class SummaryReads {
         return reads.counts().list(tx, chapterId, season.seasonId());
     }
 
+    Season season(DSLContext tx, int chapterId, int seasonId) {
+        return reads.seasons().list(tx, chapterId).stream().filter(season -> season.seasonId() == seasonId).findFirst()
+                .orElseThrow(() -> new NotFoundException("season"));
+    }
+
     Season season(DSLContext tx, int chapterId, String code) {
         return reads.seasons().get(tx, chapterId, code);
     }

@@ -120,6 +120,7 @@ final class SummaryWorkbook {
                 .bold().fontColor("FFFFFF").fillColor(DARK).wrapText(true).verticalAlignment("center").set();
         sheet.rowHeight(0, 62);
         sheet.repeatRows(0);
+        sheet.pageOrientation("landscape");
     }
 
     private static void cells(Worksheet sheet, int row, Row figures) {

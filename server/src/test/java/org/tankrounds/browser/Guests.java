@@ -158,6 +158,10 @@ final class Guests implements AutoCloseable {
         values.put("season", demo.first().seasons().get(0).code());
         values.put("figure", "dead");
         values.put("version", freeze(office, values.get("season")));
+        String version = "/season/" + values.get("season") + "/summary/versions/" + values.get("version");
+        office.get(version);
+        values.put("handedOver", find(office.post(version + "/links", "reader", "State office", "days", "30"),
+                "/handed-over/([\\w-]+)"));
     }
 
     private void nameThingsOfTheBeginners() {

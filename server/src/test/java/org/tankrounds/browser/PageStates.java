@@ -360,6 +360,11 @@ final class PageStates {
                 see(COORDINATOR, "/season/{season}/summary/freeze"),
                 see(BEGINNER, "/season/{newSeason}/summary/freeze"),
                 see(COORDINATOR, "/season/{season}/summary/versions/{version}"),
+                sentEmpty(COORDINATOR, "/season/{season}/summary/versions/{version}"),
+                see(COORDINATOR, "/season/{season}/summary/versions/{version}").after("making a link",
+                        fill("Whom it is for", "State office"), send()),
+                see(NOBODY, "/handed-over/{handedOver}"),
+                see(NOBODY, "/handed-over/opens-nothing").answered(404),
                 see(BEGINNER, "/season/{newSeason}/summary/freeze").after("freezing", send()));
     }
 

@@ -9,6 +9,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -26,6 +27,7 @@ import org.tankrounds.testing.Browserless.Answer;
 import org.tankrounds.testing.Cast;
 import org.tankrounds.testing.Cast.TankOfCast;
 import org.tankrounds.testing.TestApp;
+import org.tankrounds.testing.TestClock;
 
 /** What was frozen stays as it was, to the byte; what is otherwise since is told figure by figure. */
 final class FreezeIT {
@@ -88,18 +90,18 @@ final class FreezeIT {
         write("released", "fish", "20", "place", "Upper weir", "day", "2026-01-12");
 
         assertThat(text(coordinator.get(summary))).contains("Changed since version 1:");
-        assertThat(text(coordinator.get(summary + "/versions/1"))).contains("What is otherwise now")
+        assertThat(text(coordinator.get(summary + "/versions/1"))).contains("What has changed since")
                 .contains("Dead as eggs 12 15").contains("Released 60 80").contains("Upper weir, –, 2026-01-12")
                 .contains("Freeze the next version");
 
         assertThat(freeze()).endsWith("/versions/2");
         String two = text(coordinator.get(summary + "/versions/2"));
-        assertThat(two).contains("What is otherwise than in version 1").contains("Alderwhistle School, Room 12 (" + cast.tankA().code()
-                + ") Dead as eggs 12 15").contains("No figure has changed since.");
-        assertThat(text(coordinator.get(summary + "/versions/1"))).as("told of the last only").doesNotContain("otherwise now");
+        assertThat(two).contains("What differs from version 1").contains("Alderwhistle School, Room 12 (" + cast.tankA().code()
+                + ") Dead as eggs 12 15").contains("What has changed since No figure.");
+        assertThat(text(coordinator.get(summary + "/versions/1"))).as("told of the last only").doesNotContain("has changed since");
         try (PDDocument paper = Loader.loadPDF(api(".pdf?version=2", 200))) {
             assertThat(new PDFTextStripper().getText(paper).replaceAll("\\s+", " ")).contains("Version 2, frozen 13 Jan 2026")
-                    .contains("What is otherwise than in the version before").contains("Dead as eggs 12 15");
+                    .contains("What differs from the version before").contains("Dead as eggs 12 15");
         }
         assertThat(new ObjectMapper().readTree(api(".json?version=2", 200)).at("/frozen/changes").toString())
                 .contains("\"column\":\"dead_as_eggs\",\"before\":\"12\",\"now\":\"15\"");
@@ -173,6 +175,61 @@ final class FreezeIT {
                 .isEqualTo(Integer.parseInt(read.table("summary").get(0).getField("dead")));
         assertThat(read.table("limit_days").stream().filter(row -> row.getField("series").equals("nitrite")).count())
                 .isEqualTo(Long.parseLong(read.table("summary").get(0).getField("nitrite_days")));
+    }
+
+    @Test
+    void aLink_letsAReaderWithoutAccountHaveOneVersion_untilItEndsOrIsWithdrawn() {
+        String version = freeze();
+        read("2025-11-11T12:00:00Z", "\"analyte\": \"deaths\", \"value\": 3, \"unit\": \"1\"");
+        freeze();
+        coordinator.get(version);
+        assertThat(text(coordinator.post(version + "/links", "reader", " ", "days", "5000"))).contains("Say whom the link is for")
+                .contains("Choose how long the link opens.");
+        String link = link(version, "State office", "30");
+
+        Answer read = APP.browser().get(link);
+        assertThat(read.status()).isEqualTo(200);
+        assertThat(text(read)).contains("Season summary 2025-26, version 1").contains("Freezers of seasons")
+                .contains("This link is for State office and opens until 12 Feb 2026").contains("It is no permit");
+        assertThat(APP.browser().get(link + "/csv").body()).isEqualTo(new String(api(".csv?version=1", 200)));
+        assertThat(APP.browser().get(link + "/pdf-en").status()).isEqualTo(200);
+        for (String nothing : List.of(link + "/measurements", link + "x", link + "/pdf", "/handed-over/no")) {
+            assertThat(APP.browser().get(nothing).status()).as(nothing).isEqualTo(404);
+        }
+        assertThat(APP.browser().get(summary).status()).as("a link opens nothing else").isEqualTo(303);
+
+        Answer page = coordinator.get(version);
+        assertThat(text(page)).contains("State office : opens until 12 Feb 2026");
+        String withdraw = Pattern.compile("action=\"([^\"]*/withdrawn)\"").matcher(page.body()).results().findFirst().orElseThrow()
+                .group(1);
+        assertThat(coordinator.post(withdraw).status()).isEqualTo(303);
+        assertThat(APP.browser().get(link).status()).isEqualTo(404);
+        assertThat(APP.browser().get(link + "/csv").status()).isEqualTo(404);
+        assertThat(text(coordinator.get(version))).contains("State office : withdrawn");
+    }
+
+    @Test
+    void aLink_endsByItself() {
+        try (TestApp later = TestApp.start(TestClock.atStart())) {
+            Cast there = later.here();
+            Browserless office = later.signedIn(there.coordinator());
+            String address = "/season/" + there.season() + "/summary/";
+            String form = Pattern.compile("action=\"([^\"]*/freeze[^\"]*)\"").matcher(office.get(address + "freeze").body()).results()
+                    .findFirst().orElseThrow().group(1);
+            String version = office.post(form).location();
+            office.get(version);
+            String made = office.post(version + "/links", "reader", "State office", "days", "14").body();
+            String link = Pattern.compile("/handed-over/[\\w-]+").matcher(made).results().findFirst().orElseThrow().group();
+            assertThat(later.browser().get(link).status()).isEqualTo(200);
+            later.clock().advance(Duration.ofDays(14));
+            assertThat(later.browser().get(link).status()).isEqualTo(404);
+        }
+    }
+
+    private String link(String version, String reader, String days) {
+        coordinator.get(version);
+        Answer made = coordinator.post(version + "/links", "reader", reader, "days", days);
+        return Pattern.compile("/handed-over/[\\w-]+").matcher(made.body()).results().findFirst().orElseThrow().group();
     }
 
     private static NamedCsvRecord measured(Packages.Package read, String analyte) {

@@ -118,6 +118,20 @@ final class StagesTest {
         assertThat(new StageSurvival(200, 180, 0, 1, 400).spread()).isEqualTo(20);
     }
 
+    @Test
+    void aCountThatBothNumbersComeFrom_hardlyMovesTheShare_butTwoCountsDo() {
+        dead("2025-11-10", 20);
+        StageSurvival same = stages(LAST, lot(200, "2025-11-04", 10)).of(Stage.EGG);
+        assertThat(same.spread()).as("a tenth died, so a tenth of ±10").isEqualTo(1);
+        assertThat(same.isOffByMoreThanChance()).isFalse();
+
+        write(CountKind.COUNTED, "2025-11-12", 160, 24);
+        StageSurvival two = stages(LAST, lot(200, "2025-11-04", 10)).of(Stage.EGG);
+        assertThat(two.survived()).isEqualTo(160);
+        assertThat(two.spread()).as("±24, and 80 % of ±10").isEqualTo(26);
+        assertThat(two.isOffByMoreThanChance()).isTrue();
+    }
+
     private Stages stages(Instant until, Lot... lots) {
         return Stages.of(account(lots).lines(), StagesTest::stageAt, until);
     }

@@ -69,6 +69,8 @@ final class Expectations {
             GET  /set-up/{link}                                    | behind a secret link
             POST /set-up/{link}                                    | behind a secret link
             GET  /invitations/{link}                               | behind a secret link
+            GET  /handed-over/{link}                               | behind a secret link
+            GET  /handed-over/{link}/{file}                        | behind a secret link
             POST /invitations/{link}                               | behind a secret link
 
             GET  /account                                          | one's own page
@@ -191,6 +193,8 @@ final class Expectations {
             GET  /season/{season}/summary/freeze                   | coordinator's thing
             POST /season/{season}/summary/freeze                   | coordinator's thing
             GET  /season/{season}/summary/versions/{version}       | coordinator's thing
+            POST /season/{season}/summary/versions/{version}/links | coordinator's thing
+            POST /season/{season}/summary/versions/{version}/links/{handover}/withdrawn | coordinator's thing
             GET  /season/{season}/summary.csv                      | coordinator's thing
             GET  /season/{season}/summary.zip                      | coordinator's thing
             GET  /season/{season}/summary.xlsx                     | coordinator's thing

@@ -130,6 +130,7 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         things.put("visit", "1");
         things.put("figure", "dead");
         things.put("version", "1");
+        things.put("handover", "1");
         things.putAll(classDeeds(tx, cast, word));
         return new MarkedChapter(cast, word, things, disabled, revoked.secret());
     }
