@@ -56,6 +56,9 @@ final class LimitDays {
     private final LotHistory lots;
     private final Limits limits;
     private final List<Observation> observations;
+    private LocalDate lastDay;
+    private Instant lastBegins;
+    private Instant lastEnds;
 
     /** @param observations of the season, oldest first */
     LimitDays(Tank tank, LotHistory lots, List<Observation> observations, Limits limits) {
@@ -199,8 +202,14 @@ final class LimitDays {
         return (int) observations.stream().filter(seen -> seen.analyte() == analyte && seen.doubtful()).count();
     }
 
+    /** A probe reads many times a day, one after the other. */
     private LocalDate day(Observation seen) {
-        return seen.at().atZone(zone).toLocalDate();
+        if (lastDay == null || seen.at().isBefore(lastBegins) || !seen.at().isBefore(lastEnds)) {
+            lastDay = seen.at().atZone(zone).toLocalDate();
+            lastBegins = lastDay.atStartOfDay(zone).toInstant();
+            lastEnds = lastDay.plusDays(1).atStartOfDay(zone).toInstant();
+        }
+        return lastDay;
     }
 
     private static int count(Collection<Day> days, Verdict wanted) {
