@@ -36,6 +36,7 @@ import org.tankrounds.summary.SummaryReads;
 import org.tankrounds.summary.SummaryRowsHandlers;
 import org.tankrounds.summary.SummaryVersions;
 import org.tankrounds.tasks.TaskRepository;
+import org.tankrounds.visits.VisitRepository;
 import org.tankrounds.web.Pages;
 import org.tankrounds.years.YearHandlers;
 import org.tankrounds.years.YearReads;
@@ -81,7 +82,7 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers count
 
     private static SummaryReads summaryReads(SeasonReads reads) {
         return new SummaryReads(new ChapterRepository(), reads, new ReadingTallies(), new ReadingRepository(),
-                new TaskRepository());
+                new TaskRepository(), new VisitRepository());
     }
 
     private static SummaryFiles summaryFiles(SummaryReads reads, Pages pages, Clock clock) {

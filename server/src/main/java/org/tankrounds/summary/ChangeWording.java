@@ -24,7 +24,8 @@ final class ChangeWording {
             Map.entry("unexplained", SummaryFigure.UNEXPLAINED), Map.entry("readings", SummaryFigure.READINGS),
             Map.entry("taken_out_early", SummaryFigure.THINNED), Map.entry("released", SummaryFigure.RELEASED),
             Map.entry("tasks_asked", SummaryFigure.ASKED), Map.entry("tasks_done", SummaryFigure.DONE),
-            Map.entry("advised_acts_done", SummaryFigure.ADVICE), Map.entry("water_changes", SummaryFigure.CHANGES));
+            Map.entry("advised_acts_done", SummaryFigure.ADVICE), Map.entry("water_changes", SummaryFigure.CHANGES),
+            Map.entry("visits", SummaryFigure.VISITS));
     private static final Set<String> OTHERS = Set.of("school", "classroom", "tank", "readings_corrected",
             "first_reading_utc", "last_reading_utc", "moved_in", "moved_out", "counted_as_hatched", "released_at");
     private static final Pattern OF_SERIES = Pattern.compile("(?:(worst|longest)_)?"

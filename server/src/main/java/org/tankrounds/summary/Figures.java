@@ -13,17 +13,18 @@ import org.tankrounds.tasks.TaskTally;
  * What the summary says about one tank, or about several together: every column adds up.
  *
  * @param hatched how many were counted as hatched, where somebody counted
+ * @param visits of somebody of the chapter
  * @param waterChanges how often somebody wrote one down
  * @param releases by site and date
  */
 record Figures(
         Ledger ledger, int hatched, DeathCauses causes, ReadingTally readings, WithinLimit temperature,
-        WithinLimit unIonisedAmmonia, WithinLimit nitrite, Stages stages, TaskTally tasks, int waterChanges,
+        WithinLimit unIonisedAmmonia, WithinLimit nitrite, Stages stages, TaskTally tasks, int visits, int waterChanges,
         List<Release> releases) {
 
     static final Figures NONE = new Figures(Ledger.EMPTY, 0, DeathCauses.NONE,
             ReadingTally.NONE, WithinLimit.NONE, WithinLimit.NONE, WithinLimit.NONE, Stages.NONE,
-            TaskTally.NONE, 0, List.of());
+            TaskTally.NONE, 0, 0, List.of());
 
     Figures plus(Figures other) {
         return new Figures(
@@ -36,6 +37,7 @@ record Figures(
                 nitrite.plus(other.nitrite),
                 stages.plus(other.stages),
                 tasks.plus(other.tasks),
+                visits + other.visits,
                 waterChanges + other.waterChanges,
                 Stream.concat(releases.stream(), other.releases.stream()).sorted(Release.BY_SITE_AND_DATE).toList());
     }

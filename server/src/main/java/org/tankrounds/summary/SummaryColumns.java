@@ -76,6 +76,7 @@ final class SummaryColumns {
         for (Series series : Series.values()) {
             addSpell(columns, series);
         }
+        columns.add(count("visits", row -> row.figures().visits()));
         return List.copyOf(columns);
     }
 

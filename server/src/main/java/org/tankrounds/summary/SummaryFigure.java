@@ -33,6 +33,7 @@ record SummaryFigure(String code, Saying name, ToIntFunction<Figures> value) {
     static final SummaryFigure ASKED = figure("asked", figures -> figures.tasks().asked());
     static final SummaryFigure DONE = figure("done", figures -> figures.tasks().done());
     static final SummaryFigure ADVICE = figure("advice", figures -> figures.tasks().acts());
+    static final SummaryFigure VISITS = figure("visits", Figures::visits);
     static final SummaryFigure CHANGES = figure("changes", Figures::waterChanges);
     private static final String STAGE = "stage-";
     private static final String CAUSE = "cause-";
@@ -73,7 +74,7 @@ record SummaryFigure(String code, Saying name, ToIntFunction<Figures> value) {
 
     private static List<SummaryFigure> all() {
         List<SummaryFigure> all = new ArrayList<>(List.of(RECEIVED, DEAD_AS_EGGS, DEAD_AS_SAC_FRY, DEAD_FEEDING, DEAD,
-                MOVED, THINNED, RELEASED, ALIVE, UNEXPLAINED, SURVIVAL, READINGS, ASKED, DONE, ADVICE, CHANGES));
+                MOVED, THINNED, RELEASED, ALIVE, UNEXPLAINED, SURVIVAL, READINGS, ASKED, DONE, ADVICE, CHANGES, VISITS));
         for (Stage stage : Stage.values()) {
             all.add(new SummaryFigure(STAGE + lower(stage), Saying.of("summary.rows.of." + lower(stage)),
                     figures -> figures.stages().of(stage).survived()));

@@ -80,7 +80,8 @@ final class SummaryJson {
                 "feeding", stage(figures, Stage.FEEDING)));
         all.put("releases", figures.releases().stream().map(SummaryJson::release).toList());
         all.put("actions", object("tasksAsked", figures.tasks().asked(), "tasksDone", figures.tasks().done(),
-                "advisedActsDone", figures.tasks().acts(), "waterChanges", figures.waterChanges()));
+                "advisedActsDone", figures.tasks().acts(), "waterChanges", figures.waterChanges(),
+                "visits", figures.visits()));
         return all;
     }
 

@@ -188,12 +188,12 @@ final class SummaryPageMaker {
     }
 
     private List<Column> actionColumns() {
-        return Stream.of("summary.actions.asked", "summary.actions.done", "summary.actions.advice",
+        return Stream.of("summary.actions.visits", "summary.actions.asked", "summary.actions.done", "summary.actions.advice",
                 "summary.actions.changes").map(key -> new Column(speech.say(key), true)).toList();
     }
 
     private List<Figure> actionLine(Row row) {
-        return Stream.of(SummaryFigure.ASKED, SummaryFigure.DONE, SummaryFigure.ADVICE, SummaryFigure.CHANGES)
+        return Stream.of(SummaryFigure.VISITS, SummaryFigure.ASKED, SummaryFigure.DONE, SummaryFigure.ADVICE, SummaryFigure.CHANGES)
                 .map(figure -> count(figure, row)).toList();
     }
 

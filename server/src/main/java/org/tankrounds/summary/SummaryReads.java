@@ -28,6 +28,7 @@ import org.tankrounds.summary.SeasonSummary.Heading;
 import org.tankrounds.summary.SeasonSummary.Level;
 import org.tankrounds.summary.SeasonSummary.Row;
 import org.tankrounds.tasks.TaskRepository;
+import org.tankrounds.visits.VisitRepository;
 import org.tankrounds.web.NotFoundException;
 
 /** Gathers a season's rows and makes the summary of them. */
@@ -37,14 +38,16 @@ public final class SummaryReads {
     private final ReadingTallies tallies;
     private final ReadingRepository readings;
     private final TaskRepository tasks;
+    private final VisitRepository visits;
 
     public SummaryReads(ChapterRepository chapters, SeasonReads reads, ReadingTallies tallies,
-            ReadingRepository readings, TaskRepository tasks) {
+            ReadingRepository readings, TaskRepository tasks, VisitRepository visits) {
         this.chapters = chapters;
         this.reads = reads;
         this.tallies = tallies;
         this.readings = readings;
         this.tasks = tasks;
+        this.visits = visits;
     }
 
     Optional<Season> find(DSLContext tx, int chapterId, String seasonCode) {
@@ -139,6 +142,7 @@ public final class SummaryReads {
         }
         return Optional.of(new TankEvidence(tank, lots, entries, reads.causes().list(tx, chapterId, tank.tankId()),
                 tasks.listAsked(tx, chapterId, tank.tankId(), from, until),
+                visits.list(tx, chapterId, tank.tankId(), from, until),
                 reads.observations().list(tx, chapterId, tank.tankId(), from, until), readings, until));
     }
 }

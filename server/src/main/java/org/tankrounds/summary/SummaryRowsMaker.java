@@ -108,7 +108,7 @@ final class SummaryRowsMaker {
             return say("summary.rows.column.readings");
         }
         boolean ofActions = Stream.of(SummaryFigure.ASKED, SummaryFigure.DONE, SummaryFigure.ADVICE,
-                SummaryFigure.CHANGES).anyMatch(figure::equals);
+                SummaryFigure.CHANGES, SummaryFigure.VISITS).anyMatch(figure::equals);
         return ofActions ? say("summary.rows.column.times") : say("summary.rows.column.fish");
     }
 
@@ -143,6 +143,7 @@ final class SummaryRowsMaker {
             case "asked" -> tasks(evidence, task -> task.act().isEmpty());
             case "done" -> tasks(evidence, task -> task.act().isEmpty() && !task.isOpen());
             case "advice" -> tasks(evidence, task -> task.act().isPresent());
+            case "visits" -> visits(evidence);
             case "changes" -> waterChanges(evidence);
             default -> throw new IllegalStateException("no rows of " + figure.code());
         };
@@ -222,6 +223,12 @@ final class SummaryRowsMaker {
                         task.doneAt().map(at -> say("summary.rows.done", day(at, evidence))))
                         .flatMap(Optional::stream).collect(Collectors.joining(" · ")),
                 "1", "/tanks/" + evidence.tank().code() + "/class")).toList();
+    }
+
+    private List<Row> visits(TankEvidence evidence) {
+        return evidence.visits().stream().map(visit -> new Row("", day(visit.at(), evidence),
+                visit.deeds().stream().map(deed -> say("visits.did." + deed.code())).collect(Collectors.joining(", ")),
+                visit.by(), "1", "/tanks/" + evidence.tank().code() + "/visits")).toList();
     }
 
     private List<Row> waterChanges(TankEvidence evidence) {

@@ -26,6 +26,7 @@ import org.tankrounds.season.Lot;
 import org.tankrounds.season.LotHistory;
 import org.tankrounds.tasks.Task;
 import org.tankrounds.tasks.TaskTally;
+import org.tankrounds.visits.Visit;
 import org.tankrounds.water.Analyte;
 
 /** What is known of one tank in a season: the rows that its figures are made of. */
@@ -39,6 +40,7 @@ final class TankEvidence {
     private final List<CountEntry> entries;
     private final Map<LocalDate, DeathCause> causes;
     private final List<Task> tasks;
+    private final List<Visit> visits;
     private final List<Observation> seen;
     private final ReadingTally readings;
     private final LotHistory history;
@@ -51,12 +53,13 @@ final class TankEvidence {
      * @param until the end of the season
      */
     TankEvidence(Tank tank, List<Lot> lots, List<CountEntry> entries, Map<LocalDate, DeathCause> causes,
-            List<Task> tasks, List<Observation> seen, ReadingTally readings, Instant until) {
+            List<Task> tasks, List<Visit> visits, List<Observation> seen, ReadingTally readings, Instant until) {
         this.tank = tank;
         this.lots = lots;
         this.entries = entries;
         this.causes = causes;
         this.tasks = tasks;
+        this.visits = visits;
         this.seen = seen;
         this.readings = readings;
         this.history = LotHistory.of(tank, lots, seen, until);
@@ -84,10 +87,16 @@ final class TankEvidence {
         return tasks;
     }
 
+    /** The newest first. */
+    List<Visit> visits() {
+        return visits;
+    }
+
     Figures figures() {
         return new Figures(account.ledger(), account.hatched(),
                 DeathCauses.of(account.lines(), causes, tank.zone()), readings, days.of(Series.TEMPERATURE),
-                days.of(Series.UN_IONISED_AMMONIA), days.of(Series.NITRITE), stages(), tally(), waterChanges().size(),
+                days.of(Series.UN_IONISED_AMMONIA), days.of(Series.NITRITE), stages(), tally(), visits.size(),
+                waterChanges().size(),
                 releases());
     }
 

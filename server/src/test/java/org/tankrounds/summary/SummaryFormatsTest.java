@@ -172,6 +172,7 @@ final class SummaryFormatsTest {
         assertThat(last.getField("longest_temperature_spell_from")).isEqualTo("2026-02-01");
         assertThat(last.getField("longest_temperature_spell_days_read")).isEqualTo("3");
         assertThat(last.getField("tasks_asked")).isEqualTo("9");
+        assertThat(last.getField("visits")).isEqualTo("15");
 
         JsonNode json = new ObjectMapper().readTree(write(summary, SummaryFormat.JSON, Speech.PLAIN));
         assertThat(json.at("/total/survivalByStage/egg/share").asDouble()).isEqualTo(0.704444);
@@ -259,7 +260,7 @@ final class SummaryFormatsTest {
                         Optional.of(new Worst(0.00428, 0.34, at, LocalDate.parse("2026-02-03"), code)), Optional.empty()),
                 new WithinLimit(20, 20, 0, 20, 20, 0, Optional.empty(), Optional.empty()),
                 new Stages(Map.of(Stage.EGG, new StageSurvival(eggs, Math.max(0, eggs - dead), 0, 1, 100)), Map.of()),
-                new TaskTally(3, 2, 1), 4, releases(schoolCode, school, room, code));
+                new TaskTally(3, 2, 1), 5, 4, releases(schoolCode, school, room, code));
         return new Row(Level.TANK, schoolCode, school, room, code, ZONE, figures);
     }
 

@@ -47,6 +47,8 @@ final class SummaryRowsIT {
         String tank = "/tanks/" + cast.tankA().code();
         coordinator.get(tank + "/class");
         coordinator.post(tank + "/tasks", "task", "Read the pH twice");
+        coordinator.get(tank + "/visits");
+        coordinator.post(tank + "/visits", "deeds", "changed_water", "day", "2026-01-12");
         String cause = here + "/deaths/2025-11-10";
         coordinator.get(cause);
         coordinator.post(cause, "cause", "fungus");
@@ -88,6 +90,7 @@ final class SummaryRowsIT {
         assertThat(text(coordinator.get(rows("released")))).contains("Released: Lower bridge approval P-8");
         assertThat(text(coordinator.get(rows("unexplained")))).contains("Counted again: 150 found");
         assertThat(text(coordinator.get(rows("asked")))).contains("Read the pH twice asked by Cora Weirthimble");
+        assertThat(text(coordinator.get(rows("visits")))).contains("12 Jan 2026 changed water Cora Weirthimble");
     }
 
     @Test
