@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.tankrounds.config.CommandException;
 import org.tankrounds.config.Config;
 import org.tankrounds.config.OutFile;
@@ -103,6 +104,7 @@ final class ExportCommand implements Runnable {
             return transactions.inChapterAtOneMoment(known.chapterId(), tx -> SeasonPages
                             .summaryFiles(new Pages(new Assets(), clock), clock)
                             .find(tx, known.chapterId(), season, chosen, asked, Speech.PLAIN))
+                    .map(Supplier::get)
                     .orElseThrow(() -> CommandException.failed("The chapter " + known.name()
                             + " has no season with the code \"" + season + "\""
                             + (version == null ? "." : ", or nothing of it was frozen as version " + version + ".")));

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import org.jooq.DSLContext;
 import org.tankrounds.season.Season;
 import org.tankrounds.web.Scale;
@@ -35,18 +36,27 @@ public final class SummaryFiles {
         this.clock = clock;
     }
 
-    /** Empty where the chapter has no such season, or the season no such version. */
-    public Optional<byte[]> find(
+    /**
+     * Empty where the chapter has no such season, or the season no such version.
+     *
+     * @return what makes the file of the rows that were read, when the transaction is over: laying paper out takes a while
+     */
+    public Optional<Supplier<byte[]>> find(
             DSLContext tx, int chapterId, String season, SummaryFormat format, OptionalInt version, Speech speech) {
         return reads.find(tx, chapterId, season).flatMap(found -> version.isPresent()
                 ? versions.content(tx, chapterId, found, version.getAsInt(), name(format, speech.language()))
+                        .map(content -> () -> content)
                 : Optional.of(now(tx, chapterId, found, format, speech)));
     }
 
-    private byte[] now(DSLContext tx, int chapterId, Season season, SummaryFormat format, Speech speech) {
+    private Supplier<byte[]> now(DSLContext tx, int chapterId, Season season, SummaryFormat format, Speech speech) {
         Stamp stamp = stamp();
-        return format == SummaryFormat.ZIP ? zip(tx, chapterId, season, stamp)
-                : write(reads.summary(tx, chapterId, season), format, speech, stamp);
+        if (format == SummaryFormat.ZIP) {
+            byte[] zip = zip(tx, chapterId, season, stamp);
+            return () -> zip;
+        }
+        SeasonSummary summary = reads.summary(tx, chapterId, season);
+        return () -> write(summary, format, speech, stamp);
     }
 
     /** Of the rows as they are now. */
@@ -63,8 +73,12 @@ public final class SummaryFiles {
         return clock.instant().truncatedTo(ChronoUnit.SECONDS);
     }
 
-    /** Each file of a version, by the name under which it is kept; what is printed, in each language. */
-    Map<String, byte[]> all(DSLContext tx, int chapterId, Season season, SeasonSummary summary, Stamp stamp) {
+    /**
+     * Each file of a version, by the name under which it is kept; what is printed, in each language.
+     *
+     * @param zip made of the same rows
+     */
+    Map<String, byte[]> all(SeasonSummary summary, Stamp stamp, byte[] zip) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         for (SummaryFormat format : List.of(SummaryFormat.JSON, SummaryFormat.CSV, SummaryFormat.XLSX)) {
             files.put(name(format, Language.ENGLISH), write(summary, format, Speech.PLAIN, stamp));
@@ -73,7 +87,7 @@ public final class SummaryFiles {
             files.put(name(SummaryFormat.PDF, language),
                     write(summary, SummaryFormat.PDF, new Speech(language, Scale.CELSIUS), stamp));
         }
-        files.put(name(SummaryFormat.ZIP, Language.ENGLISH), zip(tx, chapterId, season, stamp));
+        files.put(name(SummaryFormat.ZIP, Language.ENGLISH), zip);
         return files;
     }
 
@@ -93,7 +107,7 @@ public final class SummaryFiles {
         return format == SummaryFormat.PDF ? format.extension() + "-" + language.tag() : format.extension();
     }
 
-    private byte[] zip(DSLContext tx, int chapterId, Season season, Stamp stamp) {
+    byte[] zip(DSLContext tx, int chapterId, Season season, Stamp stamp) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         dataPackage.write(tx, chapterId, season, stamp, bytes);
         return bytes.toByteArray();

@@ -1,6 +1,7 @@
 package org.tankrounds.summary;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
@@ -26,12 +27,18 @@ public final class SummaryFreezer {
         this.files = files;
     }
 
+    /**
+     * What is to be frozen, of one moment's rows.
+     *
+     * @param already the version that the same form was frozen as
+     */
+    private record Taken(Season season, Optional<Integer> already, SeasonSummary summary, Stamp stamp, byte[] zip) {}
+
     /** @return the number of the version; the same one for the same form */
     int freeze(Caller caller, String season, UUID submissionId) {
         for (int left = TRIES; ; left--) {
             try {
-                return transactions.inChapterAtOneMoment(caller.chapterId(),
-                        tx -> freeze(tx, caller, reads.season(tx, caller.chapterId(), season), submissionId));
+                return freezeOnce(caller, season, submissionId);
             } catch (DataAccessException e) {
                 // Somebody else froze it meanwhile: theirs is then the version before ours, or is ours.
                 if (!Duplicates.caused(e) || left == 1) {
@@ -41,19 +48,32 @@ public final class SummaryFreezer {
         }
     }
 
-    private int freeze(DSLContext tx, Caller caller, Season season, UUID submissionId) {
+    /** Paper is laid out between the transactions: no connection waits for it. */
+    private int freezeOnce(Caller caller, String season, UUID submissionId) {
         int chapterId = caller.chapterId();
+        Taken taken = transactions.inChapterAtOneMoment(chapterId,
+                tx -> take(tx, chapterId, reads.season(tx, chapterId, season), submissionId));
+        if (taken.already().isPresent()) {
+            return taken.already().get();
+        }
+        Map<String, byte[]> all = files.all(taken.summary(), taken.stamp(), taken.zip());
+        transactions.inChapter(chapterId, tx -> {
+            versions.add(tx, chapterId, taken.season(), submissionId, caller.personId().orElseThrow(), taken.stamp(), all);
+            return null;
+        });
+        return taken.stamp().version().orElseThrow();
+    }
+
+    private Taken take(DSLContext tx, int chapterId, Season season, UUID submissionId) {
         Optional<Integer> already = versions.frozenBy(tx, chapterId, season, submissionId);
         if (already.isPresent()) {
-            return already.get();
+            return new Taken(season, already, null, null, null);
         }
         SeasonSummary summary = reads.summary(tx, chapterId, season);
         Optional<FrozenVersion> before = versions.list(tx, chapterId, season).stream().findFirst();
         Stamp stamp = files.stamp(before.map(FrozenVersion::version).orElse(0) + 1,
                 before.map(one -> changesSince(tx, chapterId, season, one.version(), summary)).orElse(List.of()));
-        versions.add(tx, chapterId, season, submissionId, caller.personId().orElseThrow(), stamp,
-                files.all(tx, chapterId, season, summary, stamp));
-        return stamp.version().orElseThrow();
+        return new Taken(season, already, summary, stamp, files.zip(tx, chapterId, season, stamp));
     }
 
     /** What is otherwise now than it was in a version. */

@@ -6,6 +6,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import org.jooq.DSLContext;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.pages.SummaryPage;
@@ -102,9 +103,9 @@ public final class SummaryHandlers {
         int chapterId = Caller.of(ctx).chapterId();
         String season = ctx.pathParam("season");
         OptionalInt version = version(ctx);
-        Optional<byte[]> found = transactions.inChapterAtOneMoment(chapterId,
+        Optional<Supplier<byte[]>> found = transactions.inChapterAtOneMoment(chapterId,
                 tx -> files.find(tx, chapterId, season, format, version, speech(ctx)));
-        byte[] file = found.orElseThrow(() -> new NotFoundException("season"));
+        byte[] file = found.orElseThrow(() -> new NotFoundException("season")).get();
         if (asFile) {
             ctx.header("Content-Disposition", "attachment; filename=\"season-summary-" + season
                     + (version.isPresent() ? "-v" + version.getAsInt() : "") + "." + format.extension() + "\"");
