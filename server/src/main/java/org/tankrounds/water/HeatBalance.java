@@ -12,6 +12,8 @@ public final class HeatBalance {
     public static final double WATER_J_PER_KG_K = 4186;
     /** Heat of melting of ice, J/kg. */
     public static final double ICE_J_PER_KG = 334_000;
+    /** Heat capacity of ice below melting, J/kg/K. */
+    public static final double FROZEN_J_PER_KG_K = 2100;
 
     private HeatBalance() {
     }
@@ -39,7 +41,13 @@ public final class HeatBalance {
 
     /** Kilograms of ice at 0 °C that cool a mass by so many degrees to an end temperature. */
     public static double iceToCoolKg(double massKg, double byK, double endC) {
-        return massKg * WATER_J_PER_KG_K * byK / (ICE_J_PER_KG + WATER_J_PER_KG_K * endC);
+        return iceToCoolKg(massKg, byK, endC, 0);
+    }
+
+    /** The same with ice that is so many kelvin colder than melting. */
+    public static double iceToCoolKg(double massKg, double byK, double endC, double belowMeltingK) {
+        return massKg * WATER_J_PER_KG_K * byK
+                / (ICE_J_PER_KG + WATER_J_PER_KG_K * endC + FROZEN_J_PER_KG_K * belowMeltingK);
     }
 
     /** Kilograms of ice at 0 °C that hold a temperature against a room for some hours. */
