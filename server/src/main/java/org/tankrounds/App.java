@@ -65,6 +65,7 @@ import org.tankrounds.places.KitRepository;
 import org.tankrounds.places.PlaceReads;
 import org.tankrounds.places.SchoolRepository;
 import org.tankrounds.places.TankRepository;
+import org.tankrounds.readings.AlongReadings;
 import org.tankrounds.readings.BatchApi;
 import org.tankrounds.readings.CorrectReading;
 import org.tankrounds.readings.CorrectionHandlers;
@@ -211,6 +212,8 @@ public final class App implements AutoCloseable {
         PlacePages placeRoutes = PlacePages.of(transactions, placeReads, dirtyTanks, atOnce, pages, clock);
         SeasonPages seasonRoutes = SeasonPages.of(
                 transactions, dirtyTanks, atOnce, siteAddress, pages, clock);
+        EggDayPages eggDayRoutes = EggDayPages.of(transactions, dirtyTanks,
+                new AlongReadings(storeReading, correctReading), atOnce, pages, clock);
 
         ClassroomPages classroomRoutes = ClassroomPages.of(transactions, tanks,
                 new TanksToday(tanks, tankInputs, forecasts), kits, looks, tasks, breaks, breakWatches, dirtyTanks,
@@ -224,7 +227,7 @@ public final class App implements AutoCloseable {
         demoLoader = new DemoLoader(transactions, storeDemo, passwords, classCards, dirtyTanks, keeper::catchUp, clock);
 
         Routes routes = new Routes(
-                health, offline, peopleRoutes, placeRoutes, seasonRoutes, readingRoutes, roundsRoutes,
+                health, offline, peopleRoutes, placeRoutes, seasonRoutes, eggDayRoutes, readingRoutes, roundsRoutes,
                 classroomRoutes);
         server = WebServer.create(config, json, assets, errors, doorman, new RequestMetrics(metrics), routes::add);
     }

@@ -53,17 +53,19 @@ final class Routes {
     private final People people;
     private final PlacePages places;
     private final SeasonPages season;
+    private final EggDayPages eggDay;
     private final Readings readings;
     private final Rounds rounds;
     private final ClassroomPages classroom;
 
     Routes(HealthHandlers health, OfflineHandlers offline, People people, PlacePages places, SeasonPages season,
-            Readings readings, Rounds rounds, ClassroomPages classroom) {
+            EggDayPages eggDay, Readings readings, Rounds rounds, ClassroomPages classroom) {
         this.health = health;
         this.offline = offline;
         this.people = people;
         this.places = places;
         this.season = season;
+        this.eggDay = eggDay;
         this.readings = readings;
         this.rounds = rounds;
         this.classroom = classroom;
@@ -76,6 +78,7 @@ final class Routes {
         addPeople(routes);
         addPlaces(routes);
         addSeason(routes);
+        addEggDay(routes);
         addReadings(routes);
         addRounds(routes);
         addClassroom(routes);
@@ -203,6 +206,31 @@ final class Routes {
         routes.get("/api/v1/seasons/{season}/summary.pdf", season.summary()::showPdf, CHAPTER_TOKEN);
         routes.get("/api/v1/seasons/{season}/summary.zip", season.summary()::showZip, CHAPTER_TOKEN);
         routes.get("/api/v1/seasons/{season}/summary.json", season.summary()::showJson, CHAPTER_TOKEN);
+    }
+
+    private void addEggDay(RoutesConfig routes) {
+        String runs = "/season/{season}/egg-days";
+        String run = runs + "/{run}";
+        String stop = run + "/tanks/{tank}";
+        routes.get(runs, eggDay.runs()::showCurrent, ROUNDS);
+        routes.get(runs + "/new", eggDay.plans()::showNew, COORDINATOR);
+        routes.post(runs, eggDay.plans()::create, COORDINATOR);
+        routes.get(run, eggDay.runs()::show, ROUNDS);
+        routes.get(run + "/edit", eggDay.plans()::showEdit, COORDINATOR);
+        routes.post(run, eggDay.plans()::update, COORDINATOR);
+        routes.post(run + "/called-off", eggDay.plans()::callOff, COORDINATOR);
+        routes.get(run + "/stops", eggDay.plans()::showStops, COORDINATOR);
+        routes.post(run + "/stops", eggDay.plans()::planStops, COORDINATOR);
+        routes.post(run + "/stops/{tank}/earlier", eggDay.plans()::earlier, COORDINATOR);
+        routes.post(run + "/stops/{tank}/later", eggDay.plans()::later, COORDINATOR);
+        routes.post(run + "/checks", eggDay.runs()::check, ROUNDS);
+        routes.post(run + "/checks/{check}/withdrawn", eggDay.runs()::withdrawCheck, ROUNDS);
+        routes.get(run + "/sheet", eggDay.runs()::showSheet, ROUNDS);
+        routes.get(run + "/sheet.pdf", eggDay.runs()::showPdf, ROUNDS);
+        routes.get(stop, eggDay.stops()::show, SIGNED_IN);
+        routes.post(stop + "/tempering", eggDay.stops()::temper, SIGNED_IN);
+        routes.post(stop + "/receipt", eggDay.stops()::receive, SIGNED_IN);
+        routes.post(stop + "/receipt/withdrawn", eggDay.stops()::withdraw, ROUNDS);
     }
 
     private void addReadings(RoutesConfig routes) {

@@ -33,7 +33,7 @@ class ArchitectureTest {
     private static final List<String> EDGES = List.of("web", "db", "jobs", "mail", "config");
     private static final List<String> FEATURES =
             List.of("people", "places", "readings", "behaviour", "tasks", "breaks", "rounds", "classroom", "visits", "season", "calendar",
-                    "release", "summary", "years", "messages");
+                    "eggday", "release", "summary", "years", "messages");
     /** Math that gives the same bits on every machine; StrictMath has the rest. */
     private static final Set<String> EXACT_MATH =
             Set.of("abs", "min", "max", "sqrt", "rint", "round", "ceil", "floor", "floorDiv", "floorMod",
@@ -57,6 +57,8 @@ class ArchitectureTest {
             Map.entry("CountEntries", "season"), Map.entry("DeathCauses", "season"),
             Map.entry("SummaryVersions", "summary"), Map.entry("SummaryFiles", "summary"),
             Map.entry("SummaryLinks", "summary"), Map.entry("PastSeasons", "years"), Map.entry("PastRows", "years"),
+            Map.entry("EggRuns", "eggday"), Map.entry("EggStops", "eggday"), Map.entry("CoolerChecks", "eggday"),
+            Map.entry("EggReceipts", "eggday"),
             Map.entry("Visits", "visits"), Map.entry("DirtyTanks", "jobs"));
     /**
      * Joins that spare a second query: a tank's code beside a token or a forecast, the teachers of a tank where it is
@@ -64,7 +66,7 @@ class ArchitectureTest {
      */
     private static final Map<String, Set<String>> JOINED_BY =
             Map.of("Tanks", Set.of("people", "rounds"), "TankTeachers", Set.of("places"),
-                    "People", Set.of("tasks", "season", "visits", "summary"));
+                    "People", Set.of("tasks", "season", "visits", "summary", "eggday"));
 
     @ArchTest
     static void pureCore_knowsOnlyTheLanguageAndThePureBeforeIt(JavaClasses all) {

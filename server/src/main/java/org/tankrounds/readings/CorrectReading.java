@@ -81,11 +81,19 @@ public final class CorrectReading {
         return told(caller, transactions.inChapter(caller.chapterId(), tx -> {
             Tank tank = tanks.get(tx, caller, tankCode);
             Reading newest = versions(tx, caller, tank, code).get(0);
-            return word.accepted() ? takeBack(tx, caller, tank, newest, word) : Result.NOT_ACCEPTED;
+            return word.accepted() ? takeBack(tx, caller, newest, word) : Result.NOT_ACCEPTED;
         }));
     }
 
-    private Result takeBack(DSLContext tx, Caller caller, Tank tank, Reading newest, TakingBack word) {
+    /** Within a transaction that takes more back than this; one that was taken back before stays so. */
+    void takeBackAlong(DSLContext tx, Caller caller, Tank tank, String code, String reason) {
+        Reading newest = versions(tx, caller, tank, code).get(0);
+        if (newest.holds()) {
+            takeBack(tx, caller, newest, new TakingBack(newest.version(), true, reason));
+        }
+    }
+
+    private Result takeBack(DSLContext tx, Caller caller, Reading newest, TakingBack word) {
         Instant at = clock.instant().truncatedTo(ChronoUnit.MICROS);
         if (newest.isTakingBack() && newest.version() == word.seen() + 1
                 && newest.personId().equals(caller.personId())) {

@@ -50,6 +50,11 @@ public final class PersonalText {
         return in(text).stream().anyMatch(find -> find.sort() != Sort.NAME);
     }
 
+    /** Names in a note. */
+    public static List<String> names(String text) {
+        return in(text).stream().filter(find -> find.sort() == Sort.NAME).map(Find::text).toList();
+    }
+
     /**
      * Names in a few words that say who does something. There a word with a capital is likelier somebody's name than in
      * a note, unless it only begins what is said.

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.jooq.exception.DataAccessException;
@@ -135,6 +136,13 @@ public final class StoreReading {
         } catch (NotAllException e) {
             return Optional.empty();
         }
+    }
+
+    /** Within a transaction that writes more than this; nothing is asked back, and telling others is the caller's. */
+    Outcome alongside(
+            DSLContext tx, Caller caller, Tank tank, String channel, Function<Kit, Submitted> submitted) {
+        Submitted one = submitted.apply(kits.get(tx, caller.chapterId(), tank.kitId()));
+        return inside(tx, caller, tank, channel, one, (given, judged) -> true).orElseThrow();
     }
 
     private List<Outcome> allInside(DSLContext tx, Caller caller, Tank tank, String channel,

@@ -31,14 +31,17 @@ public final class LotEdits {
             int eggs, Instant receivedAt, OptionalDouble thermalUnitsC, Optional<String> supplier,
             Optional<String> certificate, SeenOn seenOn, CountMethod method, int spread) {}
 
-    public void add(DSLContext tx, int chapterId, int seasonId, int tankId, Details details, Instant now) {
-        tx.insertInto(LOTS)
+    /** @return the number that the database gave it */
+    public int add(DSLContext tx, int chapterId, int seasonId, int tankId, Details details, Instant now) {
+        int lotId = tx.insertInto(LOTS)
                 .set(columns(details))
                 .set(LOTS.CHAPTER_ID, chapterId)
                 .set(LOTS.SEASON_ID, seasonId)
                 .set(LOTS.TANK_ID, tankId)
-                .execute();
+                .returning(LOTS.LOT_ID)
+                .fetchSingle(LOTS.LOT_ID);
         dirtyTanks.mark(tx, chapterId, tankId, now);
+        return lotId;
     }
 
     void update(DSLContext tx, int chapterId, Lot lot, Details details, Instant now) {

@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.tankrounds.fish.Milestone;
-import org.tankrounds.pages.FormField.Option;
 import org.tankrounds.pages.FormPage.Group;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.TypedNumber;
@@ -24,8 +23,6 @@ final class LotForm {
     static final String EGGS = "eggs";
     static final String DAY = "received_on";
     static final String TIME = "received_time";
-    static final String UNITS = "thermal_units";
-    static final String UNITS_IN = "thermal_units_in";
     static final String SUPPLIER = "supplier";
     static final String CERTIFICATE = "certificate";
     static final String EYED = "eyed_on";
@@ -33,17 +30,12 @@ final class LotForm {
     static final String FIRST_FEEDING = "first_feeding_on";
     static final Map<String, Saying> LABELS = labels();
 
-    private static final String CELSIUS_DAYS = "Cel.d";
-    private static final String FAHRENHEIT_DAYS = "degF.d";
-    private static final double F_DAYS_PER_C_DAY = 1.8;
-    private static final double MOST_C_DAYS = 1000;
-
     private LotForm() {}
 
     static Map<String, String> blank() {
         Map<String, String> text = new LinkedHashMap<>();
         LABELS.keySet().forEach(name -> text.put(name, ""));
-        text.put(UNITS_IN, CELSIUS_DAYS);
+        text.putAll(TypedUnits.text(OptionalDouble.empty()));
         text.put(TypedCount.METHOD, CountMethod.ONE_BY_ONE.code());
         return text;
     }
@@ -57,8 +49,7 @@ final class LotForm {
                 : Integer.toString(lot.spread()));
         text.put(DAY, received.toLocalDate().toString());
         text.put(TIME, TypedMoment.CLOCK.format(received));
-        text.put(UNITS, lot.thermalUnitsC().isPresent()
-                ? TypedNumber.text(lot.thermalUnitsC().getAsDouble(), 1) : "");
+        text.putAll(TypedUnits.text(lot.thermalUnitsC()));
         text.put(SUPPLIER, lot.supplier().orElse(""));
         text.put(CERTIFICATE, lot.certificate().orElse(""));
         for (Milestone milestone : Milestone.values()) {
@@ -72,7 +63,7 @@ final class LotForm {
         TypedCount eggs = TypedCount.of(form, eggs(form));
         Optional<LocalDate> day = receivedOn(form, season);
         Optional<Instant> receivedAt = day.flatMap(known -> TypedMoment.of(form, TIME, known, LocalTime.NOON, zone));
-        OptionalDouble units = thermalUnitsC(form);
+        OptionalDouble units = TypedUnits.of(form);
         Optional<String> supplier = form.optional(SUPPLIER, 120);
         Optional<String> certificate = form.optional(CERTIFICATE, 80);
         SeenOn seen = seenOn(form, day, season, today);
@@ -99,11 +90,7 @@ final class LotForm {
 
     private static Group howFar(FormInput form) {
         return new Group(form.say("season.units.group"), form.say("season.units.note"), List.of(
-                List.of(form.optional(form.numberBox(UNITS, "season.units", ""))
-                                .withHint(form.say("season.units.hint")),
-                        form.choice(UNITS_IN, "season.unitsIn", List.of(
-                                new Option(CELSIUS_DAYS, form.say("season.unitsIn.celsius")),
-                                new Option(FAHRENHEIT_DAYS, form.say("season.unitsIn.fahrenheit"))))),
+                TypedUnits.boxes(form),
                 List.of(form.optional(form.dayBox(EYED, "season.eyed")),
                         form.optional(form.dayBox(HATCHED, "season.hatched"))),
                 List.of(form.optional(form.dayBox(FIRST_FEEDING, "season.feeding"))
@@ -133,22 +120,6 @@ final class LotForm {
             form.refuse(DAY, "season.received.outside", form.date(season.startsOn()), form.date(season.endsOn()));
         }
         return day;
-    }
-
-    private static OptionalDouble thermalUnitsC(FormInput form) {
-        String in = form.text(UNITS_IN);
-        if (!in.equals(CELSIUS_DAYS) && !in.equals(FAHRENHEIT_DAYS)) {
-            form.refuse(UNITS_IN, "season.unitsIn.none");
-        }
-        OptionalDouble typed = form.decimal(UNITS, "season.units.what");
-        if (typed.isEmpty()) {
-            return typed;
-        }
-        double unitsC = typed.getAsDouble() / (in.equals(FAHRENHEIT_DAYS) ? F_DAYS_PER_C_DAY : 1);
-        if (!(unitsC >= 0 && unitsC <= MOST_C_DAYS)) {
-            form.refuse(UNITS, "season.units.wrong");
-        }
-        return OptionalDouble.of(unitsC);
     }
 
     private static SeenOn seenOn(
@@ -193,8 +164,7 @@ final class LotForm {
         labels.put(TypedCount.SPREAD, TypedCount.labels().get(TypedCount.SPREAD));
         labels.put(DAY, Saying.of("season.received"));
         labels.put(TIME, Saying.of("season.time"));
-        labels.put(UNITS, Saying.of("season.units"));
-        labels.put(UNITS_IN, Saying.of("season.unitsIn"));
+        labels.putAll(TypedUnits.labels());
         labels.put(EYED, Saying.of("season.eyed"));
         labels.put(HATCHED, Saying.of("season.hatched"));
         labels.put(FIRST_FEEDING, Saying.of("season.feeding"));

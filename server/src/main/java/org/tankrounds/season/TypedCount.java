@@ -16,19 +16,19 @@ import org.tankrounds.words.Saying;
  *
  * @param spread eggs or fish more or less, 95 %
  */
-record TypedCount(int fish, CountMethod method, int spread) {
-    static final String METHOD = "method";
-    static final String SPREAD = "spread";
-    static final int MOST = 100_000;
+public record TypedCount(int fish, CountMethod method, int spread) {
+    public static final String METHOD = "method";
+    public static final String SPREAD = "spread";
+    public static final int MOST = 100_000;
     private static final Map<String, Saying> LABELS =
             Map.of(METHOD, Saying.of("count.method"), SPREAD, Saying.of("count.spread"));
 
-    static Map<String, Saying> labels() {
+    public static Map<String, Saying> labels() {
         return LABELS;
     }
 
     /** @param fish as read already */
-    static TypedCount of(FormInput form, int fish) {
+    public static TypedCount of(FormInput form, int fish) {
         Optional<CountMethod> method = CountMethod.ofCode(form.text(METHOD));
         if (method.isEmpty()) {
             form.refuse(METHOD, "count.method.none");
@@ -48,7 +48,7 @@ record TypedCount(int fish, CountMethod method, int spread) {
         return typed.orElse(0);
     }
 
-    static List<FormField> boxes(FormInput form) {
+    public static List<FormField> boxes(FormInput form) {
         return List.of(
                 form.choice(METHOD, "count.method", Arrays.stream(CountMethod.values()).map(method ->
                         new Option(method.code(), form.say("count.method." + method.code()))).toList()),

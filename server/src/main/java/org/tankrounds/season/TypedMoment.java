@@ -12,8 +12,8 @@ import java.util.Optional;
 import org.tankrounds.web.FormInput;
 
 /** A day and a time of day as typed into a form, on the school's clock. */
-final class TypedMoment {
-    static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
+public final class TypedMoment {
+    public static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
 
     private TypedMoment() {}
 
@@ -22,7 +22,7 @@ final class TypedMoment {
      * @param whereEmpty taken then
      * @return empty where there was no such time; the form says so
      */
-    static Optional<Instant> of(FormInput form, String time, LocalDate day, LocalTime whereEmpty, ZoneId zone) {
+    public static Optional<Instant> of(FormInput form, String time, LocalDate day, LocalTime whereEmpty, ZoneId zone) {
         try {
             LocalTime typed = form.text(time).isEmpty() ? whereEmpty : LocalTime.parse(form.text(time));
             LocalDateTime local = day.atTime(typed.truncatedTo(ChronoUnit.MINUTES));

@@ -36,6 +36,7 @@ final class Expectations {
             rounds' page         |ask ask |-   -   own own |-   own own |-   -   -   ask |ask ask ask |ask ask |ask
             coordinator's page   |ask ask |-   -   -   own |-   -   own |-   -   -   ask |ask ask ask |ask ask |ask
             coordinator's thing  |ask ask |-   -   -   own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
+            rounds' thing        |ask ask |-   -   own own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
             tank's page          |ask ask |own -   own own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
             class's page         |ask ask |own -   own own |-   -   -   |own -   -   ask |ask ask ask |ask ask |ask
             tank for the rounds  |ask ask |-   -   own own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
@@ -200,6 +201,26 @@ final class Expectations {
             GET  /season/{season}/summary.xlsx                     | coordinator's thing
             GET  /season/{season}/summary.pdf                      | coordinator's thing
             GET  /season/{season}/summary.json                     | coordinator's thing
+
+            GET  /season/{season}/egg-days                         | rounds' thing
+            GET  /season/{season}/egg-days/new                     | coordinator's thing
+            POST /season/{season}/egg-days                         | coordinator's thing
+            GET  /season/{season}/egg-days/{run}                   | rounds' thing
+            GET  /season/{season}/egg-days/{run}/edit              | coordinator's thing
+            POST /season/{season}/egg-days/{run}                   | coordinator's thing
+            POST /season/{season}/egg-days/{run}/called-off        | coordinator's thing
+            GET  /season/{season}/egg-days/{run}/stops             | coordinator's thing
+            POST /season/{season}/egg-days/{run}/stops             | coordinator's thing
+            POST /season/{season}/egg-days/{run}/stops/{tank}/earlier | coordinator's thing
+            POST /season/{season}/egg-days/{run}/stops/{tank}/later | coordinator's thing
+            POST /season/{season}/egg-days/{run}/checks            | rounds' thing
+            POST /season/{season}/egg-days/{run}/checks/{check}/withdrawn | rounds' thing
+            GET  /season/{season}/egg-days/{run}/sheet             | rounds' thing
+            GET  /season/{season}/egg-days/{run}/sheet.pdf         | rounds' thing
+            GET  /season/{season}/egg-days/{run}/tanks/{tank}      | tank's page
+            POST /season/{season}/egg-days/{run}/tanks/{tank}/tempering | tank's page
+            POST /season/{season}/egg-days/{run}/tanks/{tank}/receipt | tank's page
+            POST /season/{season}/egg-days/{run}/tanks/{tank}/receipt/withdrawn | rounds' thing
 
             POST /api/v1/tanks/{tank}/readings                     | tank for scripts
             GET  /api/v1/tanks/{tank}/readings                     | tank for scripts

@@ -22,6 +22,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jooq.DSLContext;
 import org.jooq.Field;
 import org.jooq.Table;
@@ -64,6 +66,7 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         chapter.things.put("file", keepFile(app, cast, word));
         chapter.things.put("day", readByProbe(app, cast));
         freeze(app, cast);
+        planEggDay(app, chapter);
         return chapter;
     }
 
@@ -206,6 +209,35 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         String shown = teacher.get(file).body().replaceAll("(?s).*name=\"shown\" value=\"([^\"]*)\".*", "$1");
         teacher.post(file, "act", "keep", "shown", shown);
         return file.substring(file.lastIndexOf('/') + 1);
+    }
+
+    /** With a receipt of each tank: a day of which a class holds one stays, whoever calls it off. */
+    private static void planEggDay(TestApp app, MarkedChapter chapter) {
+        Cast cast = chapter.cast();
+        Browserless coordinator = app.signedIn(cast.coordinator());
+        String runs = "/season/" + cast.season() + "/egg-days";
+        coordinator.get(runs + "/new");
+        String run = coordinator.post(runs, "day", "2026-01-13", "starts_at", "07:30", "supplier", chapter.word,
+                "thermal_units_in", "Cel.d", "method", "weighed").location().replace("/stops", "");
+        coordinator.post(run + "/stops", "shown", find(coordinator.get(run + "/stops"), "name=\"shown\" value=\"(\\w+)\""),
+                "eggs-" + cast.tankA().code(), "100", "eggs-" + cast.tankB().code(), "100");
+        coordinator.post(run + "/checks", "cooler", "8", "cooler_where", "road");
+        chapter.things.put("run", run.substring(run.lastIndexOf('/') + 1));
+        chapter.things.put("check", find(coordinator.get(run), "/checks/(\\d+)/withdrawn"));
+        for (Cast.TankOfCast tank : List.of(cast.tankA(), cast.tankB())) {
+            String stop = run + "/tanks/" + tank.code();
+            coordinator.get(stop);
+            coordinator.post(stop + "/receipt", "eggs", "100", "method", "weighed", "received_on", "2026-01-13",
+                    "class_label", "period 3", "adult", "teacher");
+        }
+    }
+
+    private static String find(Browserless.Answer answer, String pattern) {
+        Matcher found = Pattern.compile(pattern).matcher(answer.body());
+        if (!found.find()) {
+            throw new IllegalStateException(pattern + " is not on the page: " + answer);
+        }
+        return found.group(1);
     }
 
     private static String readByProbe(TestApp app, Cast cast) {

@@ -9,9 +9,11 @@ import java.util.List;
  * @param edit address of its form
  * @param calendar address of what is ahead
  * @param summary address of its summary
+ * @param eggDay address of its egg day
  */
 public record SeasonPage(
-        String title, String period, String edit, String calendar, String summary, List<Row> rows, List<Other> others) implements Page {
+        String title, String period, String edit, String calendar, String summary, String eggDay, List<Row> rows,
+        List<Other> others) implements Page {
 
     /**
      * @param dead deaths recorded; empty where there is nothing to count

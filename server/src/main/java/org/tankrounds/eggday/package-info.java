@@ -1,0 +1,2 @@
+/** Egg day: eggs are fetched and driven to schools; what each class receives begins its count. */
+package org.tankrounds.eggday;

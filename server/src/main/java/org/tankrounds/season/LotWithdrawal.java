@@ -1,0 +1,37 @@
+package org.tankrounds.season;
+
+import static org.tankrounds.db.schema.Tables.LOTS;
+
+import java.time.Instant;
+import java.util.List;
+import org.jooq.DSLContext;
+import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.places.Tank;
+
+/** Takes a lot away that was written down by mistake, unless the count needs its eggs by now. */
+public final class LotWithdrawal {
+    private final SeasonReads reads;
+    private final DirtyTanks dirtyTanks;
+
+    public LotWithdrawal(SeasonReads reads, DirtyTanks dirtyTanks) {
+        this.reads = reads;
+        this.dirtyTanks = dirtyTanks;
+    }
+
+    /**
+     * Nothing may refer to the lot any more.
+     *
+     * @return false where more would then have left the tank than were there; the caller rolls back
+     */
+    public boolean withdraw(DSLContext tx, int chapterId, Season season, Tank tank, int lotId, Instant now) {
+        reads.tanks().lock(tx, chapterId, List.of(tank.tankId()));
+        int before = impossible(tx, chapterId, season, tank, now);
+        tx.deleteFrom(LOTS).where(LOTS.CHAPTER_ID.eq(chapterId)).and(LOTS.LOT_ID.eq(lotId)).execute();
+        dirtyTanks.mark(tx, chapterId, tank.tankId(), now);
+        return impossible(tx, chapterId, season, tank, now) <= before;
+    }
+
+    private int impossible(DSLContext tx, int chapterId, Season season, Tank tank, Instant now) {
+        return new CountBook(reads, tx, chapterId, season, now).account(tank).impossible().size();
+    }
+}
