@@ -25,6 +25,7 @@ import org.tankrounds.db.Pools;
 import org.tankrounds.db.Readiness;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.demo.DemoLoader;
+import org.tankrounds.eggday.EggDayDoor;
 import org.tankrounds.forecast.Forecaster;
 import org.tankrounds.jobs.AtOnce;
 import org.tankrounds.jobs.DirtyTanks;
@@ -186,8 +187,8 @@ public final class App implements AutoCloseable {
         PastMornings pastMornings = new PastMornings(tanks, new SeasonRepository(), tankInputs, forecastMaker);
         Routes.Rounds roundsRoutes = new Routes.Rounds(
                 new RoundsHandlers(
-                        transactions, clock, tanks, forecasts, looks, breakWatches, roundsVersions, pastMornings, pages,
-                        assets),
+                        transactions, clock, tanks, forecasts, looks, breakWatches,
+                        new EggDayDoor(new SeasonRepository()), roundsVersions, pastMornings, pages, assets),
                 new RoundsApi(transactions, clock, ranking, json, assets),
                 new TankHandlers(
                         transactions, clock, tanks, tankInputs, forecasts, readings, looks, tasks, pages, json),

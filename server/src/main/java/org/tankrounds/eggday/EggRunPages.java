@@ -1,5 +1,6 @@
 package org.tankrounds.eggday;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.tankrounds.eggday.CoolerCheck.Comfort;
+import org.tankrounds.fish.Stage;
 import org.tankrounds.pages.CountPage.Figure;
 import org.tankrounds.pages.EggRunPage;
 import org.tankrounds.pages.FormPage;
@@ -112,7 +114,13 @@ final class EggRunPages {
             return given.dead().orElse(0) == 0 ? say("eggday.state.received", given.eggs(), at)
                     : say("eggday.state.receivedDead", given.eggs(), at, given.dead().getAsInt());
         }
-        return stop.tempered().isPresent() ? say("eggday.state.tempering") : say("eggday.state.open");
+        return stop.tempered().map(read -> tempering(stop, read)).orElseGet(() -> say("eggday.state.open"));
+    }
+
+    private String tempering(EggStop stop, EggStop.Tempered read) {
+        List<Tempering.Step> steps = Tempering.steps(Stage.EGG, read.coolerC(), read.tankC(), read.pace());
+        return steps.isEmpty() ? say("eggday.state.held") : say("eggday.state.tempering", clockAt(
+                read.from().plus(Duration.ofMinutes(steps.get(steps.size() - 1).minute())), known.tank(stop)));
     }
 
     private String water(EggStop stop) {

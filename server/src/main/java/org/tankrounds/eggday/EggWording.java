@@ -56,8 +56,8 @@ final class EggWording {
     List<String> about(KnownRun known, boolean onPaper) {
         EggRun.Details run = known.run().details();
         List<String> lines = new ArrayList<>();
-        lines.add(say("eggday.about.start", clock(run.startsAt()),
-                run.supplier().orElseGet(() -> say("eggday.about.noSupplier"))));
+        lines.add(run.supplier().map(supplier -> say("eggday.about.start", clock(run.startsAt()), supplier))
+                .orElseGet(() -> say("eggday.about.noSupplier", clock(run.startsAt()))));
         List<String> papers = new ArrayList<>();
         papers.add(run.certificate().map(number -> say("eggday.about.certificate", number))
                 .orElseGet(() -> say("eggday.about.noCertificate")));

@@ -37,7 +37,7 @@ final class MorningPages {
     }
 
     MorningPage page(Loaded loaded, List<PastTank> tanks) {
-        RoundsPage said = new RoundsPages(formats).page(board(tanks), "", "");
+        RoundsPage said = new RoundsPages(formats).page(board(tanks), "", "", List.of());
         Map<String, PastTank> byCode =
                 tanks.stream().collect(Collectors.toMap(tank -> tank.tank().code(), Function.identity()));
         List<MorningPage.Group> groups = said.groups().stream().map(group -> new MorningPage.Group(

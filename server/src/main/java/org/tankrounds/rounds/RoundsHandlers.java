@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,8 @@ import org.jooq.DSLContext;
 import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.breaks.BreakWatches;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.eggday.EggDayDoor;
+import org.tankrounds.pages.FormPage;
 import org.tankrounds.places.Tank;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.web.Assets;
@@ -33,6 +36,7 @@ public final class RoundsHandlers {
     private final ForecastRepository forecasts;
     private final LookRepository looks;
     private final BreakWatches breaks;
+    private final EggDayDoor eggDays;
     private final RoundsVersions versions;
     private final PastMornings mornings;
     private final Pages pages;
@@ -40,14 +44,15 @@ public final class RoundsHandlers {
 
     public RoundsHandlers(
             Transactions transactions, Clock clock, TankRepository tanks, ForecastRepository forecasts,
-            LookRepository looks, BreakWatches breaks, RoundsVersions versions, PastMornings mornings, Pages pages,
-            Assets assets) {
+            LookRepository looks, BreakWatches breaks, EggDayDoor eggDays, RoundsVersions versions,
+            PastMornings mornings, Pages pages, Assets assets) {
         this.transactions = transactions;
         this.clock = clock;
         this.tanks = tanks;
         this.forecasts = forecasts;
         this.looks = looks;
         this.breaks = breaks;
+        this.eggDays = eggDays;
         this.versions = versions;
         this.mornings = mornings;
         this.pages = pages;
@@ -96,7 +101,16 @@ public final class RoundsHandlers {
         }
         RoundsPages maker = new RoundsPages(Speech.of(ctx).formats(caller.zone(), now));
         pages.show(ctx, forTheCar ? "rounds/car" : "rounds/board", maker.page(board.get(),
-                ctx.res().getHeader("ETag"), MorningPages.to(Morning.latest(caller.zone(), now).before())));
+                ctx.res().getHeader("ETag"), MorningPages.to(Morning.latest(caller.zone(), now).before()),
+                doors(ctx, caller, now)));
+    }
+
+    /** To what is near and concerns several tanks. */
+    private List<FormPage.Link> doors(Context ctx, Caller caller, Instant now) {
+        return transactions.inChapter(caller.chapterId(),
+                        tx -> eggDays.find(tx, caller.chapterId(), LocalDate.ofInstant(now, caller.zone()))).stream()
+                .map(door -> new FormPage.Link(Speech.of(ctx).say("eggday.named",
+                        Speech.of(ctx).written("time.pattern.date", door.day())), door.to())).toList();
     }
 
     private Board board(DSLContext tx, Caller caller) {

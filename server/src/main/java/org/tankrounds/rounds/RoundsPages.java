@@ -12,6 +12,7 @@ import org.tankrounds.forecast.Driver;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.forecast.Reason;
 import org.tankrounds.forecast.SeriesForecast;
+import org.tankrounds.pages.FormPage;
 import org.tankrounds.pages.RoundsPage;
 import org.tankrounds.pages.SmallPicture;
 import org.tankrounds.readings.LastLook;
@@ -37,8 +38,11 @@ final class RoundsPages {
         this.spread = new SpreadWording(formats);
     }
 
-    /** @param past where the mornings before are looked at */
-    RoundsPage page(Board board, String tag, String past) {
+    /**
+     * @param past where the mornings before are looked at
+     * @param doors to what is near and concerns several tanks
+     */
+    RoundsPage page(Board board, String tag, String past, List<FormPage.Link> doors) {
         Map<Driver, SeriesScale> scales = scales(board);
         List<RoundsPage.Group> groups = new ArrayList<>();
         int place = 1;
@@ -52,7 +56,8 @@ final class RoundsPages {
                         tier.key(), speech.say("board.tier." + tier.key()), hint(tier), rows));
             }
         }
-        return new RoundsPage(new BoardHeading(speech).of(board), lead(board), tag, past, formats.full(formats.now()), groups);
+        return new RoundsPage(new BoardHeading(speech).of(board), lead(board), tag, past, doors,
+                formats.full(formats.now()), groups);
     }
 
     private String lead(Board board) {

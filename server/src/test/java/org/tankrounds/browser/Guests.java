@@ -179,6 +179,7 @@ final class Guests implements AutoCloseable {
         values.put("link", find(invited, "/invitations/([\\w-]+)"));
         values.put("file", keepFile(office));
         values.put("gone", takeBackAReading(office));
+        values.put("run", planEggDay(office));
         values.put("day", "2026-01-12");
     }
 
@@ -196,6 +197,19 @@ final class Guests implements AutoCloseable {
         office.get(reading);
         office.post(reading, "act", "take_back", "reason", "the other tank", "version", "1");
         return code;
+    }
+
+    /** To both tanks, with a look at the cooler. */
+    private String planEggDay(Browserless office) {
+        String runs = "/season/" + values.get("newSeason") + "/egg-days";
+        office.get(runs + "/new");
+        String run = office.post(runs, "day", "2026-01-13", "starts_at", "07:30", "thermal_units_in", "Cel.d",
+                "method", "weighed", "eggs", "400").location().replace("/stops", "");
+        office.post(run + "/stops", "shown", find(office.get(run + "/stops"), "name=\"shown\" value=\"(\\w+)\""),
+                "eggs-" + values.get("newTank"), "200", "eggs-" + values.get("otherTank"), "190",
+                "time-" + values.get("otherTank"), "08:45");
+        office.post(run + "/checks", "cooler", "8", "cooler_where", "supplier", "cooler_time", "07:40");
+        return run.substring(run.lastIndexOf('/') + 1);
     }
 
     private String keepFile(Browserless office) {

@@ -50,7 +50,7 @@ final class PageStates {
 
     static List<PageState> all() {
         return Stream.of(signingIn(), cards(), rounds(), readings(), paper(), files(), classes(),
-                        people(), places(), season(), beginnings())
+                        people(), places(), season(), eggDay(), beginnings())
                 .flatMap(List::stream).toList();
     }
 
@@ -366,6 +366,44 @@ final class PageStates {
                 see(NOBODY, "/handed-over/{handedOver}"),
                 see(NOBODY, "/handed-over/opens-nothing").answered(404),
                 see(BEGINNER, "/season/{newSeason}/summary/freeze").after("freezing", send()));
+    }
+
+    private static List<PageState> eggDay() {
+        String runs = "/season/{newSeason}/egg-days";
+        String run = runs + "/{run}";
+        String stop = run + "/tanks/{newTank}";
+        return List.of(
+                see(COORDINATOR, "/season/{season}/egg-days/new"),
+                sentEmpty(COORDINATOR, "/season/{season}/egg-days/new"),
+                see(BEGINNER, runs),
+                see(BEGINNER, run),
+                see(BEGINNER, run).after("no temperature", press("Write the temperature down")).answered(422),
+                see(BEGINNER, run).after("eggs that are too warm", fill("Beside the eggs", "14.5"),
+                        press("Write the temperature down")),
+                see(BEGINNER, run + "/edit"),
+                sentEmpty(BEGINNER, run + "/edit"),
+                see(BEGINNER, run + "/edit").after("somebody else's change",
+                        meanwhile(fill("Supplier", "Coldspring farm"), send()), fill("Supplier", "Coldspring"), send())
+                        .answered(409),
+                see(BEGINNER, run + "/stops"),
+                see(BEGINNER, run + "/stops").after("no number of eggs", fill("Eggs for", "many"),
+                        press("Keep these stops")).answered(422),
+                see(BEGINNER, run + "/sheet"),
+                see(BEGINNER, stop),
+                see(BEGINNER, stop).after("no temperature", press("Make the timetable")).answered(422),
+                see(BEGINNER, stop).after("a tank too warm for eggs", fill("Water that the eggs came in", "8"),
+                        fill("Water of the tank", "14"), press("Make the timetable")),
+                see(BEGINNER, stop).after("temperatures", fill("Water that the eggs came in", "8"),
+                        fill("Water of the tank", "11"), press("Make the timetable")),
+                see(BEGINNER, stop).after("an empty receipt", press("Write this receipt")).answered(422),
+                see(BEGINNER, stop).after("a receipt with a name", fill("Signed by the class", "Maria Lopez"),
+                        select("Adult who was there", "teacher"), press("Write this receipt")).answered(422),
+                see(BEGINNER, run + "/tanks/{otherTank}").after("a receipt, and taking it back",
+                        select("Adult who was there", "mentor"), press("Write this receipt"),
+                        press("Take this receipt back")),
+                see(BEGINNER, run + "/tanks/{otherTank}").after("a receipt",
+                        select("Adult who was there", "mentor"), press("Write this receipt")),
+                see(BEGINNER, run + "/tanks/{otherTank}").after("taking a receipt back", press("Take this receipt back")));
     }
 
     /** Nothing there yet: no school, no tank, no reading, no season. */

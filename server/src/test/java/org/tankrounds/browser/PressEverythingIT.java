@@ -43,6 +43,7 @@ class PressEverythingIT {
         List<String> complaints = new ArrayList<>(comeInWithANewPrint());
         sendAFile();
         countAgain();
+        driveEggs();
         for (String role : List.of("teacher", "mentor", "coordinator")) {
             complaints.addAll(pressAll(DemoService.person(demo.second(), role)));
         }
@@ -115,6 +116,27 @@ class PressEverythingIT {
         browser.get(count + "/hatched");
         assertThat(browser.post(count + "/hatched", "fish", "90", "method", "one_by_one", "day",
                 LocalDate.ofInstant(TestClock.START, ZoneOffset.UTC).toString()).status()).isEqualTo(303);
+    }
+
+    /** A temperature on the road and a receipt can be taken back; a day without a receipt is called off. */
+    private void driveEggs() {
+        PersonAccess coordinator = DemoService.person(demo.second(), "coordinator");
+        Browserless browser = new Browserless(demo.baseUrl());
+        browser.signIn(coordinator.email(), coordinator.password());
+        String runs = "/season/" + demo.second().seasons().get(0).code() + "/egg-days";
+        String today = LocalDate.ofInstant(TestClock.START, ZoneOffset.UTC).toString();
+        browser.get(runs + "/new");
+        String run = browser.post(runs, "day", today, "starts_at", "07:30", "thermal_units_in", "Cel.d", "method",
+                "weighed").location().replace("/stops", "");
+        String shown = browser.get(run + "/stops").body()
+                .replaceAll("(?s).*name=\"shown\" value=\"([^\"]*)\".*", "$1");
+        String first = demo.second().tanks().get(0).code();
+        browser.post(run + "/stops", "shown", shown, "eggs-" + first, "100",
+                "eggs-" + demo.second().tanks().get(1).code(), "100");
+        browser.post(run + "/checks", "cooler", "8", "cooler_where", "road");
+        browser.get(run + "/tanks/" + first);
+        assertThat(browser.post(run + "/tanks/" + first + "/receipt", "eggs", "100", "method", "weighed",
+                "received_on", today, "class_label", "period 3", "adult", "teacher").status()).isEqualTo(303);
     }
 
     private void noteForms(Visitor visitor) {

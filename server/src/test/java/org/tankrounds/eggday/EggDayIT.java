@@ -32,7 +32,7 @@ final class EggDayIT {
 
     @Test
     void theDay_isPlanned_andItsHeadingIsTheAnswer() {
-        assertThat(text(coordinator.get(season))).contains("egg day: the drive");
+        assertThat(text(coordinator.get(season))).contains("change its name or days · egg day");
         assertThat(coordinator.get(season + "/egg-days").location()).isEqualTo(season + "/egg-days/new");
         String run = plan("2026-01-13", "07:30");
         assertThat(text(coordinator.get(run))).contains("Egg day, 13 January: no tank on the drive yet");
@@ -40,13 +40,14 @@ final class EggDayIT {
         stops(run, cast.tankB(), "230", "08:30", cast.tankA(), "170", "09:15");
         String text = text(coordinator.get(run));
         assertThat(text).contains("Egg day, 13 January: 400 eggs to 2 schools, first at 8:30")
-                .contains("Fetched at 7:30 from: Coldspring farm", "health certificate H-12 · permit P-3 · 220 °C-days")
+                .contains("Fetched at 7:30 from Coldspring farm", "Health certificate H-12 · permit P-3 · 220 °C-days")
                 .contains("1 8:30 Birchthimble School Room 12 230 not yet", "2 9:15 Alderwhistle School Room 12 170 not yet")
                 // Foam box of 0.9 m² and 25 mm: 0.9 ÷ (1/200 + 0.025/0.030 + 1/8) = 0.934 W/K; 12 K for 2.75 h melt
                 // 0.302 kg at 8 °C (334,000 + 4186 · 8 J/kg), twice for opened lids; worked by hand.
                 .contains("about 0.6 kg of ice in sealed bottles: for 3 hours at 8 °C beside the eggs and 20 °C outside")
                 .contains("2 clean buckets and jugs");
         assertThat(coordinator.get(season + "/egg-days").location()).isEqualTo(run);
+        assertThat(mentor.get("/rounds").body()).contains("<a href=\"" + run + "\">Egg day, 13 January</a>");
         assertThat(text(mentor.get(run))).contains("400 eggs to 2 schools").doesNotContain("Plan the stops");
     }
 
@@ -108,7 +109,7 @@ final class EggDayIT {
                 .contains("8:55 8.0 °C replace 1/4 of it", "9:10 9.0 °C replace 1/3 of it", "9:25 10.0 °C replace 1/2 of it",
                         "9:40 11.0 °C wait, then the eggs go over")
                 .contains("pH is not read yet");
-        assertThat(text(mentor.get(driven()))).contains("7.0 °C, 11.0 °C", "8:40 7.0 °C Birchthimble School, Room 12");
+        assertThat(text(mentor.get(driven()))).contains("tempering until 9:40 7.0 °C, 11.0 °C", "8:40 7.0 °C Birchthimble School, Room 12");
 
         temper(teacher, stop, "7", "11", "8.4", "08:40", "quick");
         assertThat(text(teacher.get(stop))).contains("The tank’s pH is 8.4: take the slower pace");
@@ -143,6 +144,7 @@ final class EggDayIT {
                 .contains("Do not put the eggs in: the tank’s pH is 9.4");
         temper(mentor, stop, "12", "25.5", "", "", "quick");
         assertThat(text(mentor.get(stop))).contains("in which trout die, tempered or not");
+        assertThat(text(mentor.get(driven()))).contains("eggs wait: look there 12.0 °C, 25.5 °C");
     }
 
     @Test

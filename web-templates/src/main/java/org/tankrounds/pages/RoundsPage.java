@@ -9,10 +9,12 @@ import java.util.List;
  * @param lead what the odds speak of and until when
  * @param tag the answer's ETag, so that the script can ask for the next one
  * @param past where the mornings before are looked at
+ * @param doors to what is near and concerns several tanks
  * @param printed when and on whose clock, for paper
  */
 public record RoundsPage(
-        String title, String lead, String tag, String past, String printed, List<Group> groups) implements Page {
+        String title, String lead, String tag, String past, List<FormPage.Link> doors, String printed, List<Group> groups)
+        implements Page {
 
     /** @param key one of today, week, ask, none */
     public record Group(String key, String title, String hint, List<Row> rows) {}
