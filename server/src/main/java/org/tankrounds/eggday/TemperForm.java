@@ -80,11 +80,11 @@ final class TemperForm {
                 form.numberBox(COOLER, "eggday.temper.cooler", sign),
                 form.numberBox(TANK, "eggday.temper.tank", sign),
                 form.optional(form.numberBox(PH, "eggday.temper.ph", "")),
+                form.optional(form.textBox(FROM, "eggday.temper.from")).withType("time", "off")
+                        .withHint(form.say("eggday.temper.from.hint")),
                 form.choice(PACE, "eggday.temper.pace", Stream.of(Pace.QUICK, Pace.SLOW).map(pace -> new Option(
                         code(pace), form.say("eggday.temper.pace." + code(pace),
-                                Tempering.minutesPerK(Stage.EGG, pace), oneDegree()))).toList()),
-                form.optional(form.textBox(FROM, "eggday.temper.from")).withType("time", "off")
-                        .withHint(form.say("eggday.temper.from.hint")));
+                                Tempering.minutesPerK(Stage.EGG, pace), oneDegree()))).toList()));
     }
 
     private String oneDegree() {
