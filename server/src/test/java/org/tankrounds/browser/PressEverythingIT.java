@@ -126,17 +126,19 @@ class PressEverythingIT {
         String runs = "/season/" + demo.second().seasons().get(0).code() + "/egg-days";
         String today = LocalDate.ofInstant(TestClock.START, ZoneOffset.UTC).toString();
         browser.get(runs + "/new");
-        String run = browser.post(runs, "day", today, "starts_at", "07:30", "thermal_units_in", "Cel.d", "method",
-                "weighed").location().replace("/stops", "");
+        // So far on that there are fish to look at and to measure.
+        String run = browser.post(runs, "day", today, "starts_at", "07:30", "thermal_units", "600", "thermal_units_in",
+                "Cel.d", "method", "weighed").location().replace("/stops", "");
         String shown = browser.get(run + "/stops").body()
                 .replaceAll("(?s).*name=\"shown\" value=\"([^\"]*)\".*", "$1");
-        String first = demo.second().tanks().get(0).code();
-        browser.post(run + "/stops", "shown", shown, "eggs-" + first, "100",
-                "eggs-" + demo.second().tanks().get(1).code(), "100");
+        List<String> tanks = List.of(demo.second().tanks().get(0).code(), demo.second().tanks().get(1).code());
+        browser.post(run + "/stops", "shown", shown, "eggs-" + tanks.get(0), "100", "eggs-" + tanks.get(1), "100");
         browser.post(run + "/checks", "cooler", "8", "cooler_where", "road");
-        browser.get(run + "/tanks/" + first);
-        assertThat(browser.post(run + "/tanks/" + first + "/receipt", "eggs", "100", "method", "weighed",
-                "received_on", today, "class_label", "period 3", "adult", "teacher").status()).isEqualTo(303);
+        for (String tank : tanks) {
+            browser.get(run + "/tanks/" + tank);
+            assertThat(browser.post(run + "/tanks/" + tank + "/receipt", "eggs", "100", "method", "weighed",
+                    "received_on", today, "class_label", "period 3", "adult", "teacher").status()).isEqualTo(303);
+        }
     }
 
     private void noteForms(Visitor visitor) {
