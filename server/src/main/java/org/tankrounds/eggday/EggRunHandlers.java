@@ -78,7 +78,7 @@ public final class EggRunHandlers {
                     caller.personId().orElseThrow(), clock.instant());
             return null;
         });
-        ctx.redirect(known.address() + "?saved=checked#cooler", HttpStatus.SEE_OTHER);
+        ctx.redirect(known.address() + "?saved=checked#on-the-way", HttpStatus.SEE_OTHER);
     }
 
     public void withdrawCheck(Context ctx) {
@@ -93,7 +93,7 @@ public final class EggRunHandlers {
                     caller.personId().orElseThrow(), clock.instant());
             return null;
         });
-        ctx.redirect(known.address() + "?saved=withdrawn#cooler", HttpStatus.SEE_OTHER);
+        ctx.redirect(known.address() + "?saved=withdrawn#on-the-way", HttpStatus.SEE_OTHER);
     }
 
     public void showSheet(Context ctx) {
