@@ -185,13 +185,15 @@ public final class App implements AutoCloseable {
         ReadingRepository readings = new ReadingRepository();
         ChapterRanking ranking = new ChapterRanking(tanks, tankInputs, forecastMaker, roundsVersions);
         PastMornings pastMornings = new PastMornings(tanks, new SeasonRepository(), tankInputs, forecastMaker);
+        EggDayDoor eggDays = new EggDayDoor(new SeasonRepository());
         Routes.Rounds roundsRoutes = new Routes.Rounds(
                 new RoundsHandlers(
                         transactions, clock, tanks, forecasts, looks, breakWatches,
-                        new EggDayDoor(new SeasonRepository()), roundsVersions, pastMornings, pages, assets),
+                        eggDays, roundsVersions, pastMornings, pages, assets),
                 new RoundsApi(transactions, clock, ranking, json, assets),
                 new TankHandlers(
-                        transactions, clock, tanks, tankInputs, forecasts, readings, looks, tasks, pages, json),
+                        transactions, clock, tanks, tankInputs, forecasts, readings, looks, tasks, eggDays, pages,
+                        json),
                 new HelpHandlers(pages));
 
         StoreReading storeReading = new StoreReading(transactions, tanks, kits, readings, dirtyTanks, atOnce, clock);

@@ -15,6 +15,7 @@ import org.jooq.DSLContext;
 import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.behaviour.SeenLately;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.eggday.EggDayDoor;
 import org.tankrounds.pages.DeviceDayPage;
 import org.tankrounds.pages.MyTanksPage;
 import org.tankrounds.places.Tank;
@@ -48,13 +49,14 @@ public final class TankHandlers {
     private final DeviceDays deviceDays;
     private final LookRepository looks;
     private final TaskRepository tasks;
+    private final EggDayDoor eggDays;
     private final Pages pages;
     private final ObjectMapper json;
 
     public TankHandlers(
             Transactions transactions, Clock clock, TankRepository tanks, TankInputs inputs,
             ForecastRepository forecasts, ReadingRepository readings, LookRepository looks,
-            TaskRepository tasks, Pages pages, ObjectMapper json) {
+            TaskRepository tasks, EggDayDoor eggDays, Pages pages, ObjectMapper json) {
         this.transactions = transactions;
         this.clock = clock;
         this.tanks = tanks;
@@ -64,6 +66,7 @@ public final class TankHandlers {
         this.deviceDays = new DeviceDays(readings);
         this.looks = looks;
         this.tasks = tasks;
+        this.eggDays = eggDays;
         this.pages = pages;
         this.json = json;
     }
@@ -150,6 +153,7 @@ public final class TankHandlers {
                 tx, chapterId, tank.tankId(), now.minus(TAKEN_BACK_LATELY), MOST_TAKEN_BACK);
         return new TankPages.Known(input, forecasts.find(tx, chapterId, tank.tankId()), log, takenBack, days, saved,
                 seen(tx, chapterId, tank, now),
-                tasks.list(tx, chapterId, tank.tankId(), now.minus(Task.LATELY)));
+                tasks.list(tx, chapterId, tank.tankId(), now.minus(Task.LATELY)),
+                eggDays.findAt(tx, chapterId, tank, LocalDate.ofInstant(now, tank.zone())));
     }
 }

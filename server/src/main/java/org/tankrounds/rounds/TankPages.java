@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.tankrounds.advice.Remedy;
 import org.tankrounds.behaviour.Alarm;
 import org.tankrounds.behaviour.SeenLately;
+import org.tankrounds.eggday.EggDayDoor;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.forecast.Forecast;
 import org.tankrounds.pages.SeasonChart;
@@ -29,7 +30,8 @@ final class TankPages {
 
     /** What one page is made of. */
     record Known(TankInput input, Optional<TankForecast> forecast, List<Reading> log,
-            List<Reading> takenBack, List<DeviceDay> days, Optional<Reading> saved, SeenLately seen, List<Task> tasks) {
+            List<Reading> takenBack, List<DeviceDay> days, Optional<Reading> saved, SeenLately seen, List<Task> tasks,
+            Optional<EggDayDoor.Door> eggDay) {
         Tank tank() {
             return input.tank();
         }
@@ -65,7 +67,7 @@ final class TankPages {
         return new TankPage(
                 heading.of(tank, known.forecast(), known.seen()),
                 backText(), caller.role() == Role.TEACHER ? "/tanks" : "/rounds",
-                tank.school(), about(known), saved(known), tank.code(),
+                tank.school(), about(known), doors(known), saved(known), tank.code(),
                 advice(known), together(known), tasks(known),
                 reasons(known), ways(known), NarrowWording.readingOrFact(known.input(), known.forecast())
                         .map(speech::say).orElse(""),
@@ -80,6 +82,12 @@ final class TankPages {
         return !caller.signedIn() ? List.of() : known.takenBack().stream().map(reading -> new TankPage.Link(
                 speech.say("tank.log.takenBack.of", formats.full(reading.measuredAt())),
                 "/tanks/" + known.tank().code() + "/readings/" + reading.code())).toList();
+    }
+
+    /** A class with its card receives no eggs by itself. */
+    private List<TankPage.Link> doors(Known known) {
+        return !caller.signedIn() ? List.of() : known.eggDay().stream().map(door -> new TankPage.Link(
+                speech.say("eggday.stop.door", speech.written("time.pattern.date", door.day())), door.to())).toList();
     }
 
     private String backText() {

@@ -172,7 +172,7 @@ class PressEverythingIT {
     }
 
     private static boolean isPage(String address) {
-        return !address.matches(".*\\.(csv|xlsx|pdf|json|ics)(\\?.*)?");
+        return !address.matches(".*\\.(csv|xlsx|pdf|json|ics|zip)(\\?.*)?");
     }
 
     private Set<String> formRoutes() {

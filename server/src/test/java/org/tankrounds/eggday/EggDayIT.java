@@ -315,6 +315,8 @@ final class EggDayIT {
     void everybody_seesTheirs() {
         String run = driven();
         assertThat(teacher.get(run).status()).isEqualTo(404);
+        assertThat(teacher.get("/tanks/" + cast.tankB().code()).body())
+                .contains("<a href=\"" + run + "/tanks/" + cast.tankB().code() + "\">Egg day, 13 January: its eggs</a>");
         assertThat(teacher.get(run + "/tanks/" + cast.tankA().code()).status()).as("another class's tank").isEqualTo(404);
         assertThat(text(teacher.get(run + "/tanks/" + cast.tankB().code()))).contains("Room 12: 230 eggs, expected at 8:30");
         assertThat(mentor.get(run + "/stops").status()).isEqualTo(404);

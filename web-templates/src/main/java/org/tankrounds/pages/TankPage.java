@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
  *
  * @param title the answer
  * @param backText empty for a class that came with its card, which sees this tank only
+ * @param doors to what is near and concerns it
  * @param saved what became of a reading that was just put in; empty otherwise
  * @param together what all of the advice is expected to do; may be empty
  * @param tasks what the class was asked to do, or ticked as done, lately
@@ -18,7 +19,7 @@ import java.util.stream.Collectors;
  * @param narrows the one reading or fact that would narrow it most, as a sentence; may be empty
  */
 public record TankPage(
-        String title, String backText, String backTo, String school, String about, String saved,
+        String title, String backText, String backTo, String school, String about, List<Link> doors, String saved,
         String code, List<Advice> advice, String together, List<String> tasks,
         List<Sentence> reasons, WaysPicture ways, String narrows,
         Season season, List<Fact> facts, List<LogRow> log, List<Link> takenBack, boolean mayLog,
