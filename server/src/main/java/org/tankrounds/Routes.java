@@ -57,9 +57,11 @@ final class Routes {
     private final Readings readings;
     private final Rounds rounds;
     private final ClassroomPages classroom;
+    private final ReleaseRoutes release;
 
     Routes(HealthHandlers health, OfflineHandlers offline, People people, PlacePages places, SeasonPages season,
-            EggDayPages eggDay, Readings readings, Rounds rounds, ClassroomPages classroom) {
+            EggDayPages eggDay, Readings readings, Rounds rounds, ClassroomPages classroom,
+            ReleaseRoutes release) {
         this.health = health;
         this.offline = offline;
         this.people = people;
@@ -69,6 +71,7 @@ final class Routes {
         this.readings = readings;
         this.rounds = rounds;
         this.classroom = classroom;
+        this.release = release;
     }
 
     void add(JavalinConfig javalin) {
@@ -82,6 +85,7 @@ final class Routes {
         addReadings(routes);
         addRounds(routes);
         addClassroom(routes);
+        release.add(routes);
     }
 
     private void addHealth(RoutesConfig routes) {

@@ -55,6 +55,8 @@ class ArchitectureTest {
             Map.entry("SchoolBreaks", "breaks"), Map.entry("BreakDays", "breaks"),
             Map.entry("Seasons", "season"), Map.entry("Lots", "season"), Map.entry("FishSamples", "season"),
             Map.entry("CountEntries", "season"), Map.entry("DeathCauses", "season"),
+            Map.entry("ReleaseSites", "release"), Map.entry("ReleaseApprovals", "release"),
+            Map.entry("ReleaseRules", "release"),
             Map.entry("SummaryVersions", "summary"), Map.entry("SummaryFiles", "summary"),
             Map.entry("SummaryLinks", "summary"), Map.entry("PastSeasons", "years"), Map.entry("PastRows", "years"),
             Map.entry("EggRuns", "eggday"), Map.entry("EggStops", "eggday"), Map.entry("CoolerChecks", "eggday"),

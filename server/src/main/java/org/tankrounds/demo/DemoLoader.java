@@ -43,6 +43,7 @@ public final class DemoLoader {
     private final ChapterRepository chapters = new ChapterRepository();
     private final DemoPlaces places;
     private final DemoClassDeeds deeds;
+    private final DemoRelease release = new DemoRelease();
     private final DemoKeys keys;
 
     public DemoLoader(Transactions transactions, StoreBatch storeBatch, PasswordHashes passwords,
@@ -108,7 +109,10 @@ public final class DemoLoader {
         storeBatch.storeAll(script(written.chapter()), written.tanks().stream()
                 .flatMap(tank -> DemoLines.of(tank.code(), tank.life().readings(written.kit()), zone).stream())
                 .toList());
-        transactions.inChapter(written.chapter().chapterId(), tx -> deeds.write(tx, written, now));
+        transactions.inChapter(written.chapter().chapterId(), tx -> {
+            release.write(tx, written, now);
+            return deeds.write(tx, written, now);
+        });
         return written.chapter();
     }
 

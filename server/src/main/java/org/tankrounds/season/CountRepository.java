@@ -5,10 +5,14 @@ import static org.tankrounds.db.schema.Tables.PEOPLE;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import org.jooq.Field;
 import org.jooq.Record;
+import org.jooq.Record2;
+import org.jooq.impl.DSL;
 
 /** What was written down of the number of fish; an entry that was taken back counts nowhere. */
 public final class CountRepository {
@@ -28,6 +32,18 @@ public final class CountRepository {
     /** Those of them by which a tank's count changes. */
     public static List<CountEntry> of(int tankId, List<CountEntry> entries) {
         return entries.stream().filter(entry -> entry.tankId() == tankId || entry.comesTo(tankId)).toList();
+    }
+
+    /** Fish released under each approval, in any season; its number in small letters. */
+    public Map<String, Integer> releasedByApproval(DSLContext tx, int chapterId) {
+        Field<String> number = DSL.lower(COUNT_ENTRIES.APPROVAL);
+        return tx.select(number, DSL.sum(COUNT_ENTRIES.FISH).cast(Integer.class))
+                .from(COUNT_ENTRIES)
+                .where(COUNT_ENTRIES.CHAPTER_ID.eq(chapterId))
+                .and(COUNT_ENTRIES.KIND.eq(CountKind.RELEASED.code()))
+                .and(COUNT_ENTRIES.APPROVAL.isNotNull()).and(COUNT_ENTRIES.WITHDRAWN_AT.isNull())
+                .groupBy(number)
+                .fetchMap(Record2::value1, Record2::value2);
     }
 
     /** The entry that a form was written down as, also one that was taken back since; empty while it was not. */

@@ -36,7 +36,11 @@ final class Expectations {
             rounds' page         |ask ask |-   -   own own |-   own own |-   -   -   ask |ask ask ask |ask ask |ask
             coordinator's page   |ask ask |-   -   -   own |-   -   own |-   -   -   ask |ask ask ask |ask ask |ask
             coordinator's thing  |ask ask |-   -   -   own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
+<<<<<<< HEAD
             rounds' thing        |ask ask |-   -   own own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
+=======
+            chapter's thing      |ask ask |own own own own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
+>>>>>>> 1a53beb (Write down where fish may be released and what the agency allowed there)
             tank's page          |ask ask |own -   own own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
             class's page         |ask ask |own -   own own |-   -   -   |own -   -   ask |ask ask ask |ask ask |ask
             tank for the rounds  |ask ask |-   -   own own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
@@ -202,6 +206,7 @@ final class Expectations {
             GET  /season/{season}/summary.pdf                      | coordinator's thing
             GET  /season/{season}/summary.json                     | coordinator's thing
 
+<<<<<<< HEAD
             GET  /season/{season}/egg-days                         | rounds' thing
             GET  /season/{season}/egg-days/new                     | coordinator's thing
             POST /season/{season}/egg-days                         | coordinator's thing
@@ -221,6 +226,21 @@ final class Expectations {
             POST /season/{season}/egg-days/{run}/tanks/{tank}/tempering | tank's page
             POST /season/{season}/egg-days/{run}/tanks/{tank}/receipt | tank's page
             POST /season/{season}/egg-days/{run}/tanks/{tank}/receipt/withdrawn | rounds' thing
+=======
+            GET  /release                                          | one's own page
+            GET  /release/rules                                    | coordinator's page
+            POST /release/rules                                    | coordinator's page
+            GET  /release/sites/new                                | coordinator's page
+            POST /release/sites                                    | coordinator's page
+            GET  /release/sites/{site}                             | chapter's thing
+            GET  /release/sites/{site}/edit                        | coordinator's thing
+            POST /release/sites/{site}                             | coordinator's thing
+            GET  /release/sites/{site}/approvals/new               | coordinator's thing
+            POST /release/sites/{site}/approvals                   | coordinator's thing
+            GET  /release/sites/{site}/approvals/{approval}        | coordinator's thing
+            POST /release/sites/{site}/approvals/{approval}        | coordinator's thing
+            POST /release/sites/{site}/approvals/{approval}/withdrawn | coordinator's thing
+>>>>>>> 1a53beb (Write down where fish may be released and what the agency allowed there)
 
             POST /api/v1/tanks/{tank}/readings                     | tank for scripts
             GET  /api/v1/tanks/{tank}/readings                     | tank for scripts

@@ -37,6 +37,11 @@ import org.tankrounds.people.Person;
 import org.tankrounds.people.PersonRepository;
 import org.tankrounds.people.PersonRepository.Details;
 import org.tankrounds.people.TokenRepository;
+import org.tankrounds.release.Approval;
+import org.tankrounds.release.ApprovalRepository;
+import org.tankrounds.release.Site;
+import org.tankrounds.release.SiteRepository;
+import org.tankrounds.release.Species;
 import org.tankrounds.season.FishSample;
 import org.tankrounds.season.FishSampleRepository;
 import org.tankrounds.tasks.TaskRepository;
@@ -135,6 +140,7 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         things.put("version", "1");
         things.put("handover", "1");
         things.putAll(classDeeds(tx, cast, word));
+        things.putAll(release(tx, cast, word));
         return new MarkedChapter(cast, word, things, disabled, revoked.secret());
     }
 
@@ -170,6 +176,16 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
                 TestClock.START);
         return Map.of("break", Integer.toString(schoolBreak), "task", Integer.toString(task),
                 "look", Integer.toString(look), "sample", Integer.toString(sample));
+    }
+
+    /** A site with an approval for spring. */
+    private static Map<String, String> release(DSLContext tx, Cast cast, String word) {
+        int site = new SiteRepository().add(tx, cast.chapterId(), new Site.Details(
+                "Bridge " + word, word + " Brook", Optional.empty(), Optional.empty(), OptionalDouble.empty()));
+        int approval = new ApprovalRepository().add(tx, cast.chapterId(), site, new Approval.Details(
+                "P-" + word, word, Species.RAINBOW_TROUT, LocalDate.of(2026, 1, 1), LocalDate.of(2026, 6, 1), 400,
+                Optional.empty(), Optional.empty()));
+        return Map.of("site", Integer.toString(site), "approval", Integer.toString(approval));
     }
 
     private static void mark(

@@ -1,0 +1,47 @@
+package org.tankrounds;
+
+import static org.tankrounds.web.Role.COORDINATOR;
+import static org.tankrounds.web.Role.SIGNED_IN;
+
+import io.javalin.config.RoutesConfig;
+import java.time.Clock;
+import org.tankrounds.db.Transactions;
+import org.tankrounds.release.ApprovalHandlers;
+import org.tankrounds.release.ApprovalRepository;
+import org.tankrounds.release.ReleaseHandlers;
+import org.tankrounds.release.ReleaseReads;
+import org.tankrounds.release.RulesHandlers;
+import org.tankrounds.release.RulesRepository;
+import org.tankrounds.release.SiteHandlers;
+import org.tankrounds.release.SiteRepository;
+import org.tankrounds.web.Pages;
+
+/** The pages of sites, approvals, releases and stream checks, with their URLs. */
+record ReleaseRoutes(ReleaseHandlers overview, SiteHandlers sites, ApprovalHandlers approvals, RulesHandlers rules) {
+
+    static ReleaseRoutes of(Transactions transactions, Pages pages, Clock clock) {
+        ReleaseReads reads = new ReleaseReads(new SiteRepository(), new ApprovalRepository(), new RulesRepository(),
+                SeasonPages.seasonReads());
+        return new ReleaseRoutes(
+                new ReleaseHandlers(transactions, reads, pages, clock),
+                new SiteHandlers(transactions, reads, pages),
+                new ApprovalHandlers(transactions, reads, pages, clock),
+                new RulesHandlers(transactions, reads.rules(), pages));
+    }
+
+    void add(RoutesConfig routes) {
+        routes.get("/release", overview::show, SIGNED_IN);
+        routes.get("/release/rules", rules::show, COORDINATOR);
+        routes.post("/release/rules", rules::update, COORDINATOR);
+        routes.get("/release/sites/new", sites::showNew, COORDINATOR);
+        routes.post("/release/sites", sites::create, COORDINATOR);
+        routes.get("/release/sites/{site}", overview::showSite, SIGNED_IN);
+        routes.get("/release/sites/{site}/edit", sites::showEdit, COORDINATOR);
+        routes.post("/release/sites/{site}", sites::update, COORDINATOR);
+        routes.get("/release/sites/{site}/approvals/new", approvals::showNew, COORDINATOR);
+        routes.post("/release/sites/{site}/approvals", approvals::create, COORDINATOR);
+        routes.get("/release/sites/{site}/approvals/{approval}", approvals::showEdit, COORDINATOR);
+        routes.post("/release/sites/{site}/approvals/{approval}", approvals::update, COORDINATOR);
+        routes.post("/release/sites/{site}/approvals/{approval}/withdrawn", approvals::withdraw, COORDINATOR);
+    }
+}

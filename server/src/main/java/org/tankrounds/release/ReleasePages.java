@@ -1,0 +1,133 @@
+package org.tankrounds.release;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jooq.DSLContext;
+import org.tankrounds.pages.ReleasePage;
+import org.tankrounds.pages.SitePage;
+import org.tankrounds.web.Caller;
+import org.tankrounds.web.Formats;
+import org.tankrounds.web.Role;
+import org.tankrounds.web.Speech;
+import org.tankrounds.web.TypedNumber;
+
+/** From sites, approvals and plans to the pages that list them. */
+final class ReleasePages {
+    private static final String AND = " · ";
+
+    private final ReleaseReads reads;
+    private final DSLContext tx;
+    private final Caller caller;
+    private final Formats formats;
+    private final Speech speech;
+    private final LocalDate today;
+
+    ReleasePages(ReleaseReads reads, DSLContext tx, Caller caller, Formats formats) {
+        this.reads = reads;
+        this.tx = tx;
+        this.caller = caller;
+        this.formats = formats;
+        this.speech = formats.speech();
+        this.today = formats.now().atZone(caller.zone()).toLocalDate();
+    }
+
+    ReleasePage overview() {
+        List<Site> sites = reads.sites().list(tx, caller.chapterId());
+        Map<Integer, List<Approval>> approvals = reads.approvals().list(tx, caller.chapterId()).stream()
+                .collect(Collectors.groupingBy(Approval::siteId));
+        Map<String, Integer> released = reads.season().counts().releasedByApproval(tx, caller.chapterId());
+        List<ReleasePage.SiteRow> rows = sites.stream().map(site ->
+                row(site, approvals.getOrDefault(site.siteId(), List.of()), released)).toList();
+        long open = approvals.values().stream().flatMap(List::stream).filter(one -> one.holdsOn(today)).count();
+        return new ReleasePage(title(sites, open), maySet(), rows, rules());
+    }
+
+    SitePage site(Site site) {
+        Map<String, Integer> released = reads.season().counts().releasedByApproval(tx, caller.chapterId());
+        List<SitePage.ApprovalRow> approvals = reads.approvals().listOfSite(tx, caller.chapterId(), site.siteId())
+                .stream().map(approval -> row(site, approval, released)).toList();
+        String water = Stream.of(Optional.of(site.details().water()), site.details().wayThere(),
+                        site.details().point().map(point -> say("release.site.at",
+                                TypedNumber.text(point.north(), 5), TypedNumber.text(point.east(), 5))))
+                .flatMap(Optional::stream).collect(Collectors.joining(AND));
+        return new SitePage(site.name(), water, maySet() ? site.address() + "/edit" : "", approvals,
+                maySet() ? site.address() + "/approvals/new" : "");
+    }
+
+    private String title(List<Site> sites, long open) {
+        if (sites.isEmpty()) {
+            return say("release.title.none");
+        }
+        return open == 0 ? say("release.title.closed") : say("release.title", open);
+    }
+
+    private ReleasePage.SiteRow row(Site site, List<Approval> approvals, Map<String, Integer> released) {
+        Optional<Approval> best = approvals.stream().filter(one -> one.holdsOn(today)).findFirst()
+                .or(() -> approvals.stream().filter(one -> one.withdrawnAt().isEmpty()).findFirst());
+        return new ReleasePage.SiteRow(site.name(), site.details().water(), site.address(),
+                best.map(approval -> say("release.approval.line", approval.number(), standing(approval)))
+                        .orElseGet(() -> say("release.approval.missing")),
+                best.map(approval -> fish(approval, released)).orElse(""));
+    }
+
+    private SitePage.ApprovalRow row(Site site, Approval approval, Map<String, Integer> released) {
+        Approval.Details details = approval.details();
+        String days = say("release.approval.days", date(details.firstDay()), date(details.lastDay()));
+        return new SitePage.ApprovalRow(approval.number(), details.agency(),
+                say("release.species." + details.species().code()),
+                details.expiresOn().map(last -> say("release.approval.daysAndExpiry", days, date(last))).orElse(days),
+                fish(approval, released), standing(approval), details.note().orElse(""),
+                approval.withdrawnAt().isPresent(),
+                maySet() ? site.address() + "/approvals/" + approval.approvalId() : "");
+    }
+
+    private String fish(Approval approval, Map<String, Integer> released) {
+        Approval.Used used = new Approval.Used(
+                released.getOrDefault(approval.number().toLowerCase(Locale.ROOT), 0), 0);
+        int left = approval.left(used);
+        return left < 0 ? say("release.approval.over", approval.details().mostFish(), -left)
+                : say("release.approval.left", left, approval.details().mostFish());
+    }
+
+    private String standing(Approval approval) {
+        if (approval.withdrawnAt().isPresent()) {
+            return say("release.standing.withdrawn");
+        }
+        if (approval.details().species() != Species.RAINBOW_TROUT) {
+            return say("release.standing.species");
+        }
+        if (today.isBefore(approval.details().firstDay())) {
+            return say("release.standing.ahead", date(approval.details().firstDay()));
+        }
+        return today.isAfter(approval.details().lastGoodDay())
+                ? say("release.standing.over", date(approval.details().lastGoodDay()))
+                : say("release.standing.holds", date(approval.details().lastGoodDay()));
+    }
+
+    private String rules() {
+        return reads.rules().find(tx, caller.chapterId()).map(rules -> Stream.of(
+                                Optional.of(say("release.rules.adults", rules.childrenPerAdult())),
+                                Optional.of(rules.deepestCm() == 0 ? say("release.rules.noWading")
+                                        : say("release.rules.depth", rules.deepestCm())),
+                                rules.others())
+                        .flatMap(Optional::stream).collect(Collectors.joining(" ")))
+                .orElseGet(() -> say("release.rules.unset"));
+    }
+
+    private boolean maySet() {
+        return caller.role() == Role.COORDINATOR;
+    }
+
+    private String date(LocalDate day) {
+        return speech.written("time.pattern.dateAndYear", day);
+    }
+
+    private String say(String key, Object... with) {
+        return speech.say(key, with);
+    }
+}
