@@ -8,25 +8,32 @@ import java.time.Clock;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.release.ApprovalHandlers;
 import org.tankrounds.release.ApprovalRepository;
+import org.tankrounds.release.PlanHandlers;
+import org.tankrounds.release.PlanPageHandlers;
+import org.tankrounds.release.PlanRepository;
 import org.tankrounds.release.ReleaseHandlers;
 import org.tankrounds.release.ReleaseReads;
 import org.tankrounds.release.RulesHandlers;
 import org.tankrounds.release.RulesRepository;
 import org.tankrounds.release.SiteHandlers;
 import org.tankrounds.release.SiteRepository;
+import org.tankrounds.season.FishSampleRepository;
 import org.tankrounds.web.Pages;
 
 /** The pages of sites, approvals, releases and stream checks, with their URLs. */
-record ReleaseRoutes(ReleaseHandlers overview, SiteHandlers sites, ApprovalHandlers approvals, RulesHandlers rules) {
+record ReleaseRoutes(ReleaseHandlers overview, SiteHandlers sites, ApprovalHandlers approvals, RulesHandlers rules,
+        PlanHandlers plans, PlanPageHandlers planPages) {
 
     static ReleaseRoutes of(Transactions transactions, Pages pages, Clock clock) {
         ReleaseReads reads = new ReleaseReads(new SiteRepository(), new ApprovalRepository(), new RulesRepository(),
-                SeasonPages.seasonReads());
+                new PlanRepository(), SeasonPages.seasonReads(), new FishSampleRepository());
         return new ReleaseRoutes(
                 new ReleaseHandlers(transactions, reads, pages, clock),
                 new SiteHandlers(transactions, reads, pages),
                 new ApprovalHandlers(transactions, reads, pages, clock),
-                new RulesHandlers(transactions, reads.rules(), pages));
+                new RulesHandlers(transactions, reads.rules(), pages),
+                new PlanHandlers(transactions, reads, pages, clock),
+                new PlanPageHandlers(transactions, reads, pages, clock));
     }
 
     void add(RoutesConfig routes) {
@@ -43,5 +50,12 @@ record ReleaseRoutes(ReleaseHandlers overview, SiteHandlers sites, ApprovalHandl
         routes.get("/release/sites/{site}/approvals/{approval}", approvals::showEdit, COORDINATOR);
         routes.post("/release/sites/{site}/approvals/{approval}", approvals::update, COORDINATOR);
         routes.post("/release/sites/{site}/approvals/{approval}/withdrawn", approvals::withdraw, COORDINATOR);
+        routes.get("/release/plans/new", plans::showNew, COORDINATOR);
+        routes.post("/release/plans", plans::create, COORDINATOR);
+        routes.get("/release/plans/{plan}", planPages::show, SIGNED_IN);
+        routes.post("/release/plans/{plan}/checks", planPages::check, SIGNED_IN);
+        routes.get("/release/plans/{plan}/edit", plans::showEdit, COORDINATOR);
+        routes.post("/release/plans/{plan}", plans::update, COORDINATOR);
+        routes.post("/release/plans/{plan}/dropped", plans::drop, COORDINATOR);
     }
 }

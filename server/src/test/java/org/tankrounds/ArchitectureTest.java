@@ -56,7 +56,8 @@ class ArchitectureTest {
             Map.entry("Seasons", "season"), Map.entry("Lots", "season"), Map.entry("FishSamples", "season"),
             Map.entry("CountEntries", "season"), Map.entry("DeathCauses", "season"),
             Map.entry("ReleaseSites", "release"), Map.entry("ReleaseApprovals", "release"),
-            Map.entry("ReleaseRules", "release"),
+            Map.entry("ReleaseRules", "release"), Map.entry("ReleasePlans", "release"),
+            Map.entry("ReleasePlanTanks", "release"), Map.entry("ReleasePlanChecks", "release"),
             Map.entry("SummaryVersions", "summary"), Map.entry("SummaryFiles", "summary"),
             Map.entry("SummaryLinks", "summary"), Map.entry("PastSeasons", "years"), Map.entry("PastRows", "years"),
             Map.entry("EggRuns", "eggday"), Map.entry("EggStops", "eggday"), Map.entry("CoolerChecks", "eggday"),
@@ -68,7 +69,7 @@ class ArchitectureTest {
      */
     private static final Map<String, Set<String>> JOINED_BY =
             Map.of("Tanks", Set.of("people", "rounds"), "TankTeachers", Set.of("places"),
-                    "People", Set.of("tasks", "season", "visits", "summary", "eggday"));
+                    "People", Set.of("tasks", "season", "visits", "summary", "eggday", "release"));
 
     @ArchTest
     static void pureCore_knowsOnlyTheLanguageAndThePureBeforeIt(JavaClasses all) {

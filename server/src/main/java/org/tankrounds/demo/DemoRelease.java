@@ -2,18 +2,27 @@ package org.tankrounds.demo;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.UUID;
 import org.jooq.DSLContext;
 import org.tankrounds.demo.DemoPlaces.WrittenChapter;
+import org.tankrounds.people.PersonRepository;
 import org.tankrounds.release.Approval;
 import org.tankrounds.release.ApprovalRepository;
+import org.tankrounds.release.Duty;
+import org.tankrounds.release.Load;
+import org.tankrounds.release.PlanRepository;
+import org.tankrounds.release.ReleasePlan;
 import org.tankrounds.release.Rules;
 import org.tankrounds.release.RulesRepository;
 import org.tankrounds.release.Site;
 import org.tankrounds.release.SiteRepository;
 import org.tankrounds.release.Species;
+import org.tankrounds.season.SeasonRepository;
+import org.tankrounds.web.Role;
 
 /** Where the invented chapters may release their fish, by papers that are as invented. */
 final class DemoRelease {
@@ -28,19 +37,42 @@ final class DemoRelease {
             new Rules(4, 20, Optional.of("Children wear life jackets below the bridge."));
     private static final int PAPER_DAYS_BEFORE = 30;
     private static final int PAPER_DAYS_AFTER = 200;
+    private static final int PLAN_DAYS_AHEAD = 7;
 
     private final SiteRepository sites = new SiteRepository();
     private final ApprovalRepository approvals = new ApprovalRepository();
     private final RulesRepository rules = new RulesRepository();
+    private final PlanRepository plans = new PlanRepository();
+    private final SeasonRepository seasons = new SeasonRepository();
+    private final PersonRepository people = new PersonRepository();
 
     void write(DSLContext tx, WrittenChapter chapter, Instant now) {
         int chapterId = chapter.chapter().chapterId();
         LocalDate today = now.atZone(chapter.chapter().zone()).toLocalDate();
         int siteId = sites.add(tx, chapterId, SITES.get(chapter.chapter().code()));
-        approvals.add(tx, chapterId, siteId, new Approval.Details("R-" + today.getYear() + "-14",
+        int approvalId = approvals.add(tx, chapterId, siteId, new Approval.Details("R-" + today.getYear() + "-14",
                 "State fish agency, regional office", Species.RAINBOW_TROUT, today.minusDays(PAPER_DAYS_BEFORE),
                 today.plusDays(PAPER_DAYS_AFTER), 700, Optional.empty(),
                 Optional.of("Fry that feed; nobody wades; report within ten days.")));
         rules.put(tx, chapterId, RULES);
+        plans.add(tx, chapterId, UUID.randomUUID(), plan(tx, chapter, approvalId, today), coordinator(tx, chapterId), now);
+    }
+
+    /** Of the two tanks that were measured, or the first; in a week. */
+    private ReleasePlan plan(DSLContext tx, WrittenChapter chapter, int approvalId, LocalDate today) {
+        int chapterId = chapter.chapter().chapterId();
+        int seasonId = seasons.list(tx, chapterId).get(0).seasonId();
+        List<Load> loads = chapter.tanks().stream().limit(2).map(tank -> new Load(tank.tankId(), 40,
+                OptionalDouble.of(34), OptionalDouble.empty(), 2, 20)).toList();
+        return new ReleasePlan(0, seasonId, approvalId, new ReleasePlan.Details(
+                today.plusDays(PLAN_DAYS_AHEAD).atTime(10, 0).atZone(chapter.chapter().zone()).toInstant(), 0.75,
+                OptionalDouble.of(11.5), OptionalDouble.of(8), OptionalDouble.of(14), OptionalDouble.empty(), true, 22,
+                6, Map.of(Duty.LEAD, "mentor", Duty.COUNT, "class teacher", Duty.DRIVE, "class teacher", Duty.MEASURE,
+                        "science teacher"), Optional.of("Bus at 9:10 by the gym."), loads), Optional.empty());
+    }
+
+    private int coordinator(DSLContext tx, int chapterId) {
+        return people.list(tx, chapterId).stream().filter(person -> person.role() == Role.COORDINATOR).findFirst()
+                .orElseThrow().personId();
     }
 }

@@ -2,14 +2,15 @@ package org.tankrounds.release;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.tankrounds.pages.ReleasePage;
 import org.tankrounds.pages.SitePage;
+import org.tankrounds.places.Tank;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Formats;
 import org.tankrounds.web.Role;
@@ -40,58 +41,103 @@ final class ReleasePages {
         List<Site> sites = reads.sites().list(tx, caller.chapterId());
         Map<Integer, List<Approval>> approvals = reads.approvals().list(tx, caller.chapterId()).stream()
                 .collect(Collectors.groupingBy(Approval::siteId));
-        Map<String, Integer> released = reads.season().counts().releasedByApproval(tx, caller.chapterId());
+        ApprovalUse use = use();
         List<ReleasePage.SiteRow> rows = sites.stream().map(site ->
-                row(site, approvals.getOrDefault(site.siteId(), List.of()), released)).toList();
-        long open = approvals.values().stream().flatMap(List::stream).filter(one -> one.holdsOn(today)).count();
-        return new ReleasePage(title(sites, open), maySet(), rows, rules());
+                row(site, approvals.getOrDefault(site.siteId(), List.of()), use)).toList();
+        List<Approval> all = approvals.values().stream().flatMap(List::stream).toList();
+        List<ReleasePlan> plans = plans();
+        return new ReleasePage(title(sites, all, plans), maySet(), rows, rows(plans, all, sites, false),
+                rows(plans, all, sites, true), maySet() && mayPlan(all) ? "/release/plans/new" : "", rules());
     }
 
     SitePage site(Site site) {
-        Map<String, Integer> released = reads.season().counts().releasedByApproval(tx, caller.chapterId());
-        List<SitePage.ApprovalRow> approvals = reads.approvals().listOfSite(tx, caller.chapterId(), site.siteId())
-                .stream().map(approval -> row(site, approval, released)).toList();
+        ApprovalUse use = use();
+        List<Approval> known = reads.approvals().listOfSite(tx, caller.chapterId(), site.siteId());
+        List<SitePage.ApprovalRow> approvals = known.stream().map(approval -> row(site, approval, use)).toList();
         String water = Stream.of(Optional.of(site.details().water()), site.details().wayThere(),
                         site.details().point().map(point -> say("release.site.at",
                                 TypedNumber.text(point.north(), 5), TypedNumber.text(point.east(), 5))))
                 .flatMap(Optional::stream).collect(Collectors.joining(AND));
         return new SitePage(site.name(), water, maySet() ? site.address() + "/edit" : "", approvals,
-                maySet() ? site.address() + "/approvals/new" : "");
+                maySet() ? site.address() + "/approvals/new" : "", maySet() && mayPlan(known) ? "/release/plans/new" : "");
     }
 
-    private String title(List<Site> sites, long open) {
+    private String title(List<Site> sites, List<Approval> approvals, List<ReleasePlan> plans) {
+        Optional<ReleasePlan> next = plans.stream().filter(this::isAhead).reduce((later, sooner) -> sooner);
+        if (next.isPresent()) {
+            return say("release.title.next", formats.full(next.get().details().startsAt()),
+                    site(next.get(), approvals, sites).name());
+        }
+        long open = approvals.stream().filter(one -> one.holdsOn(today)).count();
         if (sites.isEmpty()) {
             return say("release.title.none");
         }
         return open == 0 ? say("release.title.closed") : say("release.title", open);
     }
 
-    private ReleasePage.SiteRow row(Site site, List<Approval> approvals, Map<String, Integer> released) {
+    /** The latest first; a teacher's are those that take fish of their tanks. */
+    private List<ReleasePlan> plans() {
+        Set<Integer> own = reads.season().tanks().list(tx, caller).stream().map(Tank::tankId)
+                .collect(Collectors.toSet());
+        return reads.plans().list(tx, caller.chapterId()).stream()
+                .filter(plan -> PlanFacts.mayKnow(caller, plan, own)).toList();
+    }
+
+    private List<ReleasePage.PlanRow> rows(
+            List<ReleasePlan> plans, List<Approval> approvals, List<Site> sites, boolean over) {
+        return plans.stream().filter(plan -> isAhead(plan) != over).map(plan -> new ReleasePage.PlanRow(
+                formats.dateYearAndClock(plan.details().startsAt()), site(plan, approvals, sites).name(),
+                plan.droppedAt().isPresent() ? say("release.plan.dropped")
+                        : say("release.plan.row", plan.details().fish(), plan.details().loads().size()),
+                plan.address())).toList();
+    }
+
+    private boolean isAhead(ReleasePlan plan) {
+        return plan.droppedAt().isEmpty()
+                && !plan.details().startsAt().atZone(caller.zone()).toLocalDate().isBefore(today);
+    }
+
+    private static Site site(ReleasePlan plan, List<Approval> approvals, List<Site> sites) {
+        int siteId = approvals.stream().filter(one -> one.approvalId() == plan.approvalId()).findFirst().orElseThrow()
+                .siteId();
+        return sites.stream().filter(one -> one.siteId() == siteId).findFirst().orElseThrow();
+    }
+
+    private boolean mayPlan(List<Approval> approvals) {
+        return approvals.stream().anyMatch(one -> one.withdrawnAt().isEmpty()
+                && one.details().species() == Species.RAINBOW_TROUT && !today.isAfter(one.details().lastGoodDay()));
+    }
+
+    private ApprovalUse use() {
+        return ApprovalUse.read(reads, tx, caller.chapterId(), today.atStartOfDay(caller.zone()).toInstant());
+    }
+
+    private ReleasePage.SiteRow row(Site site, List<Approval> approvals, ApprovalUse use) {
         Optional<Approval> best = approvals.stream().filter(one -> one.holdsOn(today)).findFirst()
                 .or(() -> approvals.stream().filter(one -> one.withdrawnAt().isEmpty()).findFirst());
         return new ReleasePage.SiteRow(site.name(), site.details().water(), site.address(),
                 best.map(approval -> say("release.approval.line", approval.number(), standing(approval)))
                         .orElseGet(() -> say("release.approval.missing")),
-                best.map(approval -> fish(approval, released)).orElse(""));
+                best.map(approval -> fish(approval, use)).orElse(""));
     }
 
-    private SitePage.ApprovalRow row(Site site, Approval approval, Map<String, Integer> released) {
+    private SitePage.ApprovalRow row(Site site, Approval approval, ApprovalUse use) {
         Approval.Details details = approval.details();
         String days = say("release.approval.days", date(details.firstDay()), date(details.lastDay()));
         return new SitePage.ApprovalRow(approval.number(), details.agency(),
                 say("release.species." + details.species().code()),
                 details.expiresOn().map(last -> say("release.approval.daysAndExpiry", days, date(last))).orElse(days),
-                fish(approval, released), standing(approval), details.note().orElse(""),
+                fish(approval, use), standing(approval), details.note().orElse(""),
                 approval.withdrawnAt().isPresent(),
                 maySet() ? site.address() + "/approvals/" + approval.approvalId() : "");
     }
 
-    private String fish(Approval approval, Map<String, Integer> released) {
-        Approval.Used used = new Approval.Used(
-                released.getOrDefault(approval.number().toLowerCase(Locale.ROOT), 0), 0);
+    private String fish(Approval approval, ApprovalUse use) {
+        Approval.Used used = use.of(approval, 0);
         int left = approval.left(used);
         return left < 0 ? say("release.approval.over", approval.details().mostFish(), -left)
-                : say("release.approval.left", left, approval.details().mostFish());
+                : say("release.approval.left", left, approval.details().mostFish())
+                        + (used.planned() == 0 ? "" : ", " + say("release.approval.planned", used.planned()));
     }
 
     private String standing(Approval approval) {

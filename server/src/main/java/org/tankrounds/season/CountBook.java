@@ -16,7 +16,7 @@ import org.tankrounds.places.Tank;
 import org.tankrounds.words.Saying;
 
 /** The counts of a season's tanks within one transaction: read, written to, and put right. */
-final class CountBook {
+public final class CountBook {
     private final SeasonReads reads;
     private final DSLContext tx;
     private final int chapterId;
@@ -24,7 +24,7 @@ final class CountBook {
     private final Instant now;
     private final Map<Integer, LotHistory> histories = new HashMap<>();
 
-    CountBook(SeasonReads reads, DSLContext tx, int chapterId, Season season, Instant now) {
+    public CountBook(SeasonReads reads, DSLContext tx, int chapterId, Season season, Instant now) {
         this.reads = reads;
         this.tx = tx;
         this.chapterId = chapterId;
@@ -32,12 +32,12 @@ final class CountBook {
         this.now = now;
     }
 
-    Account account(Tank tank) {
+    public Account account(Tank tank) {
         return account(tank, entries());
     }
 
     /** @return why it cannot be; empty where it was written, or stands there already by the same form */
-    Optional<Saying> write(Tank tank, UUID submissionId, CountEntry entry, int personId) {
+    public Optional<Saying> write(Tank tank, UUID submissionId, CountEntry entry, int personId) {
         reads.tanks().lock(tx, chapterId, tanksOf(entry));
         List<CountEntry> before = entries();
         Optional<Integer> written = reads.counts().writtenBy(tx, chapterId, tank.tankId(), submissionId);

@@ -142,6 +142,7 @@ final class SitesIT {
     }
 
     private static String text(Answer answer) {
-        return answer.body().replaceAll("<[^>]*>", " ").replace('\u00a0', ' ').replaceAll("\\s+", " ");
+        return answer.body().replaceAll("<[^>]*>", " ").replace('\u00a0', ' ').replace("&#39;", "'")
+                .replace("&quot;", "\"").replaceAll("\\s+", " ");
     }
 }

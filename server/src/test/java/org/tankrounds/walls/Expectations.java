@@ -36,11 +36,8 @@ final class Expectations {
             rounds' page         |ask ask |-   -   own own |-   own own |-   -   -   ask |ask ask ask |ask ask |ask
             coordinator's page   |ask ask |-   -   -   own |-   -   own |-   -   -   ask |ask ask ask |ask ask |ask
             coordinator's thing  |ask ask |-   -   -   own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
-<<<<<<< HEAD
             rounds' thing        |ask ask |-   -   own own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
-=======
             chapter's thing      |ask ask |own own own own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
->>>>>>> 1a53beb (Write down where fish may be released and what the agency allowed there)
             tank's page          |ask ask |own -   own own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
             class's page         |ask ask |own -   own own |-   -   -   |own -   -   ask |ask ask ask |ask ask |ask
             tank for the rounds  |ask ask |-   -   own own |-   -   -   |-   -   -   ask |ask ask ask |ask ask |ask
@@ -206,7 +203,6 @@ final class Expectations {
             GET  /season/{season}/summary.pdf                      | coordinator's thing
             GET  /season/{season}/summary.json                     | coordinator's thing
 
-<<<<<<< HEAD
             GET  /season/{season}/egg-days                         | rounds' thing
             GET  /season/{season}/egg-days/new                     | coordinator's thing
             POST /season/{season}/egg-days                         | coordinator's thing
@@ -226,7 +222,6 @@ final class Expectations {
             POST /season/{season}/egg-days/{run}/tanks/{tank}/tempering | tank's page
             POST /season/{season}/egg-days/{run}/tanks/{tank}/receipt | tank's page
             POST /season/{season}/egg-days/{run}/tanks/{tank}/receipt/withdrawn | rounds' thing
-=======
             GET  /release                                          | one's own page
             GET  /release/rules                                    | coordinator's page
             POST /release/rules                                    | coordinator's page
@@ -240,7 +235,13 @@ final class Expectations {
             GET  /release/sites/{site}/approvals/{approval}        | coordinator's thing
             POST /release/sites/{site}/approvals/{approval}        | coordinator's thing
             POST /release/sites/{site}/approvals/{approval}/withdrawn | coordinator's thing
->>>>>>> 1a53beb (Write down where fish may be released and what the agency allowed there)
+            GET  /release/plans/new                                | coordinator's page
+            POST /release/plans                                    | coordinator's page
+            GET  /release/plans/{plan}                             | tank's page
+            POST /release/plans/{plan}/checks                      | tank's page
+            GET  /release/plans/{plan}/edit                        | coordinator's thing
+            POST /release/plans/{plan}                             | coordinator's thing
+            POST /release/plans/{plan}/dropped                     | coordinator's thing
 
             POST /api/v1/tanks/{tank}/readings                     | tank for scripts
             GET  /api/v1/tanks/{tank}/readings                     | tank for scripts

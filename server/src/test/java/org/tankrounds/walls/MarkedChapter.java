@@ -39,6 +39,10 @@ import org.tankrounds.people.PersonRepository.Details;
 import org.tankrounds.people.TokenRepository;
 import org.tankrounds.release.Approval;
 import org.tankrounds.release.ApprovalRepository;
+import org.tankrounds.release.Duty;
+import org.tankrounds.release.Load;
+import org.tankrounds.release.PlanRepository;
+import org.tankrounds.release.ReleasePlan;
 import org.tankrounds.release.Site;
 import org.tankrounds.release.SiteRepository;
 import org.tankrounds.release.Species;
@@ -185,7 +189,16 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         int approval = new ApprovalRepository().add(tx, cast.chapterId(), site, new Approval.Details(
                 "P-" + word, word, Species.RAINBOW_TROUT, LocalDate.of(2026, 1, 1), LocalDate.of(2026, 6, 1), 400,
                 Optional.empty(), Optional.empty()));
-        return Map.of("site", Integer.toString(site), "approval", Integer.toString(approval));
+        int season = tx.select(SEASONS.SEASON_ID).from(SEASONS).where(SEASONS.CHAPTER_ID.eq(cast.chapterId()))
+                .fetchSingle(SEASONS.SEASON_ID);
+        int plan = new PlanRepository().add(tx, cast.chapterId(), UUID.randomUUID(), new ReleasePlan(0, season, approval,
+                new ReleasePlan.Details(Instant.parse("2026-01-14T15:00:00Z"), 1, OptionalDouble.of(11),
+                        OptionalDouble.of(8), OptionalDouble.of(20), OptionalDouble.empty(), true, 12, 3,
+                        Map.of(Duty.LEAD, "ranger"), Optional.of(word), List.of(new Load(cast.tankA().tankId(), 50,
+                                OptionalDouble.of(45), OptionalDouble.empty(), 2, 20))),
+                Optional.empty()), cast.coordinator().personId(), TestClock.START);
+        return Map.of("site", Integer.toString(site), "approval", Integer.toString(approval),
+                "plan", Integer.toString(plan));
     }
 
     private static void mark(

@@ -8,9 +8,10 @@ import java.util.List;
  * @param where water, way there and coordinates
  * @param edit address of its form; empty for who may not change it
  * @param addApproval empty for who may not
+ * @param plan where a release is planned; empty for who may not, and while no approval here allows one
  */
-public record SitePage(String title, String where, String edit, List<ApprovalRow> approvals, String addApproval)
-        implements Page {
+public record SitePage(String title, String where, String edit, List<ApprovalRow> approvals, String addApproval,
+        String plan) implements Page {
 
     /**
      * @param fish how many are left of how many

@@ -1,0 +1,206 @@
+package org.tankrounds.release;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.tankrounds.fish.Stage;
+import org.tankrounds.pages.ReleasePlanPage;
+import org.tankrounds.pages.ReleasePlanPage.Dated;
+import org.tankrounds.release.CheckAnswer.Word;
+import org.tankrounds.transport.ClosedBox;
+import org.tankrounds.transport.Tempering;
+import org.tankrounds.transport.Tempering.Pace;
+import org.tankrounds.web.Formats;
+import org.tankrounds.web.Speech;
+
+/** From a plan and what it is held against to its page. */
+final class PlanPages {
+    private static final double PERCENT = 100;
+    private static final double G_PER_KG = 1000;
+    private static final double LEAST_ICE_KG = 0.5;
+
+    private final ReleaseJudge.Facts facts;
+    private final Site site;
+    private final ReleasePlan plan;
+    private final ReleasePlan.Details details;
+    private final ZoneId zone;
+    private final Formats formats;
+    private final Speech speech;
+
+    PlanPages(ReleaseJudge.Facts facts, Site site, ZoneId zone, Formats formats) {
+        this.facts = facts;
+        this.site = site;
+        this.plan = facts.plan();
+        this.details = plan.details();
+        this.zone = zone;
+        this.formats = formats;
+        this.speech = formats.speech();
+    }
+
+    /**
+     * @param own tanks that the reader may open
+     * @param maySet whether they may change the plan
+     */
+    ReleasePlanPage page(Set<Integer> own, boolean maySet, String saved) {
+        ReleaseJudge judge = new ReleaseJudge(facts, zone, formats);
+        GoNoGo verdict = judge.judge();
+        boolean stands = plan.droppedAt().isEmpty();
+        return new ReleasePlanPage(title(verdict), say("release.plan.lead.line", formats.full(details.startsAt()),
+                site.details().water(), facts.approval().number()), site.address(), site.name(),
+                saved.isEmpty() ? "" : say("release.saved." + saved),
+                findings(verdict.against()), findings(verdict.open()), !stands,
+                maySet && stands ? plan.address() + "/edit" : "", plan.address() + "/checks", checks(judge),
+                details.loads().stream().map(load -> row(load, own)).toList(), totals(), dates(), temperingLead(),
+                tempering(), bring(), duties(), rules(), details.note().orElse(""));
+    }
+
+    private String title(GoNoGo verdict) {
+        if (plan.droppedAt().isPresent()) {
+            return say("release.plan.title.dropped", site.name());
+        }
+        return switch (verdict.verdict()) {
+            case GO -> say("release.plan.title.go", site.name());
+            case NOT_YET -> say("release.plan.title.notYet", verdict.open().size(), site.name());
+            case NO_GO -> say("release.plan.title.noGo", site.name());
+        };
+    }
+
+    private List<ReleasePlanPage.Finding> findings(List<GoNoGo.Finding> findings) {
+        return findings.stream().map(finding -> new ReleasePlanPage.Finding(
+                speech.say(finding.what()), speech.say(finding.whatToDo()))).toList();
+    }
+
+    private List<ReleasePlanPage.Check> checks(ReleaseJudge judge) {
+        return Arrays.stream(CheckLine.values()).map(line -> check(line, judge.word(line))).toList();
+    }
+
+    private ReleasePlanPage.Check check(CheckLine line, Word now) {
+        Optional<CheckAnswer> answer = Optional.ofNullable(facts.answers().get(line));
+        boolean stale = answer.filter(one -> one.word() != now).isPresent();
+        List<ReleasePlanPage.Choice> choices = Arrays.stream(Word.values()).map(word -> new ReleasePlanPage.Choice(
+                line.code() + "-" + word.code(), word.code(), say("release.answer." + word.code()), word == now)).toList();
+        return new ReleasePlanPage.Check(line.code(), say("release.check." + line.code()), now.code(),
+                answer.map(one -> say("release.check.by", one.by(), formats.when(one.at()))).orElse(""),
+                stale ? say("release.check.stale") : "", choices);
+    }
+
+    private ReleasePlanPage.TankRow row(Load load, Set<Integer> own) {
+        TankStock stock = stock(load);
+        Optional<ClosedBox> box = load.box();
+        return new ReleasePlanPage.TankRow(stock.place(), Integer.toString(load.fish()), size(load),
+                say("release.plan.boxesOf", load.boxes(), Formats.number(load.boxL(), 0)),
+                box.map(known -> say("release.crowding." + known.crowding().name(),
+                        Formats.significant(known.densityGPerL(), 2))).orElse(""),
+                box.map(this::air).orElse(""),
+                own.contains(load.tankId()) ? "" : "");
+    }
+
+    private String size(Load load) {
+        if (load.biomassG().isEmpty()) {
+            return say("release.plan.size.unknown");
+        }
+        String each = Formats.significant(load.biomassG().getAsDouble() / load.fish(), 2);
+        return load.meanLengthMm().isPresent()
+                ? say("release.plan.size", Formats.number(load.meanLengthMm().getAsDouble(), 0), each)
+                : say("release.plan.size.weight", each);
+    }
+
+    private String air(ClosedBox box) {
+        OptionalDouble start = details.startOxygenMgPerL();
+        return start.isEmpty() ? "" : say("release.plan.air.lasts", hours(box.hours(start.getAsDouble())));
+    }
+
+    private String hours(double hours) {
+        return hours > 24 ? say("release.hours.day") : say("release.hours", Formats.number(hours, 1));
+    }
+
+    private String totals() {
+        OptionalDouble biomass = details.loads().stream().allMatch(load -> load.biomassG().isPresent())
+                ? OptionalDouble.of(details.loads().stream().mapToDouble(load -> load.biomassG().getAsDouble()).sum())
+                : OptionalDouble.empty();
+        return biomass.isPresent() ? say("release.plan.totals", details.fish(),
+                        Formats.significant(biomass.getAsDouble() / G_PER_KG, 2), details.boxes())
+                : say("release.plan.totals.unmeasured", details.fish(), details.boxes());
+    }
+
+    private List<Dated> dates() {
+        Instant starts = details.startsAt();
+        Instant leave = starts.minus(Duration.ofMinutes(Math.round(details.roadHours() * 60)));
+        List<Dated> dates = new ArrayList<>();
+        dates.add(new Dated(formats.full(starts.minus(Duration.ofHours(ReleasePlan.FASTING_FROM_H))),
+                say("release.date.fasting", formats.full(starts.minus(Duration.ofHours(ReleasePlan.FASTING_UNTIL_H))))));
+        dates.add(new Dated(formats.full(starts.minus(Duration.ofDays(1))), say("release.date.before")));
+        dates.add(new Dated(formats.full(leave), say("release.date.leave")));
+        dates.add(new Dated(formats.full(starts), say("release.date.water")));
+        return dates;
+    }
+
+    private List<Tempering.Step> steps(Pace pace) {
+        return details.tankC().isEmpty() || details.streamC().isEmpty() ? List.of()
+                : Tempering.steps(Stage.FEEDING, details.tankC().getAsDouble(), details.streamC().getAsDouble(), pace);
+    }
+
+    private String temperingLead() {
+        List<Tempering.Step> slow = steps(Pace.SLOW);
+        List<Tempering.Step> quick = steps(Pace.QUICK);
+        if (slow.isEmpty()) {
+            return say(details.tankC().isEmpty() || details.streamC().isEmpty()
+                    ? "release.tempering.unknown" : "release.tempering.barred");
+        }
+        return say("release.tempering.lead", formats.temperature(details.tankC().getAsDouble(), 1),
+                formats.temperature(details.streamC().getAsDouble(), 1), last(quick), last(slow));
+    }
+
+    private static int last(List<Tempering.Step> steps) {
+        return steps.get(steps.size() - 1).minute();
+    }
+
+    /** By the slower pace: whoever hurries may stop earlier at no step. */
+    private List<ReleasePlanPage.Step> tempering() {
+        return steps(Pace.SLOW).stream().map(step -> new ReleasePlanPage.Step(
+                say("release.tempering.minutes", step.fromMinute(), step.minute()),
+                step.isGoingOver() ? say("release.tempering.over")
+                        : say("release.tempering.share", Formats.number(step.share() * PERCENT, 0)),
+                formats.temperature(step.temperatureC(), 1))).toList();
+    }
+
+    private List<String> bring() {
+        List<String> bring = new ArrayList<>();
+        bring.add(say("release.bring.paper", facts.approval().number()));
+        bring.add(say("release.bring.boxes", details.boxes()));
+        bring.add(say("release.bring.air", details.boxes()));
+        details.iceKg().ifPresent(kg -> bring.add(kg < LEAST_ICE_KG ? say("release.bring.ice.little")
+                : say("release.bring.ice", Formats.significant(kg, 2))));
+        for (String what : List.of("water", "meters", "nets", "measure", "people", "clean")) {
+            bring.add(say("release.bring." + what));
+        }
+        return bring;
+    }
+
+    private List<Dated> duties() {
+        return Arrays.stream(Duty.values()).map(duty -> new Dated(say("release.duty." + duty.code()),
+                details.duties().getOrDefault(duty, say("release.duty.nobody")))).toList();
+    }
+
+    private String rules() {
+        return facts.rules().map(rules -> say("release.plan.rules", details.children(), details.adults(),
+                rules.adultsFor(details.children())) + " " + (rules.deepestCm() == 0 ? say("release.rules.noWading")
+                        : say("release.rules.depth", rules.deepestCm()))
+                        + rules.others().map(others -> " " + others).orElse(""))
+                .orElseGet(() -> say("release.rules.unset"));
+    }
+
+    private TankStock stock(Load load) {
+        return facts.stocks().stream().filter(stock -> stock.tank().tankId() == load.tankId()).findFirst().orElseThrow();
+    }
+
+    private String say(String key, Object... with) {
+        return speech.say(key, with);
+    }
+}
