@@ -1,4 +1,5 @@
-// The class's form: what is typed is kept on this device first, then sent. Without this script it is sent at once.
+// The class's form, and that of a release: what is typed is kept on this device first, then sent. Without this script it
+// is sent at once.
 (() => {
   "use strict";
   const box = self.tankroundsOutbox;
@@ -11,9 +12,11 @@
   const SENT_WITHIN_MS = 9000;
   // What stands beside their labels is no unit.
   const WITHOUT_UNIT = ["ph", "ph_typed", "note", "measured_at"];
+  // Those the form has: cards and a kit are the class's form's alone.
+  const valueOf = (name) => (form.elements[name] ? form.elements[name].value : "");
   // Whoever looked in and found all well has counted none dead.
   const ALL_WELL = "all_well";
-  const HABITS = ["by", "temperature_unit", "kit", "other_kit"];
+  const HABITS = ["by", "temperature_unit", "kit", "other_kit", "method"];
   if (!box || !box.account || !form) {
     return;
   }
@@ -64,13 +67,13 @@
     action: new URL(form.action).pathname,
     fields: typed(),
     words: inWords(),
-    kit: form.elements.kit.value,
+    kit: valueOf("kit"),
     zone: Intl.DateTimeFormat().resolvedOptions().timeZone || "",
     offset: String(-new Date().getTimezoneOffset()),
     keptAt: new Date().toISOString(),
     clockAhead: box.clockAhead(),
     build: document.body.dataset.build,
-    formVersion: form.elements.form_version.value,
+    formVersion: valueOf("form_version"),
   });
 
   // A form that is put right is the same reading; every other press of the button is a new one.
@@ -182,7 +185,7 @@
   };
 
   // Its numbers mean what stood beside them when it was written; one from before forms told so has the cards of now.
-  const cardsOf = (entry) => (entry.fields.find(([name]) => name === CARDS) || [CARDS, form.elements[CARDS].value])[1];
+  const cardsOf = (entry) => (entry.fields.find(([name]) => name === CARDS) || [CARDS, valueOf(CARDS)])[1];
 
   const withCards = (cards) => location.pathname + "?" + CARDS + "=" + encodeURIComponent(cards) + location.hash;
 
@@ -191,19 +194,19 @@
     if (!entry || entry.account !== box.account || entry.state !== "fix") {
       return;
     }
-    if (cardsOf(entry) !== form.elements[CARDS].value) {
+    if (cardsOf(entry) !== valueOf(CARDS)) {
       location.replace(location.search ? "/outbox" : withCards(cardsOf(entry)));
       return;
     }
     // A number goes into the box for typing where the card has no such step: nothing empty may come after it.
     [...entry.fields].sort(([, one], [, other]) => Number(one !== "") - Number(other !== "")).forEach(fillIn);
     form.elements.submission_id.value = entry.id;
-    form.elements.kit.value = entry.kit;
-    OPENED.forEach((name) => {
+    ["kit", ...OPENED].filter((name) => form.elements[name]).forEach((name) => {
       form.elements[name].value = (entry.fields.find(([one]) => one === name) || [name, ""])[1];
     });
-    const more = form.querySelector("details");
-    more.open = [...more.querySelectorAll("input[type=text]")].some((field) => field.value !== "");
+    form.querySelectorAll("details").forEach((more) => {
+      more.open = [...more.querySelectorAll("input:not([type=radio])")].some((field) => field.value !== "");
+    });
     const summary = document.querySelector("[data-outbox-fix]");
     summary.querySelector("ul").replaceChildren(...box.sentences(entry).map((sentence) => {
       const item = document.createElement("li");

@@ -7,6 +7,7 @@
     return;
   }
   const say = self.tankroundsWords.of(document.currentScript);
+  const FORMS = /^\/(tanks\/[a-z0-9]+\/log|release\/plans\/\d+\/tanks\/[a-z0-9]+)$/;
   const part = (name) => page.querySelector("[data-" + name + "]");
 
   // As the other pages write it, which a browser's own way of writing days does not.
@@ -61,7 +62,7 @@
   // Somebody who opens the app without Wi-Fi lands here: the way on is to a form.
   const forms = async () => {
     const kept = await Promise.all((await caches.keys()).map((name) => caches.open(name).then((cache) => cache.keys())));
-    const paths = kept.flat().map((request) => new URL(request.url).pathname).filter((path) => path.endsWith("/log"));
+    const paths = kept.flat().map((request) => new URL(request.url).pathname).filter((path) => FORMS.test(path));
     part("forms").replaceChildren(...await Promise.all(paths.map(formLink)));
     part("forms-part").hidden = paths.length === 0;
   };
@@ -82,7 +83,7 @@
   };
 
   const isEntry = (one) => one && typeof one.id === "string" && Array.isArray(one.fields)
-    && /^\/tanks\/[a-z0-9]+\/log$/.test(one.action) && !Number.isNaN(Date.parse(one.keptAt));
+    && FORMS.test(one.action) && !Number.isNaN(Date.parse(one.keptAt));
 
   // Only what is not here yet: a reading that was sent since the file was written must not be sent as another.
   const putBack = async (file) => {

@@ -231,7 +231,7 @@ public final class App implements AutoCloseable {
 
         Routes routes = new Routes(
                 health, offline, peopleRoutes, placeRoutes, seasonRoutes, eggDayRoutes, readingRoutes, roundsRoutes,
-                classroomRoutes, ReleaseRoutes.of(transactions, pages, clock));
+                classroomRoutes, ReleaseRoutes.of(transactions, dirtyTanks, atOnce, pages, clock));
         server = WebServer.create(config, json, assets, errors, doorman, new RequestMetrics(metrics), routes::add);
     }
 

@@ -6,8 +6,12 @@ import static org.tankrounds.web.Role.SIGNED_IN;
 import io.javalin.config.RoutesConfig;
 import java.time.Clock;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.jobs.AfterChange;
+import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.release.ApprovalHandlers;
 import org.tankrounds.release.ApprovalRepository;
+import org.tankrounds.release.DayHandlers;
+import org.tankrounds.release.DayRepository;
 import org.tankrounds.release.PlanHandlers;
 import org.tankrounds.release.PlanPageHandlers;
 import org.tankrounds.release.PlanRepository;
@@ -22,18 +26,20 @@ import org.tankrounds.web.Pages;
 
 /** The pages of sites, approvals, releases and stream checks, with their URLs. */
 record ReleaseRoutes(ReleaseHandlers overview, SiteHandlers sites, ApprovalHandlers approvals, RulesHandlers rules,
-        PlanHandlers plans, PlanPageHandlers planPages) {
+        PlanHandlers plans, PlanPageHandlers planPages, DayHandlers days) {
 
-    static ReleaseRoutes of(Transactions transactions, Pages pages, Clock clock) {
+    static ReleaseRoutes of(Transactions transactions, DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages,
+            Clock clock) {
         ReleaseReads reads = new ReleaseReads(new SiteRepository(), new ApprovalRepository(), new RulesRepository(),
-                new PlanRepository(), SeasonPages.seasonReads(), new FishSampleRepository());
+                new PlanRepository(), new DayRepository(), SeasonPages.seasonReads(), new FishSampleRepository());
         return new ReleaseRoutes(
                 new ReleaseHandlers(transactions, reads, pages, clock),
                 new SiteHandlers(transactions, reads, pages),
                 new ApprovalHandlers(transactions, reads, pages, clock),
                 new RulesHandlers(transactions, reads.rules(), pages),
                 new PlanHandlers(transactions, reads, pages, clock),
-                new PlanPageHandlers(transactions, reads, pages, clock));
+                new PlanPageHandlers(transactions, reads, pages, clock),
+                new DayHandlers(transactions, reads, dirtyTanks, afterChange, pages, clock));
     }
 
     void add(RoutesConfig routes) {
@@ -54,6 +60,8 @@ record ReleaseRoutes(ReleaseHandlers overview, SiteHandlers sites, ApprovalHandl
         routes.post("/release/plans", plans::create, COORDINATOR);
         routes.get("/release/plans/{plan}", planPages::show, SIGNED_IN);
         routes.post("/release/plans/{plan}/checks", planPages::check, SIGNED_IN);
+        routes.get("/release/plans/{plan}/tanks/{tank}", days::show, SIGNED_IN);
+        routes.post("/release/plans/{plan}/tanks/{tank}", days::create, SIGNED_IN);
         routes.get("/release/plans/{plan}/edit", plans::showEdit, COORDINATOR);
         routes.post("/release/plans/{plan}", plans::update, COORDINATOR);
         routes.post("/release/plans/{plan}/dropped", plans::drop, COORDINATOR);

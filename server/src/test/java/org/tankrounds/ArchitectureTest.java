@@ -58,6 +58,7 @@ class ArchitectureTest {
             Map.entry("ReleaseSites", "release"), Map.entry("ReleaseApprovals", "release"),
             Map.entry("ReleaseRules", "release"), Map.entry("ReleasePlans", "release"),
             Map.entry("ReleasePlanTanks", "release"), Map.entry("ReleasePlanChecks", "release"),
+            Map.entry("ReleaseDays", "release"),
             Map.entry("SummaryVersions", "summary"), Map.entry("SummaryFiles", "summary"),
             Map.entry("SummaryLinks", "summary"), Map.entry("PastSeasons", "years"), Map.entry("PastRows", "years"),
             Map.entry("EggRuns", "eggday"), Map.entry("EggStops", "eggday"), Map.entry("CoolerChecks", "eggday"),

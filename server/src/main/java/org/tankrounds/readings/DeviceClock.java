@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * What a device's clock said when a reading was kept on it and when it was sent. Only the time between the two is
@@ -14,7 +15,7 @@ import java.util.Optional;
  * @param ahead by how much the device's clock was ahead of the service's when they last met before the reading was kept;
  *     empty where the device did not say
  */
-record DeviceClock(Instant keptAt, Instant sentAt, Optional<Duration> ahead) {
+public record DeviceClock(Instant keptAt, Instant sentAt, Optional<Duration> ahead) {
     /** Flag: the device's clock and the service's differ. */
     static final String SKEWED = "clock_skewed";
     private static final Duration NOTED = Duration.ofMinutes(2);
@@ -24,16 +25,24 @@ record DeviceClock(Instant keptAt, Instant sentAt, Optional<Duration> ahead) {
     /** @param flags what is to be said about the time */
     record Taken(Instant at, List<String> flags) {}
 
-    /** @return empty unless both times can be read: a page without scripts sends neither */
-    static Optional<DeviceClock> of(LogForm form) {
-        Optional<Instant> keptAt = Times.parse(form.text(LogForm.KEPT_AT));
-        Optional<Instant> sentAt = Times.parse(form.text(LogForm.SENT_AT));
-        return keptAt.isPresent() && sentAt.isPresent()
-                ? Optional.of(new DeviceClock(keptAt.get(), sentAt.get(), ahead(form))) : Optional.empty();
+    /** When a form that a device kept was filled in, by the service's clock; now, where no device kept it. */
+    public static Instant takenAt(UnaryOperator<String> field, Instant now) {
+        return of(field).map(device -> device.taken(now).at()).orElse(now);
     }
 
-    private static Optional<Duration> ahead(LogForm form) {
-        String written = form.text(LogForm.CLOCK_AHEAD);
+    static Optional<DeviceClock> of(LogForm form) {
+        return of(form::text);
+    }
+
+    /** @return empty unless both times can be read: a page without scripts sends neither */
+    private static Optional<DeviceClock> of(UnaryOperator<String> field) {
+        Optional<Instant> keptAt = Times.parse(field.apply(LogForm.KEPT_AT));
+        Optional<Instant> sentAt = Times.parse(field.apply(LogForm.SENT_AT));
+        return keptAt.isPresent() && sentAt.isPresent() ? Optional.of(new DeviceClock(
+                keptAt.get(), sentAt.get(), ahead(field.apply(LogForm.CLOCK_AHEAD)))) : Optional.empty();
+    }
+
+    private static Optional<Duration> ahead(String written) {
         return written.matches("-?\\d{1,15}") ? Optional.of(Duration.ofMillis(Long.parseLong(written))) : Optional.empty();
     }
 

@@ -11,23 +11,23 @@ import org.tankrounds.web.Speech;
 import org.tankrounds.words.Saying;
 
 /**
- * Answers to the outbox of a device, which sends the class's form by a script: a few words that it can judge, in
- * place of a page. The sentences are those that the page would show.
+ * Answers to the outbox of a device, which sends forms by a script: a few words that it can judge, in place of a page.
+ * The sentences are those that the page would show.
  */
-final class OutboxAnswers {
-    /** @param receipt code of the reading; only with it does the device believe that it is stored */
+public final class OutboxAnswers {
+    /** @param receipt of what was stored; only with it does the device believe that it is */
     private record Stored(String receipt, String savedTo, List<String> flags) {}
 
     private record Refused(String title, List<String> sentences) {}
 
     private OutboxAnswers() {}
 
-    static boolean wanted(Context ctx) {
+    public static boolean wanted(Context ctx) {
         return ctx.header(Caller.ACCOUNT_HEADER) != null;
     }
 
-    /** Nobody's reading is stored in the name of whoever happens to be signed in. */
-    static boolean refuseAnothers(Context ctx) {
+    /** Nothing that somebody wrote is stored in the name of whoever happens to be signed in. */
+    public static boolean refuseAnothers(Context ctx) {
         boolean anothers = wanted(ctx) && !Caller.of(ctx).account().equals(ctx.header(Caller.ACCOUNT_HEADER));
         if (anothers) {
             answer(ctx, 403, Saying.of("log.anothers"), List.of());
@@ -37,6 +37,16 @@ final class OutboxAnswers {
 
     static void stored(Context ctx, Reading reading, String savedTo) {
         ctx.json(new Stored(reading.code(), savedTo, reading.flags()));
+    }
+
+    /** @param receipt any text; the same for the same form */
+    public static void stored(Context ctx, String receipt, String savedTo) {
+        ctx.json(new Stored(receipt, savedTo, List.of()));
+    }
+
+    /** @param sentences what is to be put right */
+    public static void needsFixing(Context ctx, List<String> sentences) {
+        answer(ctx, 422, Faults.TITLE, sentences);
     }
 
     static void needsFixing(Context ctx, Message message) {

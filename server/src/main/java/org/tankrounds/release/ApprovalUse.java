@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
@@ -13,11 +15,17 @@ final class ApprovalUse {
     private final Map<String, Integer> released;
     private final Map<Integer, String> numbers;
     private final List<ReleasePlan> plans;
+    private final Set<Carried> carried;
 
-    private ApprovalUse(Map<String, Integer> released, Map<Integer, String> numbers, List<ReleasePlan> plans) {
+    /** Fish of a tank that a plan took, and that are out by now. */
+    private record Carried(int planId, int tankId) {}
+
+    private ApprovalUse(
+            Map<String, Integer> released, Map<Integer, String> numbers, List<ReleasePlan> plans, Set<Carried> carried) {
         this.released = released;
         this.numbers = numbers;
         this.plans = plans;
+        this.carried = carried;
     }
 
     /** @param since plans before it are over, and take nothing any more */
@@ -26,7 +34,11 @@ final class ApprovalUse {
                 .collect(Collectors.toMap(Approval::approvalId, one -> key(one.number())));
         List<ReleasePlan> ahead = reads.plans().list(tx, chapterId).stream()
                 .filter(plan -> plan.droppedAt().isEmpty() && !plan.details().startsAt().isBefore(since)).toList();
-        return new ApprovalUse(reads.season().counts().releasedByApproval(tx, chapterId), numbers, ahead);
+        Set<UUID> standing = reads.season().counts().releasedByForm(tx, chapterId).keySet();
+        Set<Carried> carried = reads.days().list(tx, chapterId).stream()
+                .filter(day -> standing.contains(day.submission()))
+                .map(day -> new Carried(day.planId(), day.tankId())).collect(Collectors.toSet());
+        return new ApprovalUse(reads.season().counts().releasedByApproval(tx, chapterId), numbers, ahead, carried);
     }
 
     /** @param exceptPlan one whose fish are not counted among the planned; 0 for none */
@@ -43,7 +55,8 @@ final class ApprovalUse {
 
     private int planned(int exceptPlan, Predicate<ReleasePlan> which, Predicate<Load> whose) {
         return plans.stream().filter(plan -> plan.planId() != exceptPlan && which.test(plan))
-                .flatMap(plan -> plan.details().loads().stream())
+                .flatMap(plan -> plan.details().loads().stream()
+                        .filter(load -> !carried.contains(new Carried(plan.planId(), load.tankId()))))
                 .filter(whose)
                 .mapToInt(Load::fish).sum();
     }

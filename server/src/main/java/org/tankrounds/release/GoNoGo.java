@@ -15,8 +15,9 @@ public record GoNoGo(List<Finding> findings) {
      * @param word yes where nothing stands in the way
      * @param what of what it speaks, or what is wrong with it
      * @param whatToDo where it is not yes
+     * @param looked whether somebody has to look, as the list of lines asks
      */
-    public record Finding(Word word, Saying what, Saying whatToDo) {}
+    public record Finding(Word word, Saying what, Saying whatToDo, boolean looked) {}
 
     public GoNoGo {
         findings = List.copyOf(findings);

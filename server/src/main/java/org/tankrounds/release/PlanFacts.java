@@ -3,8 +3,10 @@ package org.tankrounds.release;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.tankrounds.places.Tank;
@@ -55,7 +57,14 @@ final class PlanFacts {
                 reads, tx, chapterId, LocalDate.ofInstant(now, caller.zone()).atStartOfDay(caller.zone()).toInstant());
         return new ReleaseJudge.Facts(plan, approval, use.of(approval, plan.planId()),
                 reads.rules().find(tx, chapterId), stocks(plan, use),
-                reads.plans().answers(tx, chapterId, plan.planId()));
+                reads.plans().answers(tx, chapterId, plan.planId()), days(plan));
+    }
+
+    private List<ReleaseJudge.Done> days(ReleasePlan plan) {
+        Map<UUID, Integer> released = reads.season().counts().releasedByForm(tx, caller.chapterId());
+        return reads.days().list(tx, caller.chapterId()).stream()
+                .filter(day -> day.planId() == plan.planId() && released.containsKey(day.submission()))
+                .map(day -> new ReleaseJudge.Done(day, released.get(day.submission()))).toList();
     }
 
     Season season(ReleasePlan plan) {

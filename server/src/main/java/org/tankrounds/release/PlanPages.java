@@ -54,7 +54,7 @@ final class PlanPages {
         return new ReleasePlanPage(title(verdict), say("release.plan.lead.line", formats.full(details.startsAt()),
                 site.details().water(), facts.approval().number()), site.address(), site.name(),
                 saved.isEmpty() ? "" : say("release.saved." + saved),
-                findings(verdict.against()), findings(verdict.open()), !stands,
+                findings(verdict.against()), open(verdict), !stands,
                 maySet && stands ? plan.address() + "/edit" : "", plan.address() + "/checks", checks(judge),
                 details.loads().stream().map(load -> row(load, own)).toList(), totals(), dates(), temperingLead(),
                 tempering(), bring(), duties(), rules(), details.note().orElse(""));
@@ -63,6 +63,10 @@ final class PlanPages {
     private String title(GoNoGo verdict) {
         if (plan.droppedAt().isPresent()) {
             return say("release.plan.title.dropped", site.name());
+        }
+        int released = facts.days().stream().mapToInt(ReleaseJudge.Done::fish).sum();
+        if (released > 0) {
+            return say("release.plan.title.done", released, site.name());
         }
         return switch (verdict.verdict()) {
             case GO -> say("release.plan.title.go", site.name());
@@ -74,6 +78,17 @@ final class PlanPages {
     private List<ReleasePlanPage.Finding> findings(List<GoNoGo.Finding> findings) {
         return findings.stream().map(finding -> new ReleasePlanPage.Finding(
                 speech.say(finding.what()), speech.say(finding.whatToDo()))).toList();
+    }
+
+    /** Lines that nobody looked at yet stand in the list itself. */
+    private List<ReleasePlanPage.Finding> open(GoNoGo verdict) {
+        List<ReleasePlanPage.Finding> open = new ArrayList<>(
+                findings(verdict.open().stream().filter(finding -> !finding.looked()).toList()));
+        long lines = verdict.open().stream().filter(GoNoGo.Finding::looked).count();
+        if (lines > 0) {
+            open.add(new ReleasePlanPage.Finding(say("release.finding.lines", lines), say("release.todo.lines")));
+        }
+        return open;
     }
 
     private List<ReleasePlanPage.Check> checks(ReleaseJudge judge) {
@@ -98,7 +113,29 @@ final class PlanPages {
                 box.map(known -> say("release.crowding." + known.crowding().name(),
                         Formats.significant(known.densityGPerL(), 2))).orElse(""),
                 box.map(this::air).orElse(""),
-                own.contains(load.tankId()) ? "" : "");
+                done(load), own.contains(load.tankId()) && plan.droppedAt().isEmpty()
+                        ? plan.address() + "/tanks/" + stock.tank().code() : "");
+    }
+
+    /** What was written down of it at the water, one line each time. */
+    private List<String> done(Load load) {
+        return facts.days().stream().filter(done -> done.day().tankId() == load.tankId()).map(this::done).toList();
+    }
+
+    private String done(ReleaseJudge.Done done) {
+        ReleaseDay day = done.day();
+        List<String> parts = new ArrayList<>();
+        parts.add(say("release.done", formats.full(day.at()), done.fish()));
+        day.kept().forEach((why, fish) -> parts.add(say("release.done.kept." + why.code(), fish)));
+        if (day.boxC().isPresent() && day.streamC().isPresent()) {
+            parts.add(say("release.done.water", formats.temperature(day.boxC().getAsDouble(), 1),
+                    formats.temperature(day.streamC().getAsDouble(), 1)));
+        }
+        day.temperedMinutes().ifPresent(minutes -> parts.add(say("release.done.tempered", minutes)));
+        day.meanLengthMm().ifPresent(mean -> parts.add(say(
+                "release.done.lengths", day.lengthsMm().size(), Formats.number(mean, 0))));
+        day.note().ifPresent(parts::add);
+        return String.join("; ", parts);
     }
 
     private String size(Load load) {
@@ -125,7 +162,8 @@ final class PlanPages {
                 ? OptionalDouble.of(details.loads().stream().mapToDouble(load -> load.biomassG().getAsDouble()).sum())
                 : OptionalDouble.empty();
         return biomass.isPresent() ? say("release.plan.totals", details.fish(),
-                        Formats.significant(biomass.getAsDouble() / G_PER_KG, 2), details.boxes())
+                        biomass.getAsDouble() < G_PER_KG ? Formats.significant(biomass.getAsDouble(), 2) + " g"
+                                : Formats.significant(biomass.getAsDouble() / G_PER_KG, 2) + " kg", details.boxes())
                 : say("release.plan.totals.unmeasured", details.fish(), details.boxes());
     }
 

@@ -26,9 +26,18 @@ final class ReleaseJudge {
      *
      * @param used of the approval by all but this plan
      * @param stocks of the plan's tanks
+     * @param days what was written down of it at the water, and still holds
      */
     record Facts(ReleasePlan plan, Approval approval, Approval.Used used, Optional<Rules> rules,
-            List<TankStock> stocks, Map<CheckLine, CheckAnswer> answers) {}
+            List<TankStock> stocks, Map<CheckLine, CheckAnswer> answers, List<Done> days) {
+        /** Whether fish of a tank are out by this plan already. */
+        boolean isDone(int tankId) {
+            return days.stream().anyMatch(done -> done.day().tankId() == tankId);
+        }
+    }
+
+    /** @param fish how many, as the count has it */
+    record Done(ReleaseDay day, int fish) {}
 
     private final Facts facts;
     private final ReleasePlan.Details details;
@@ -50,7 +59,8 @@ final class ReleaseJudge {
         holdAgainstWater();
         details.loads().forEach(this::holdAgainstBoxes);
         for (CheckLine line : CheckLine.values()) {
-            add(word(line), Saying.of("release.check." + line.code()), Saying.of("release.check.todo." + line.code()));
+            findings.add(new Finding(word(line), Saying.of("release.check." + line.code()),
+                    Saying.of("release.check.todo." + line.code()), true));
         }
         return new GoNoGo(findings);
     }
@@ -68,12 +78,13 @@ final class ReleaseJudge {
     private void holdAgainstApproval() {
         Saying askAgency = Saying.of("release.todo.agency", facts.approval().details().agency());
         facts.approval().refusal(day(), formats::longDate).ifPresent(why -> add(Word.NO, why, askAgency));
-        facts.approval().refusal(details.fish(), facts.used()).ifPresent(why -> add(Word.NO, why, askAgency));
+        int ahead = details.loads().stream().filter(load -> !facts.isDone(load.tankId())).mapToInt(Load::fish).sum();
+        facts.approval().refusal(ahead, facts.used()).ifPresent(why -> add(Word.NO, why, askAgency));
     }
 
     private void holdAgainstCounts() {
         for (TankStock stock : facts.stocks()) {
-            load(stock).flatMap(load -> stock.refusal(load.fish())).ifPresent(why -> add(Word.NO,
+            load(stock).filter(load -> !facts.isDone(load.tankId())).flatMap(load -> stock.refusal(load.fish())).ifPresent(why -> add(Word.NO,
                     Saying.of("release.finding.ofTank", stock.place(), why), Saying.of("release.todo.count")));
         }
     }
@@ -142,7 +153,7 @@ final class ReleaseJudge {
 
     /** What is wrong for each tank alike is said once. */
     private void add(Word word, Saying what, Saying whatToDo) {
-        Finding finding = new Finding(word, what, whatToDo);
+        Finding finding = new Finding(word, what, whatToDo, false);
         if (!findings.contains(finding)) {
             findings.add(finding);
         }

@@ -5,4 +5,4 @@ import org.tankrounds.season.SeasonReads;
 
 /** What the pages of releases read together. */
 public record ReleaseReads(SiteRepository sites, ApprovalRepository approvals, RulesRepository rules,
-        PlanRepository plans, SeasonReads season, FishSampleRepository samples) {}
+        PlanRepository plans, DayRepository days, SeasonReads season, FishSampleRepository samples) {}

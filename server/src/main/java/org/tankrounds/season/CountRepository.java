@@ -46,6 +46,15 @@ public final class CountRepository {
                 .fetchMap(Record2::value1, Record2::value2);
     }
 
+    /** Fish released by each form that stands, in any season. */
+    public Map<UUID, Integer> releasedByForm(DSLContext tx, int chapterId) {
+        return tx.select(COUNT_ENTRIES.SUBMISSION_ID, COUNT_ENTRIES.FISH)
+                .from(COUNT_ENTRIES)
+                .where(COUNT_ENTRIES.CHAPTER_ID.eq(chapterId))
+                .and(COUNT_ENTRIES.KIND.eq(CountKind.RELEASED.code())).and(COUNT_ENTRIES.WITHDRAWN_AT.isNull())
+                .fetchMap(COUNT_ENTRIES.SUBMISSION_ID, COUNT_ENTRIES.FISH);
+    }
+
     /** The entry that a form was written down as, also one that was taken back since; empty while it was not. */
     Optional<Integer> writtenBy(DSLContext tx, int chapterId, int tankId, UUID submissionId) {
         return tx.select(COUNT_ENTRIES.ENTRY_ID).from(COUNT_ENTRIES)

@@ -61,7 +61,7 @@ final class ReleasePlansIT {
         String plan = plan().location();
         assertThat(text(coordinator.get(plan))).contains("Not yet: 10 things are open for Lower bridge")
                 .contains("This tool is not the permit").contains("The chapter's rules for the water are not set.")
-                .contains("60 fish, 0.06 kg in all, in 2 boxes.").contains("60 fish, 45 mm, 1 g each")
+                .contains("60 fish, 60 g in all, in 2 boxes.").contains("60 fish, 45 mm, 1 g each")
                 .contains("From 11.0 °C to 8.0 °C: 30 minutes at the quickest, 45 if there is time.")
                 .contains("No feed from now on, or from Mon 12 Jan, 10:00 at the latest")
                 .contains("2 boxes with lids that shut").contains("one frozen bottle, sealed: little ice is needed");

@@ -239,6 +239,8 @@ final class Expectations {
             POST /release/plans                                    | coordinator's page
             GET  /release/plans/{plan}                             | tank's page
             POST /release/plans/{plan}/checks                      | tank's page
+            GET  /release/plans/{plan}/tanks/{tank}                | tank's page
+            POST /release/plans/{plan}/tanks/{tank}                | tank's page
             GET  /release/plans/{plan}/edit                        | coordinator's thing
             POST /release/plans/{plan}                             | coordinator's thing
             POST /release/plans/{plan}/dropped                     | coordinator's thing

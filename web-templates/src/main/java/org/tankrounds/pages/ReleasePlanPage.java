@@ -36,9 +36,11 @@ public record ReleasePlanPage(String title, String lead, String siteTo, String s
     /**
      * @param box how tight it is in the boxes
      * @param air how long oxygen lasts without a pump
+     * @param done what was written down at the water
      * @param dayTo where it is written down; empty for who may not
      */
-    public record TankRow(String place, String fish, String size, String boxes, String box, String air, String dayTo) {}
+    public record TankRow(String place, String fish, String size, String boxes, String box, String air,
+            List<String> done, String dayTo) {}
 
     /** A name, or a time, and what goes with it. */
     public record Dated(String when, String what) {}

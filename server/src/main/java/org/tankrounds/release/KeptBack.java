@@ -1,0 +1,13 @@
+package org.tankrounds.release;
+
+import java.util.Locale;
+
+/** Why fish that were to be released were not. */
+public enum KeptBack {
+    SMALL, SICK, DEAD, REASON;
+
+    /** In forms and messages. */
+    String code() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

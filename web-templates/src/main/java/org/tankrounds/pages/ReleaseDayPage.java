@@ -1,0 +1,36 @@
+package org.tankrounds.pages;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * What is filled in at the water, for one tank of a release; works without a connection.
+ *
+ * @param scale UCUM code of the scale that the form's temperatures are typed on
+ */
+public record ReleaseDayPage(Facts facts, String scale, List<FormField> counts, List<FormField> water,
+        List<FormField> kept, FormField lengths, FormField note, List<FormField> when) implements Page {
+
+    /**
+     * @param planned how many were to go, and by which approval
+     * @param verdict that the plan does not say go; empty where it does
+     * @param tempering by how far the temperatures are apart
+     */
+    public record Facts(String title, String heading, String site, String planTo, String action, String planned,
+            String verdict, String submissionId, String tank, List<Apart> tempering) {}
+
+    public record Apart(String degrees, String minutes) {}
+
+    @Override
+    public String title() {
+        return facts.title();
+    }
+
+    public List<FormField> fields() {
+        return Stream.of(counts, water, List.of(lengths), kept, List.of(note), when).flatMap(List::stream).toList();
+    }
+
+    public List<FormField> wrong() {
+        return fields().stream().filter(FormField::wrong).toList();
+    }
+}
