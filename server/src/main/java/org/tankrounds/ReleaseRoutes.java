@@ -21,17 +21,20 @@ import org.tankrounds.release.RulesHandlers;
 import org.tankrounds.release.RulesRepository;
 import org.tankrounds.release.SiteHandlers;
 import org.tankrounds.release.SiteRepository;
+import org.tankrounds.release.StreamCheckHandlers;
+import org.tankrounds.release.StreamCheckRepository;
 import org.tankrounds.season.FishSampleRepository;
 import org.tankrounds.web.Pages;
 
 /** The pages of sites, approvals, releases and stream checks, with their URLs. */
 record ReleaseRoutes(ReleaseHandlers overview, SiteHandlers sites, ApprovalHandlers approvals, RulesHandlers rules,
-        PlanHandlers plans, PlanPageHandlers planPages, DayHandlers days) {
+        PlanHandlers plans, PlanPageHandlers planPages, DayHandlers days,
+        StreamCheckHandlers checks) {
 
     static ReleaseRoutes of(Transactions transactions, DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages,
             Clock clock) {
         ReleaseReads reads = new ReleaseReads(new SiteRepository(), new ApprovalRepository(), new RulesRepository(),
-                new PlanRepository(), new DayRepository(), SeasonPages.seasonReads(), new FishSampleRepository());
+                new PlanRepository(), new DayRepository(), new StreamCheckRepository(), SeasonPages.seasonReads(), new FishSampleRepository());
         return new ReleaseRoutes(
                 new ReleaseHandlers(transactions, reads, pages, clock),
                 new SiteHandlers(transactions, reads, pages),
@@ -39,7 +42,8 @@ record ReleaseRoutes(ReleaseHandlers overview, SiteHandlers sites, ApprovalHandl
                 new RulesHandlers(transactions, reads.rules(), pages),
                 new PlanHandlers(transactions, reads, pages, clock),
                 new PlanPageHandlers(transactions, reads, pages, clock),
-                new DayHandlers(transactions, reads, dirtyTanks, afterChange, pages, clock));
+                new DayHandlers(transactions, reads, dirtyTanks, afterChange, pages, clock),
+                new StreamCheckHandlers(transactions, reads, pages, clock));
     }
 
     void add(RoutesConfig routes) {
@@ -56,6 +60,10 @@ record ReleaseRoutes(ReleaseHandlers overview, SiteHandlers sites, ApprovalHandl
         routes.get("/release/sites/{site}/approvals/{approval}", approvals::showEdit, COORDINATOR);
         routes.post("/release/sites/{site}/approvals/{approval}", approvals::update, COORDINATOR);
         routes.post("/release/sites/{site}/approvals/{approval}/withdrawn", approvals::withdraw, COORDINATOR);
+        routes.get("/release/sites/{site}/checks/new", checks::showNew, SIGNED_IN);
+        routes.post("/release/sites/{site}/checks", checks::create, SIGNED_IN);
+        routes.get("/release/sites/{site}/checks/{check}", checks::show, SIGNED_IN);
+        routes.post("/release/sites/{site}/checks/{check}/withdrawn", checks::withdraw, COORDINATOR);
         routes.get("/release/plans/new", plans::showNew, COORDINATOR);
         routes.post("/release/plans", plans::create, COORDINATOR);
         routes.get("/release/plans/{plan}", planPages::show, SIGNED_IN);

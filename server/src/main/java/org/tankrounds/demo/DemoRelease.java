@@ -1,5 +1,6 @@
 package org.tankrounds.demo;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -21,7 +22,10 @@ import org.tankrounds.release.RulesRepository;
 import org.tankrounds.release.Site;
 import org.tankrounds.release.SiteRepository;
 import org.tankrounds.release.Species;
+import org.tankrounds.release.StreamCheck;
+import org.tankrounds.release.StreamCheckRepository;
 import org.tankrounds.season.SeasonRepository;
+import org.tankrounds.stream.StreamGroup;
 import org.tankrounds.web.Role;
 
 /** Where the invented chapters may release their fish, by papers that are as invented. */
@@ -35,6 +39,10 @@ final class DemoRelease {
                     OptionalDouble.of(240)));
     private static final Rules RULES =
             new Rules(4, 20, Optional.of("Children wear life jackets below the bridge."));
+    private static final Map<StreamGroup, Integer> FOUND = Map.of(StreamGroup.FLAT_MAYFLY, 20,
+            StreamGroup.CRAWLING_MAYFLY, 15, StreamGroup.GOLDEN_STONEFLY, 8, StreamGroup.NET_CADDIS, 30,
+            StreamGroup.RIFFLE_BEETLE, 10, StreamGroup.MIDGE, 12, StreamGroup.BLACK_FLY, 5, StreamGroup.WORM, 3,
+            StreamGroup.MAYFLY_UNSURE, 4);
     private static final int PAPER_DAYS_BEFORE = 30;
     private static final int PAPER_DAYS_AFTER = 200;
     private static final int PLAN_DAYS_AHEAD = 7;
@@ -42,6 +50,7 @@ final class DemoRelease {
     private final SiteRepository sites = new SiteRepository();
     private final ApprovalRepository approvals = new ApprovalRepository();
     private final RulesRepository rules = new RulesRepository();
+    private final StreamCheckRepository checks = new StreamCheckRepository();
     private final PlanRepository plans = new PlanRepository();
     private final SeasonRepository seasons = new SeasonRepository();
     private final PersonRepository people = new PersonRepository();
@@ -55,6 +64,9 @@ final class DemoRelease {
                 today.plusDays(PAPER_DAYS_AFTER), 700, Optional.empty(),
                 Optional.of("Fry that feed; nobody wades; report within ten days.")));
         rules.put(tx, chapterId, RULES);
+        checks.add(tx, chapterId, UUID.randomUUID(), new StreamCheck(0, siteId, now.minus(Duration.ofDays(3)),
+                OptionalDouble.of(8.4), OptionalDouble.of(7.2), OptionalDouble.of(11.1), FOUND,
+                Optional.of("Clear, stones with a thin green film."), Optional.empty()), coordinator(tx, chapterId));
         plans.add(tx, chapterId, UUID.randomUUID(), plan(tx, chapter, approvalId, today), coordinator(tx, chapterId), now);
     }
 

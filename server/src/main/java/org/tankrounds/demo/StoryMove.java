@@ -6,7 +6,10 @@ import static org.tankrounds.db.schema.Tables.FISH_SAMPLES;
 import static org.tankrounds.db.schema.Tables.LOTS;
 import static org.tankrounds.db.schema.Tables.MEASUREMENTS;
 import static org.tankrounds.db.schema.Tables.READINGS;
+import static org.tankrounds.db.schema.Tables.RELEASE_APPROVALS;
+import static org.tankrounds.db.schema.Tables.RELEASE_PLANS;
 import static org.tankrounds.db.schema.Tables.SEASONS;
+import static org.tankrounds.db.schema.Tables.STREAM_CHECKS;
 import static org.tankrounds.db.schema.Tables.TANKS;
 import static org.tankrounds.db.schema.Tables.TASKS;
 
@@ -82,7 +85,12 @@ public final class StoryMove {
         moveTimes(tx, days, FISH_LOOKS.SEEN_AT);
         moveTimes(tx, days, FISH_SAMPLES.MEASURED_AT);
         moveTimes(tx, days, TASKS.ASKED_AT, TASKS.DONE_AT);
+        moveTimes(tx, days, RELEASE_PLANS.STARTS_AT, RELEASE_PLANS.PLANNED_AT);
+        moveTimes(tx, days, STREAM_CHECKS.LOOKED_AT);
         moveTimes(tx, days, CHAPTERS.CREATED_AT);
+        tx.update(RELEASE_APPROVALS)
+                .set(RELEASE_APPROVALS.FIRST_DAY, RELEASE_APPROVALS.FIRST_DAY.plus((int) days))
+                .set(RELEASE_APPROVALS.LAST_DAY, RELEASE_APPROVALS.LAST_DAY.plus((int) days)).execute();
         tx.update(LOTS).set(LOTS.FIRST_FEEDING_ON, LOTS.FIRST_FEEDING_ON.plus((int) days)).execute();
         tx.update(SEASONS).set(SEASONS.STARTS_ON, SEASONS.STARTS_ON.plus((int) days))
                 .set(SEASONS.ENDS_ON, SEASONS.ENDS_ON.plus((int) days)).execute();

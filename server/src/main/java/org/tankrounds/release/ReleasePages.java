@@ -59,7 +59,14 @@ final class ReleasePages {
                                 TypedNumber.text(point.north(), 5), TypedNumber.text(point.east(), 5))))
                 .flatMap(Optional::stream).collect(Collectors.joining(AND));
         return new SitePage(site.name(), water, maySet() ? site.address() + "/edit" : "", approvals,
-                maySet() ? site.address() + "/approvals/new" : "", maySet() && mayPlan(known) ? "/release/plans/new" : "");
+                maySet() ? site.address() + "/approvals/new" : "", maySet() && mayPlan(known) ? "/release/plans/new" : "",
+                checks(site), site.address() + "/checks/new");
+    }
+
+    private List<SitePage.CheckRow> checks(Site site) {
+        StreamPages words = new StreamPages(site, formats);
+        return reads.checks().list(tx, caller.chapterId(), site.siteId()).stream().map(check -> new SitePage.CheckRow(
+                formats.dateYearAndClock(check.at()), words.line(check), check.address())).toList();
     }
 
     private String title(List<Site> sites, List<Approval> approvals, List<ReleasePlan> plans) {

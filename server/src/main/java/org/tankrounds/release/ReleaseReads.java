@@ -5,4 +5,5 @@ import org.tankrounds.season.SeasonReads;
 
 /** What the pages of releases read together. */
 public record ReleaseReads(SiteRepository sites, ApprovalRepository approvals, RulesRepository rules,
-        PlanRepository plans, DayRepository days, SeasonReads season, FishSampleRepository samples) {}
+        PlanRepository plans, DayRepository days,
+        StreamCheckRepository checks, SeasonReads season, FishSampleRepository samples) {}

@@ -153,6 +153,10 @@ final class Guests implements AutoCloseable {
         name("person", office, "/people", "/people/(?!new)(\\w+)\"");
         values.put("cardTank", demo.first().tanks().get(0).code());
         values.put("classCard", demo.first().tanks().get(0).classCard());
+        name("site", office, "/release", "/release/sites/(\\d+)\"");
+        name("plan", office, "/release", "/release/plans/(\\d+)\"");
+        name("approval", office, "/release/sites/" + values.get("site"), "/approvals/(\\d+)\"");
+        name("check", office, "/release/sites/" + values.get("site"), "/checks/(\\d+)\"");
         values.put("lot", "1");
         values.put("kind", "moved");
         values.put("season", demo.first().seasons().get(0).code());

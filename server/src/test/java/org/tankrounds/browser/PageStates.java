@@ -50,7 +50,7 @@ final class PageStates {
 
     static List<PageState> all() {
         return Stream.of(signingIn(), cards(), rounds(), readings(), paper(), files(), classes(),
-                        people(), places(), season(), eggDay(), beginnings())
+                        people(), places(), season(), eggDay(), release(), beginnings())
                 .flatMap(List::stream).toList();
     }
 
@@ -406,6 +406,42 @@ final class PageStates {
                 see(BEGINNER, run + "/tanks/{otherTank}").after("taking a receipt back", press("Take this receipt back")));
     }
 
+    private static List<PageState> release() {
+        String site = "/release/sites/{site}";
+        String plan = "/release/plans/{plan}";
+        return List.of(
+                see(COORDINATOR, "/release"),
+                see(TEACHER, "/release"),
+                see(COORDINATOR, "/release/rules"),
+                sentEmpty(COORDINATOR, "/release/rules"),
+                see(COORDINATOR, "/release/sites/new"),
+                sentEmpty(COORDINATOR, "/release/sites/new"),
+                see(COORDINATOR, site),
+                see(TEACHER, site),
+                see(COORDINATOR, site + "/edit"),
+                sentEmpty(COORDINATOR, site + "/edit"),
+                see(COORDINATOR, site + "/approvals/new"),
+                sentEmpty(COORDINATOR, site + "/approvals/new"),
+                see(COORDINATOR, site + "/approvals/{approval}"),
+                sentEmpty(COORDINATOR, site + "/approvals/{approval}"),
+                see(COORDINATOR, "/release/plans/new"),
+                sentEmpty(COORDINATOR, "/release/plans/new"),
+                see(COORDINATOR, plan),
+                see(MENTOR, plan).after("answering nothing", press("Keep these answers")),
+                see(COORDINATOR, plan).after("the flow is not safe", choose("Level and current", "no"),
+                        press("Keep these answers")),
+                see(COORDINATOR, plan + "/edit"),
+                sentEmpty(COORDINATOR, plan + "/edit"),
+                see(COORDINATOR, plan + "/tanks/{cardTank}"),
+                see(COORDINATOR, plan + "/tanks/{cardTank}").after("more than are there", fill("Fish released", "9999"),
+                        keepNothing(), send()).answered(422),
+                see(MENTOR, plan + "/tanks/{cardTank}").after("a release", fill("Fish released", "1"),
+                        fill("Lengths of some, mm", "34 36"), fill("too small", "1"), send()),
+                see(TEACHER, site + "/checks/new"),
+                sentEmpty(TEACHER, site + "/checks/new"),
+                see(TEACHER, site + "/checks/{check}"));
+    }
+
     /** Nothing there yet: no school, no tank, no reading, no season. */
     private static List<PageState> beginnings() {
         return List.of(
@@ -416,6 +452,8 @@ final class PageStates {
                 see(NEWCOMER, "/people/new"),
                 see(NEWCOMER, "/tokens"),
                 see(NEWCOMER, "/season"),
+                see(NEWCOMER, "/release"),
+                see(BEGINNER, "/release"),
                 see(NEW_TEACHER, "/tanks"),
                 see(BEGINNER, "/rounds"),
                 see(BEGINNER, "/places"),

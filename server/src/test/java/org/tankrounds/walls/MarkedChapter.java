@@ -46,8 +46,11 @@ import org.tankrounds.release.ReleasePlan;
 import org.tankrounds.release.Site;
 import org.tankrounds.release.SiteRepository;
 import org.tankrounds.release.Species;
+import org.tankrounds.release.StreamCheck;
+import org.tankrounds.release.StreamCheckRepository;
 import org.tankrounds.season.FishSample;
 import org.tankrounds.season.FishSampleRepository;
+import org.tankrounds.stream.StreamGroup;
 import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.testing.Browserless;
 import org.tankrounds.testing.Cast;
@@ -197,8 +200,12 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
                         Map.of(Duty.LEAD, "ranger"), Optional.of(word), List.of(new Load(cast.tankA().tankId(), 50,
                                 OptionalDouble.of(45), OptionalDouble.empty(), 2, 20))),
                 Optional.empty()), cast.coordinator().personId(), TestClock.START);
-        return Map.of("site", Integer.toString(site), "approval", Integer.toString(approval),
-                "plan", Integer.toString(plan));
+        int check = new StreamCheckRepository().add(tx, cast.chapterId(), UUID.randomUUID(), new StreamCheck(0, site,
+                TestClock.START, OptionalDouble.of(8), OptionalDouble.empty(), OptionalDouble.of(10),
+                Map.of(StreamGroup.GOLDEN_STONEFLY, 4), Optional.of(word), Optional.empty()),
+                cast.coordinator().personId());
+        return Map.of("site", Integer.toString(site), "approval", Integer.toString(approval), "check",
+                Integer.toString(check), "plan", Integer.toString(plan));
     }
 
     private static void mark(

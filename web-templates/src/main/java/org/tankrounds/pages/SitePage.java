@@ -8,10 +8,14 @@ import java.util.List;
  * @param where water, way there and coordinates
  * @param edit address of its form; empty for who may not change it
  * @param addApproval empty for who may not
+ * @param checks looks at the stream, the newest first
  * @param plan where a release is planned; empty for who may not, and while no approval here allows one
  */
 public record SitePage(String title, String where, String edit, List<ApprovalRow> approvals, String addApproval,
-        String plan) implements Page {
+        String plan, List<CheckRow> checks, String addCheck) implements Page {
+
+    /** @param line what was found, in a few words */
+    public record CheckRow(String when, String line, String to) {}
 
     /**
      * @param fish how many are left of how many
