@@ -68,13 +68,17 @@ final class PlanForm {
     private final List<TankStock> stocks;
     private final ZoneId zone;
     private final Scale scale;
+    private final Optional<LocalDate> wished;
     private final Instant now;
 
-    PlanForm(List<Choice> choices, List<TankStock> stocks, ZoneId zone, Scale scale, Instant now) {
+    /** @param wished day for which the season's release is meant; empty where nobody said, or where it is over */
+    PlanForm(List<Choice> choices, List<TankStock> stocks, ZoneId zone, Scale scale, Optional<LocalDate> wished,
+            Instant now) {
         this.choices = choices;
         this.stocks = stocks;
         this.zone = zone;
         this.scale = scale;
+        this.wished = wished;
         this.now = now;
     }
 
@@ -86,6 +90,7 @@ final class PlanForm {
     Map<String, String> blank() {
         Map<String, String> text = empty();
         text.put(APPROVAL, choices.size() == 1 ? Integer.toString(choices.get(0).approval().approvalId()) : "");
+        text.put(DAY, wished.map(LocalDate::toString).orElse(""));
         text.put(TIME, TypedMoment.CLOCK.format(USUAL_TIME));
         text.put(AIR, YES);
         stocks.forEach(stock -> stock.measured().ifPresent(sample -> {

@@ -157,8 +157,10 @@ public final class PlanHandlers {
                 .toList();
         Set<Integer> inPlan = plan.map(known -> known.details().loads().stream().map(Load::tankId)
                 .collect(Collectors.toSet())).orElseGet(Set::of);
+        Optional<LocalDate> wished = season(tx, caller).flatMap(season -> season.details().releaseOn())
+                .filter(day -> !day.isBefore(today(caller)));
         return new PlanForm(choices, stocks(tx, caller, use, planId, inPlan), caller.zone(), Speech.of(ctx).scale(),
-                clock.instant());
+                wished, clock.instant());
     }
 
     /** Not what is over or was taken back, unless the plan leans on it. */
@@ -170,7 +172,7 @@ public final class PlanHandlers {
     private List<TankStock> stocks(
             DSLContext tx, Caller caller, ApprovalUse use, int planId, Set<Integer> inPlan) {
         Instant now = clock.instant();
-        Optional<Season> season = Season.runningOn(today(caller), reads.season().seasons().list(tx, caller.chapterId()));
+        Optional<Season> season = season(tx, caller);
         if (season.isEmpty()) {
             return List.of();
         }
@@ -187,6 +189,10 @@ public final class PlanHandlers {
             }
         }
         return stocks;
+    }
+
+    private Optional<Season> season(DSLContext tx, Caller caller) {
+        return Season.runningOn(today(caller), reads.season().seasons().list(tx, caller.chapterId()));
     }
 
     private ApprovalUse use(DSLContext tx, Caller caller) {

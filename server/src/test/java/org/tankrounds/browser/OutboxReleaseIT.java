@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.junit.jupiter.api.BeforeEach;
@@ -28,6 +29,7 @@ import org.tankrounds.season.CountRepository;
 import org.tankrounds.season.LotEdits;
 import org.tankrounds.season.Season;
 import org.tankrounds.season.SeasonRepository;
+import org.tankrounds.season.SeenOn;
 
 /** At the stream there is no Wi-Fi: what was released waits on the phone, and is counted once. */
 class OutboxReleaseIT extends AtADevice {
@@ -111,10 +113,11 @@ class OutboxReleaseIT extends AtADevice {
     private int plan(DSLContext tx) {
         LocalDate today = LocalDate.ofInstant(Instant.now(), cast.chapter().zone());
         season = new SeasonRepository().add(tx, cast.chapterId(),
-                new Season.Details("now", today.minusDays(100), today.plusDays(100)));
+                new Season.Details("now", today.minusDays(100), today.plusDays(100),
+                        Optional.empty(), OptionalInt.empty()));
         new LotEdits(new DirtyTanks()).add(tx, cast.chapterId(), season.seasonId(), cast.tankA().tankId(),
                 new LotEdits.Details(200, today.minusDays(90).atStartOfDay(cast.chapter().zone()).toInstant(),
-                        OptionalDouble.of(180), Optional.empty(), Optional.empty(), Optional.empty(),
+                        OptionalDouble.of(180), Optional.empty(), Optional.empty(), SeenOn.NOTHING,
                         CountMethod.ONE_BY_ONE, 0), Instant.now());
         int site = new SiteRepository().add(tx, cast.chapterId(), new Site.Details(
                 "Lower bridge", "Quill Brook", Optional.empty(), Optional.empty(), OptionalDouble.empty()));
