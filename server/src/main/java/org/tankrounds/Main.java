@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
         description = "Which classroom trout tank to visit first, what to bring and what to tell the teacher.",
         subcommands = {
             DemoCommand.class, ServeCommand.class, RankCommand.class, TokenCommand.class,
-            ExportCommand.class, BackupCommand.class, RestoreCommand.class, CheckCommand.class,
+            ExportCommand.class, CombineCommand.class, BackupCommand.class, RestoreCommand.class, CheckCommand.class,
             WarmUpCommand.class, LabCommand.class
         },
         synopsisSubcommandLabel = "COMMAND")

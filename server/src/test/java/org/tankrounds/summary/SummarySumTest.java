@@ -1,0 +1,85 @@
+package org.tankrounds.summary;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tankrounds.config.CommandException;
+
+/** Several chapters' summaries in one file. */
+class SummarySumTest {
+    private static final String HEADER = "chapter_code,chapter,season_code,season,level,school_code,school,classroom,tank,"
+            + "eggs_received,dead_as_eggs,dead_as_sac_fry,dead_feeding,dead,alive_by_count,unexplained,survival,"
+            + "moved_in,moved_out,taken_out_early,released";
+
+    /** Wilson 1927: 148 of 200 survived is 0.675093 to 0.795862 (reference values of the project's science). */
+    @Test
+    void summaries_addUp_andEveryRowStays() {
+        SummarySum sum = new SummarySum();
+        sum.add("a.csv", summary("north", "2025-26", "t1", 120, 30, 0, 90));
+        sum.add("b.csv", summary("south", "2025-26", "t2", 80, 20, 2, 58));
+        List<NamedCsvRecord> rows = rows(sum.write());
+        assertThat(rows).hasSize(5);
+        NamedCsvRecord all = rows.get(4);
+        assertThat(all.getField("level")).isEqualTo("all");
+        assertThat(all.getField("eggs_received")).isEqualTo("200");
+        assertThat(all.getField("released")).isEqualTo("148");
+        assertThat(all.getField("unexplained")).isEqualTo("2");
+        assertThat(all.getField("survival")).isEqualTo("0.74");
+        assertThat(sum.words()).isEqualTo("2 summaries, 2 tanks, 200 eggs received, 148 released, 2 unexplained");
+        assertThat(rows.get(0).getField("chapter")).isEqualTo("Chapter north");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"north, t2, 'Chapter north, season 2025-26, stands in a.csv and in b.csv'",
+        "south, t1, 'tank t1 in season 2025-26, stands in a.csv and in b.csv'"})
+    void noEgg_isCountedTwice(String chapter, String tank, String sentence) {
+        SummarySum sum = new SummarySum();
+        sum.add("a.csv", summary("north", "2025-26", "t1", 120, 30, 0, 90));
+        assertThatThrownBy(() -> sum.add("b.csv", summary(chapter, "2025-26", tank, 80, 20, 2, 58)))
+                .isInstanceOf(CommandException.class).hasMessageContaining("Eggs would count twice")
+                .hasMessageContaining(sentence);
+    }
+
+    @Test
+    void anotherSeasonOfAChapter_isNotTheSameEggs() {
+        SummarySum sum = new SummarySum();
+        sum.add("a.csv", summary("north", "2025-26", "t1", 120, 30, 0, 90));
+        sum.add("b.csv", summary("north", "2024-25", "t1", 80, 20, 2, 58));
+        assertThat(rows(sum.write())).hasSize(5);
+    }
+
+    @Test
+    void whatWasChangedByHand_orIsNoSummary_isRefused() {
+        assertRefused(summary("north", "2025-26", "t1", 120, 31, 0, 90), "does not balance, 120 came and 121 are told of");
+        String changed = new String(summary("north", "2025-26", "t1", 120, 30, 0, 90), StandardCharsets.UTF_8)
+                .replaceFirst("(?m)^(.*,chapter,.*,)120(,.*)$", "$1130$2");
+        assertRefused(changed.getBytes(StandardCharsets.UTF_8), "\"eggs_received\" is 120 in its tanks and 130 in its chapter");
+        assertRefused("a,b\n1,2\n".getBytes(StandardCharsets.UTF_8), "it has no column \"chapter_code\"");
+        assertRefused(new byte[0], "is no season summary");
+    }
+
+    private static void assertRefused(byte[] csv, String sentence) {
+        SummarySum sum = new SummarySum();
+        assertThatThrownBy(() -> sum.add("x.csv", csv)).isInstanceOf(CommandException.class)
+                .hasMessageContaining(sentence).hasMessageContaining("x.csv");
+    }
+
+    private static byte[] summary(String chapter, String season, String tank, int eggs, int dead, int unexplained,
+            int released) {
+        String names = chapter + ",Chapter " + chapter + "," + season.hashCode() + "," + season + ",";
+        String counts = "," + eggs + ",0,0," + dead + "," + dead + ",0," + unexplained + ",,0,0,0," + released;
+        return (HEADER + "\r\n" + names + "tank,s,School,Room," + tank + counts + "\r\n" + names + "chapter,,,," + counts
+                + "\r\n").getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static List<NamedCsvRecord> rows(byte[] csv) {
+        return CsvReader.builder().ofNamedCsvRecord(new String(csv, StandardCharsets.UTF_8)).stream().toList();
+    }
+}
