@@ -44,28 +44,43 @@ public final class ObservationRepository {
         return list(tx, DEATHS, chapterId, tankId, from, until);
     }
 
-    /** A season of a probe has a hundred thousand rows, and a summary thirty of them: each is read without detours. */
     private static List<Observation> list(
             DSLContext tx, String query, int chapterId, int tankId, Instant from, Instant until) {
-        return tx.connectionResult(connection -> {
+        List<Observation> observations = new ArrayList<>();
+        each(tx, query, chapterId, tankId, from, until, row -> observations.add(observation(row)));
+        return observations;
+    }
+
+    /** What is done with a row while it stands there. */
+    @FunctionalInterface
+    interface RowUse {
+        void take(ResultSet row) throws SQLException;
+    }
+
+    /**
+     * A season of a probe has a hundred thousand rows, and a summary thirty of them: each is read without detours.
+     *
+     * @param query of a chapter, a tank, a moment and another
+     */
+    static void each(DSLContext tx, String query, int chapterId, int tankId, Instant from, Instant until, RowUse use) {
+        tx.connection(connection -> {
             try (PreparedStatement sql = connection.prepareStatement(query)) {
                 sql.setFetchSize(A_FEW);
                 sql.setInt(1, chapterId);
                 sql.setInt(2, tankId);
                 sql.setString(3, from.toString());
                 sql.setString(4, until.toString());
-                List<Observation> observations = new ArrayList<>();
                 try (ResultSet row = sql.executeQuery()) {
                     while (row.next()) {
-                        observations.add(observation(row));
+                        use.take(row);
                     }
                 }
-                return observations;
             }
         });
     }
 
-    private static Observation observation(ResultSet row) throws SQLException {
+    /** @param row moment, analyte, value, half step and flags first */
+    static Observation observation(ResultSet row) throws SQLException {
         short flags = row.getShort(5);
         return new Observation(at(row.getDouble(1)), BY_CODE.get(row.getString(2)), row.getFloat(3), row.getFloat(4),
                 (flags & NOT_DETECTED) != 0, (flags & DOUBTFUL) != 0);
