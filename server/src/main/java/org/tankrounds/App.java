@@ -227,7 +227,8 @@ public final class App implements AutoCloseable {
                 new Job("housekeeping", Duration.ofDays(1),
                         new Housekeeping(transactions, sessions::forgetEnded, clock))));
         StoreBatch storeDemo = new StoreBatch(transactions, tanks, kits, readings, dirtyTanks, chapterId -> { }, clock);
-        demoLoader = new DemoLoader(transactions, storeDemo, passwords, classCards, dirtyTanks, keeper::catchUp, clock);
+        demoLoader = new DemoLoader(transactions, storeDemo, passwords, classCards, dirtyTanks, keeper::catchUp,
+                SeasonPages.freezer(transactions, pages, clock), clock);
 
         Routes routes = new Routes(
                 health, offline, peopleRoutes, placeRoutes, seasonRoutes, eggDayRoutes, readingRoutes, roundsRoutes,

@@ -68,6 +68,12 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers count
                 new YearHandlers(transactions, new YearReads(reads), pages, clock));
     }
 
+    /** Freezes summaries where nobody presses a button for it. */
+    static SummaryFreezer freezer(Transactions transactions, Pages pages, Clock clock) {
+        SummaryReads reads = summaryReads(seasonReads());
+        return new SummaryFreezer(transactions, reads, new SummaryVersions(), summaryFiles(reads, pages, clock));
+    }
+
     /** The same files for the command line, which has no server. */
     static SummaryFiles summaryFiles(Pages pages, Clock clock) {
         return summaryFiles(summaryReads(seasonReads()), pages, clock);

@@ -72,7 +72,8 @@ final class DemoClassDeeds {
                 || MEASURED.containsKey(key) || ASKED.containsKey(key)).count();
     }
 
-    private Caller coordinator(DSLContext tx, WrittenChapter chapter) {
+    /** On whose behalf the chapter's deeds are done. */
+    Caller coordinator(DSLContext tx, WrittenChapter chapter) {
         int chapterId = chapter.chapter().chapterId();
         int personId = people.list(tx, chapterId).stream().filter(person -> person.role() == Role.COORDINATOR)
                 .findFirst().orElseThrow().personId();

@@ -2,12 +2,14 @@ package org.tankrounds.demo;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.demo.DemoAccess.ChapterAccess;
@@ -26,8 +28,10 @@ import org.tankrounds.places.SchoolRepository;
 import org.tankrounds.places.TankEdits;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.readings.StoreBatch;
+import org.tankrounds.season.CountRepository;
 import org.tankrounds.season.LotEdits;
 import org.tankrounds.season.SeasonRepository;
+import org.tankrounds.summary.SummaryFreezer;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Role;
 
@@ -42,12 +46,14 @@ public final class DemoLoader {
     private final Clock clock;
     private final ChapterRepository chapters = new ChapterRepository();
     private final DemoPlaces places;
+    private final DemoLastSeason lastSeason;
+    private final SummaryFreezer freezer;
     private final DemoClassDeeds deeds;
     private final DemoRelease release = new DemoRelease();
     private final DemoKeys keys;
 
     public DemoLoader(Transactions transactions, StoreBatch storeBatch, PasswordHashes passwords,
-            ClassCards cards, DirtyTanks dirtyTanks, AfterChange afterChange, Clock clock) {
+            ClassCards cards, DirtyTanks dirtyTanks, AfterChange afterChange, SummaryFreezer freezer, Clock clock) {
         this.transactions = transactions;
         this.storeBatch = storeBatch;
         this.afterChange = afterChange;
@@ -57,6 +63,8 @@ public final class DemoLoader {
         SeasonRepository seasons = new SeasonRepository();
         this.places = new DemoPlaces(chapters, people, new SchoolRepository(), new ClassroomRepository(),
                 new KitRepository(), tanks, new TankEdits(dirtyTanks), seasons, new LotEdits(dirtyTanks));
+        this.lastSeason = new DemoLastSeason(seasons, new LotEdits(dirtyTanks), new CountRepository());
+        this.freezer = freezer;
         this.deeds = new DemoClassDeeds(people);
         this.keys = new DemoKeys(people, passwords, new TokenRepository(), cards, tanks, seasons, clock);
     }
@@ -113,7 +121,20 @@ public final class DemoLoader {
             release.write(tx, written, now);
             return deeds.write(tx, written, now);
         });
+        writeLastSeason(written, zone, now);
         return written.chapter();
+    }
+
+    /** It is over, so its summary is frozen. */
+    private void writeLastSeason(WrittenChapter written, ZoneId zone, Instant now) {
+        LocalDate starts = DemoPlaces.seasonStarts(now, zone);
+        List<DemoLastSeason.Past> tanks = lastSeason.live(written, starts, zone, SEED);
+        storeBatch.storeAll(script(written.chapter()), DemoLastSeason.lines(tanks, zone));
+        int chapterId = written.chapter().chapterId();
+        Caller coordinator = transactions.inChapter(chapterId, tx -> deeds.coordinator(tx, written));
+        String season = transactions.inChapter(chapterId, tx -> lastSeason.write(
+                tx, written, tanks, starts, coordinator.personId().orElseThrow()));
+        freezer.freeze(coordinator, season, UUID.randomUUID());
     }
 
     private record Home(DemoTank tank, double elevationM) {}

@@ -135,13 +135,10 @@ final class DemoPlaces {
     }
 
     private void addSeason(DSLContext tx, Chapter chapter, List<Written> written, Instant now) {
-        LocalDate today = now.atZone(chapter.zone()).toLocalDate();
-        LocalDate starts = today.minusDays(SEASON_BEGAN_DAYS_AGO);
-        LocalDate ends = today.plusDays(SEASON_ENDS_IN_DAYS);
-        String name = starts.getYear() == ends.getYear() ? Integer.toString(starts.getYear())
-                : starts.getYear() + "-" + ends.getYear() % 100;
+        LocalDate starts = seasonStarts(now, chapter.zone());
+        LocalDate ends = now.atZone(chapter.zone()).toLocalDate().plusDays(SEASON_ENDS_IN_DAYS);
         Season season = seasons.add(tx, chapter.chapterId(), new Season.Details(
-                name, starts, ends, Optional.of(ends.minusDays(RELEASE_BEFORE_END_DAYS)), OptionalInt.of(RELEASE_LENGTH_MM)));
+                name(starts, ends), starts, ends, Optional.of(ends.minusDays(RELEASE_BEFORE_END_DAYS)), OptionalInt.of(RELEASE_LENGTH_MM)));
         for (Written tank : written) {
             DemoTank.Eggs eggs = tank.life().tank().eggs();
             lotEdits.add(tx, chapter.chapterId(), season.seasonId(), tank.tankId(), new LotEdits.Details(
@@ -149,5 +146,16 @@ final class DemoPlaces {
                     Optional.of("Harrowfen egg house"), Optional.of("HF-" + eggs.count() + "-" + tank.tankId()),
                     SeenOn.ofFirstFeeding(tank.life().firstFeedingOn()), CountMethod.WEIGHED, CountMethod.WEIGHED.usualSpread(eggs.count())), now);
         }
+    }
+
+    /** The first day of the season that runs. */
+    static LocalDate seasonStarts(Instant now, ZoneId zone) {
+        return now.atZone(zone).toLocalDate().minusDays(SEASON_BEGAN_DAYS_AGO);
+    }
+
+    /** What a season of these days is called. */
+    static String name(LocalDate starts, LocalDate ends) {
+        return starts.getYear() == ends.getYear() ? Integer.toString(starts.getYear())
+                : starts.getYear() + "-" + ends.getYear() % 100;
     }
 }

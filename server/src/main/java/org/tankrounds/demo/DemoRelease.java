@@ -55,6 +55,11 @@ final class DemoRelease {
     private final SeasonRepository seasons = new SeasonRepository();
     private final PersonRepository people = new PersonRepository();
 
+    /** Where a chapter releases its fish, as the count names it. */
+    static String siteOf(String chapterCode) {
+        return SITES.get(chapterCode).name();
+    }
+
     void write(DSLContext tx, WrittenChapter chapter, Instant now) {
         int chapterId = chapter.chapter().chapterId();
         LocalDate today = now.atZone(chapter.chapter().zone()).toLocalDate();

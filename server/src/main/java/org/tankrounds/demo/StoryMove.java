@@ -1,6 +1,7 @@
 package org.tankrounds.demo;
 
 import static org.tankrounds.db.schema.Tables.CHAPTERS;
+import static org.tankrounds.db.schema.Tables.COUNT_ENTRIES;
 import static org.tankrounds.db.schema.Tables.FISH_LOOKS;
 import static org.tankrounds.db.schema.Tables.FISH_SAMPLES;
 import static org.tankrounds.db.schema.Tables.LOTS;
@@ -12,16 +13,20 @@ import static org.tankrounds.db.schema.Tables.SEASONS;
 import static org.tankrounds.db.schema.Tables.STREAM_CHECKS;
 import static org.tankrounds.db.schema.Tables.TANKS;
 import static org.tankrounds.db.schema.Tables.TASKS;
+import static org.tankrounds.db.schema.Tables.VISITS;
 
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Field;
+import org.jooq.Record;
 import org.jooq.SQLDialect;
 import org.jooq.TableField;
 import org.jooq.conf.Settings;
@@ -79,21 +84,30 @@ public final class StoryMove {
         }
         // Also what was measured a week ahead must find its month.
         tx.fetch("SELECT ensure_measurement_months(?::timestamptz)", now.plus(Duration.ofDays(62)).toString());
-        moveTimes(tx, days, READINGS.MEASURED_AT, READINGS.RECEIVED_AT, READINGS.SUPERSEDED_AT);
-        moveTimes(tx, days, MEASUREMENTS.MEASURED_AT);
-        moveTimes(tx, days, LOTS.RECEIVED_AT);
-        moveTimes(tx, days, FISH_LOOKS.SEEN_AT);
-        moveTimes(tx, days, FISH_SAMPLES.MEASURED_AT);
-        moveTimes(tx, days, TASKS.ASKED_AT, TASKS.DONE_AT);
-        moveTimes(tx, days, RELEASE_PLANS.STARTS_AT, RELEASE_PLANS.PLANNED_AT);
-        moveTimes(tx, days, STREAM_CHECKS.LOOKED_AT);
-        moveTimes(tx, days, CHAPTERS.CREATED_AT);
+        Record running = tx.select(SEASONS.SEASON_ID, SEASONS.STARTS_ON).from(SEASONS).orderBy(SEASONS.STARTS_ON.desc())
+                .limit(1).fetchSingle();
+        Instant from = running.get(SEASONS.STARTS_ON).atStartOfDay(ZoneOffset.UTC).minusDays(1).toInstant();
+        Condition runs = SEASONS.SEASON_ID.eq(running.get(SEASONS.SEASON_ID));
+        moveTimes(tx, days, READINGS.MEASURED_AT.ge(from), READINGS.MEASURED_AT, READINGS.RECEIVED_AT, READINGS.SUPERSEDED_AT);
+        moveTimes(tx, days, MEASUREMENTS.MEASURED_AT.ge(from), MEASUREMENTS.MEASURED_AT);
+        moveTimes(tx, days, LOTS.RECEIVED_AT.ge(from), LOTS.RECEIVED_AT);
+        moveTimes(tx, days, COUNT_ENTRIES.HAPPENED_AT.ge(from), COUNT_ENTRIES.HAPPENED_AT);
+        moveTimes(tx, days, DSL.noCondition(), VISITS.VISITED_AT);
+        moveTimes(tx, days, DSL.noCondition(), FISH_LOOKS.SEEN_AT);
+        moveTimes(tx, days, DSL.noCondition(), FISH_SAMPLES.MEASURED_AT);
+        moveTimes(tx, days, DSL.noCondition(), TASKS.ASKED_AT, TASKS.DONE_AT);
+        moveTimes(tx, days, DSL.noCondition(), RELEASE_PLANS.STARTS_AT, RELEASE_PLANS.PLANNED_AT);
+        moveTimes(tx, days, DSL.noCondition(), STREAM_CHECKS.LOOKED_AT);
+        moveTimes(tx, days, DSL.noCondition(), CHAPTERS.CREATED_AT);
         tx.update(RELEASE_APPROVALS)
                 .set(RELEASE_APPROVALS.FIRST_DAY, RELEASE_APPROVALS.FIRST_DAY.plus((int) days))
                 .set(RELEASE_APPROVALS.LAST_DAY, RELEASE_APPROVALS.LAST_DAY.plus((int) days)).execute();
-        tx.update(LOTS).set(LOTS.FIRST_FEEDING_ON, LOTS.FIRST_FEEDING_ON.plus((int) days)).execute();
+        tx.update(LOTS).set(LOTS.EYED_ON, LOTS.EYED_ON.plus((int) days)).set(LOTS.HATCHED_ON, LOTS.HATCHED_ON.plus((int) days))
+                .set(LOTS.FIRST_FEEDING_ON, LOTS.FIRST_FEEDING_ON.plus((int) days))
+                .where(LOTS.SEASON_ID.eq(running.get(SEASONS.SEASON_ID))).execute();
         tx.update(SEASONS).set(SEASONS.STARTS_ON, SEASONS.STARTS_ON.plus((int) days))
-                .set(SEASONS.ENDS_ON, SEASONS.ENDS_ON.plus((int) days)).execute();
+                .set(SEASONS.RELEASE_ON, SEASONS.RELEASE_ON.plus((int) days))
+                .set(SEASONS.ENDS_ON, SEASONS.ENDS_ON.plus((int) days)).where(runs).execute();
         tx.update(TANKS).set(TANKS.FILTER_STARTED_ON, TANKS.FILTER_STARTED_ON.plus((int) days)).execute();
         tx.select(TANKS.TANK_ID).from(TANKS).fetch(TANKS.TANK_ID)
                 .forEach(tankId -> dirtyTanks.mark(tx, chapterId, tankId, now));
@@ -102,8 +116,9 @@ public final class StoryMove {
 
     /** Only rows of the chapter that the transaction has entered are seen. Days of 24 hours, whatever the clocks do. */
     @SafeVarargs
-    private static void moveTimes(DSLContext tx, long days, TableField<?, Instant>... times) {
+    private static void moveTimes(DSLContext tx, long days, Condition which, TableField<?, Instant>... times) {
         var update = tx.updateQuery(times[0].getTable());
+        update.addConditions(which);
         for (TableField<?, Instant> time : times) {
             Field<Instant> later = time.plus(DayToSecond.valueOf(Duration.ofDays(days)));
             update.addValue(time, later);

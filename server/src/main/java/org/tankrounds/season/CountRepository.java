@@ -63,7 +63,7 @@ public final class CountRepository {
                 .fetchOptional(COUNT_ENTRIES.ENTRY_ID);
     }
 
-    void add(DSLContext tx, int chapterId, int seasonId, UUID submissionId, CountEntry entry, int personId,
+    public void add(DSLContext tx, int chapterId, int seasonId, UUID submissionId, CountEntry entry, int personId,
             Instant now) {
         tx.insertInto(COUNT_ENTRIES)
                 .set(COUNT_ENTRIES.CHAPTER_ID, chapterId)

@@ -35,7 +35,7 @@ public final class SummaryFreezer {
     private record Taken(Season season, Optional<Integer> already, SeasonSummary summary, Stamp stamp, byte[] zip) {}
 
     /** @return the number of the version; the same one for the same form */
-    int freeze(Caller caller, String season, UUID submissionId) {
+    public int freeze(Caller caller, String season, UUID submissionId) {
         for (int left = TRIES; ; left--) {
             try {
                 return freezeOnce(caller, season, submissionId);
