@@ -44,6 +44,7 @@ class PressEverythingIT {
         sendAFile();
         countAgain();
         driveEggs();
+        handOver();
         for (String role : List.of("teacher", "mentor", "coordinator")) {
             complaints.addAll(pressAll(DemoService.person(demo.second(), role)));
         }
@@ -139,6 +140,18 @@ class PressEverythingIT {
             assertThat(browser.post(run + "/tanks/" + tank + "/receipt", "eggs", "100", "method", "weighed",
                     "received_on", today, "class_label", "period 3", "adult", "teacher").status()).isEqualTo(303);
         }
+    }
+
+    /** A link to what was frozen can be withdrawn. */
+    private void handOver() {
+        PersonAccess coordinator = DemoService.person(demo.second(), "coordinator");
+        Browserless browser = new Browserless(demo.baseUrl());
+        browser.signIn(coordinator.email(), coordinator.password());
+        String form = browser.get("/season/" + demo.second().seasons().get(0).code() + "/summary/freeze").body()
+                .replaceAll("(?s).*action=\"([^\"]*/summary/freeze[^\"]*)\".*", "$1");
+        String version = browser.post(form).location();
+        browser.get(version);
+        assertThat(browser.post(version + "/links", "reader", "State office", "days", "14").status()).isEqualTo(200);
     }
 
     private void noteForms(Visitor visitor) {
