@@ -60,7 +60,8 @@ final class SeasonPageMaker {
     private LotHistory history(Season season, Tank tank, List<Lot> lots) {
         List<Observation> seen = reads.observations().list(
                 tx, chapterId, tank.tankId(), season.from(tank.zone()), season.until(tank.zone()));
-        return LotHistory.of(tank, lots, seen, now);
+        Instant ended = season.until(tank.zone());
+        return LotHistory.of(tank, lots, seen, ended.isBefore(now) ? ended : now);
     }
 
     private SeasonPage.Row row(Season season, Tank tank, List<Lot> lots, LotHistory history, Ledger ledger) {
@@ -79,7 +80,7 @@ final class SeasonPageMaker {
                 ledger.unexplained() == 0 ? "" : speech.say("season.unexplained",
                         ledger.unexplained() < 0 ? "\u2212" + -ledger.unexplained() : ledger.unexplained()),
                 ledger.released() == 0 ? "" : speech.say("season.released", ledger.released()),
-                stage(tank, history), "/tanks/" + tank.code() + "/calendar", base + "/new", place + "/count");
+                ledger.came() > 0 && ledger.alive() == 0 ? speech.say("calendar.season.emptied") : stage(tank, history), "/tanks/" + tank.code() + "/calendar", base + "/new", place + "/count");
     }
 
     private SeasonPage.LotLine line(Lot lot, Tank tank, String edit) {
