@@ -62,8 +62,8 @@ record ReleaseRoutes(ReleaseHandlers overview, SiteHandlers sites, ApprovalHandl
         routes.post("/release/sites/{site}/approvals/{approval}/withdrawn", approvals::withdraw, COORDINATOR);
         routes.get("/release/sites/{site}/checks/new", checks::showNew, SIGNED_IN);
         routes.post("/release/sites/{site}/checks", checks::create, SIGNED_IN);
-        routes.get("/release/sites/{site}/checks/{check}", checks::show, SIGNED_IN);
-        routes.post("/release/sites/{site}/checks/{check}/withdrawn", checks::withdraw, COORDINATOR);
+        routes.get("/release/sites/{site}/checks/{streamCheck}", checks::show, SIGNED_IN);
+        routes.post("/release/sites/{site}/checks/{streamCheck}/withdrawn", checks::withdraw, COORDINATOR);
         routes.get("/release/plans/new", plans::showNew, COORDINATOR);
         routes.post("/release/plans", plans::create, COORDINATOR);
         routes.get("/release/plans/{plan}", planPages::show, SIGNED_IN);

@@ -71,7 +71,7 @@ public final class StreamCheckHandlers {
         Caller caller = Caller.of(ctx);
         Site site = site(ctx);
         StreamCheck check = transactions.inChapter(caller.chapterId(), tx -> reads.checks().get(
-                tx, caller.chapterId(), site.siteId(), TypedNumber.whole(ctx.pathParam("check"))));
+                tx, caller.chapterId(), site.siteId(), TypedNumber.whole(ctx.pathParam("streamCheck"))));
         Formats formats = Speech.of(ctx).formats(caller.zone(), clock.instant());
         pages.show(ctx, "release/stream", new StreamPages(site, formats).page(check,
                 caller.role() == Role.COORDINATOR));
@@ -80,7 +80,7 @@ public final class StreamCheckHandlers {
     public void withdraw(Context ctx) {
         Caller caller = Caller.of(ctx);
         Site site = site(ctx);
-        OptionalInt checkId = TypedNumber.whole(ctx.pathParam("check"));
+        OptionalInt checkId = TypedNumber.whole(ctx.pathParam("streamCheck"));
         transactions.inChapter(caller.chapterId(), tx -> {
             reads.checks().list(tx, caller.chapterId(), site.siteId()).stream()
                     .filter(check -> check.checkId() == checkId.orElse(0)).findFirst()

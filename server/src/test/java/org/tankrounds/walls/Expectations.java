@@ -237,8 +237,8 @@ final class Expectations {
             POST /release/sites/{site}/approvals/{approval}/withdrawn | coordinator's thing
             GET  /release/sites/{site}/checks/new                  | chapter's thing
             POST /release/sites/{site}/checks                      | chapter's thing
-            GET  /release/sites/{site}/checks/{check}              | chapter's thing
-            POST /release/sites/{site}/checks/{check}/withdrawn    | coordinator's thing
+            GET  /release/sites/{site}/checks/{streamCheck}        | chapter's thing
+            POST /release/sites/{site}/checks/{streamCheck}/withdrawn    | coordinator's thing
             GET  /release/plans/new                                | coordinator's page
             POST /release/plans                                    | coordinator's page
             GET  /release/plans/{plan}                             | tank's page

@@ -204,7 +204,7 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
                 TestClock.START, OptionalDouble.of(8), OptionalDouble.empty(), OptionalDouble.of(10),
                 Map.of(StreamGroup.GOLDEN_STONEFLY, 4), Optional.of(word), Optional.empty()),
                 cast.coordinator().personId());
-        return Map.of("site", Integer.toString(site), "approval", Integer.toString(approval), "check",
+        return Map.of("site", Integer.toString(site), "approval", Integer.toString(approval), "streamCheck",
                 Integer.toString(check), "plan", Integer.toString(plan));
     }
 
