@@ -45,7 +45,7 @@ class WrongCallTest {
     @Test
     void noWordAtAll_listsTheCommands() {
         assertRefused(new String[0],
-                "Say what to do: demo, serve, rank, token, export, backup, restore, check, lab."
+                "Say what to do: demo, serve, rank, token, export, combine, backup, restore, check, lab."
                 + " (--help explains this command.)");
     }
 
