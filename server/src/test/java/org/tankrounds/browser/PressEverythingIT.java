@@ -45,6 +45,8 @@ class PressEverythingIT {
         countAgain();
         driveEggs();
         handOver();
+        seeAndVisit();
+        putInAPastSeason();
         for (String role : List.of("teacher", "mentor", "coordinator")) {
             complaints.addAll(pressAll(DemoService.person(demo.second(), role)));
         }
@@ -152,6 +154,35 @@ class PressEverythingIT {
         String version = browser.post(form).location();
         browser.get(version);
         assertThat(browser.post(version + "/links", "reader", "State office", "days", "14").status()).isEqualTo(200);
+    }
+
+    /** What was seen and who came can be taken back. */
+    private void seeAndVisit() {
+        PersonAccess coordinator = DemoService.person(demo.second(), "coordinator");
+        Browserless browser = new Browserless(demo.baseUrl());
+        browser.signIn(coordinator.email(), coordinator.password());
+        String today = LocalDate.ofInstant(TestClock.START, ZoneOffset.UTC).toString();
+        for (int i = 0; i < 2; i++) {
+            String tank = "/tanks/" + demo.second().tanks().get(i).code();
+            browser.get(tank + "/calendar");
+            assertThat(browser.post(tank + "/calendar", "milestone", "hatch", "day", today, "asked_day", today).status())
+                    .isEqualTo(303);
+            browser.get(tank + "/visits");
+            assertThat(browser.post(tank + "/visits", "deeds", "looked", "day", today).status()).isEqualTo(303);
+        }
+    }
+
+    /** So that it can be taken back. */
+    private void putInAPastSeason() {
+        PersonAccess coordinator = DemoService.person(demo.second(), "coordinator");
+        Browserless browser = new Browserless(demo.baseUrl());
+        browser.signIn(coordinator.email(), coordinator.password());
+        browser.get("/years/import");
+        String[] season = {"name", "Long ago", "ended_on", "2020-06-30", "sheet", "school,eggs\nThistle School,100"};
+        String looked = browser.post("/years/import", season).body()
+                .replaceAll("(?s).*name=\"looked\" value=\"(\\w+)\".*", "$1");
+        assertThat(browser.post("/years/import", season[0], season[1], season[2], season[3], season[4], season[5],
+                "looked", looked).status()).isEqualTo(303);
     }
 
     private void noteForms(Visitor visitor) {
