@@ -46,8 +46,12 @@ final class CalendarPages {
         String title = title();
         boolean isAsking = form.wrong(SeenForm.DAY) && !form.text(SeenForm.DAY).isEmpty();
         return new CalendarPage(formats.speech().titled(!form.ok(), title), title, place(ahead.tank(), formats),
-                ahead.tank().code(), Set.of(Role.ROUNDS).contains(role) ? "/season/" + ahead.season().code() + "/calendar" : "", saved, none(role), dates.list(), picture(), see(form),
+                ahead.tank().code(), seasonTo(role), saved, none(role), dates.list(), picture(), see(form),
                 isAsking ? form.text(SeenForm.DAY) : "", room.lead(), room.leave(), room.ways(), room.weeks(), room.basis());
+    }
+
+    private String seasonTo(Role role) {
+        return Set.of(Role.ROUNDS).contains(role) ? "/season/" + ahead.season().code() + "/calendar" : "";
     }
 
     private String title() {

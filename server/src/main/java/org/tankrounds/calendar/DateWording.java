@@ -71,7 +71,8 @@ final class DateWording {
             return say("calendar.basis.late." + SeenForm.code(milestone));
         }
         boolean counts = milestone == Milestone.FIRST_FEEDING && lot.seenOn().hatchedOn().isPresent();
-        return counts ? say("calendar.basis.fromHatch") : say("calendar.basis.warmth." + SeenForm.code(isSeenPast ? Milestone.HATCH : milestone));
+        return counts ? say("calendar.basis.fromHatch")
+                : say("calendar.basis.warmth." + SeenForm.code(isSeenPast ? Milestone.HATCH : milestone));
     }
 
     /** Whether they have come, or should have, to what is later in their life. */

@@ -52,7 +52,8 @@ final class SeasonCalendarPages {
     private String title(List<TankAhead> inOrder) {
         return inOrder.stream().filter(tank -> tank.next().isPresent() && tank.hasCome()).findFirst()
                 .map(tank -> say("calendar.season.title." + SeenForm.code(tank.next().orElseThrow()),
-                        tank.tank().school(), tank.tank().classroom(), window(tank.dates().orElseThrow().of(tank.next().get()), tank)))
+                        tank.tank().school(), tank.tank().classroom(),
+                        window(tank.dates().orElseThrow().of(tank.next().get()), tank)))
                 .or(() -> tooFull(inOrder).map(tank -> say("calendar.season.title.full", tank.tank().school(),
                         tank.tank().classroom(), formats.date(fullAt(tank).orElseThrow().at()))))
                 .orElseGet(() -> say("calendar.season.title", season.name()));

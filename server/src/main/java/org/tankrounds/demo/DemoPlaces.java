@@ -138,13 +138,15 @@ final class DemoPlaces {
         LocalDate starts = seasonStarts(now, chapter.zone());
         LocalDate ends = now.atZone(chapter.zone()).toLocalDate().plusDays(SEASON_ENDS_IN_DAYS);
         Season season = seasons.add(tx, chapter.chapterId(), new Season.Details(
-                name(starts, ends), starts, ends, Optional.of(ends.minusDays(RELEASE_BEFORE_END_DAYS)), OptionalInt.of(RELEASE_LENGTH_MM)));
+                name(starts, ends), starts, ends, Optional.of(ends.minusDays(RELEASE_BEFORE_END_DAYS)),
+                OptionalInt.of(RELEASE_LENGTH_MM)));
         for (Written tank : written) {
             DemoTank.Eggs eggs = tank.life().tank().eggs();
             lotEdits.add(tx, chapter.chapterId(), season.seasonId(), tank.tankId(), new LotEdits.Details(
                     eggs.count(), tank.life().eggsReceivedAt(), OptionalDouble.of(eggs.thermalUnitsC()),
                     Optional.of("Harrowfen egg house"), Optional.of("HF-" + eggs.count() + "-" + tank.tankId()),
-                    SeenOn.ofFirstFeeding(tank.life().firstFeedingOn()), CountMethod.WEIGHED, CountMethod.WEIGHED.usualSpread(eggs.count())), now);
+                    SeenOn.ofFirstFeeding(tank.life().firstFeedingOn()), CountMethod.WEIGHED,
+                    CountMethod.WEIGHED.usualSpread(eggs.count())), now);
         }
     }
 

@@ -185,7 +185,8 @@ public record LotCalendar(DateWindow eyed, DateWindow hatch, DateWindow firstFee
                 hatchAt = at;
                 unitsAtHatchC = unitsC;
             }
-            if (feedingAt == null && hasCome(seen.hatchedAt()) && hasCome(seen.eyedAt()) && (side == Side.WARM ? feedsEarly() : reached >= HatchModel.SWIM_UP_PER_HATCH)) {
+            boolean feeds = side == Side.WARM ? feedsEarly() : reached >= HatchModel.SWIM_UP_PER_HATCH;
+            if (feedingAt == null && feeds && hasCome(seen.hatchedAt()) && hasCome(seen.eyedAt())) {
                 feedingAt = at;
             }
         }

@@ -80,7 +80,8 @@ final class SeasonPageMaker {
                 ledger.unexplained() == 0 ? "" : speech.say("season.unexplained",
                         ledger.unexplained() < 0 ? "\u2212" + -ledger.unexplained() : ledger.unexplained()),
                 ledger.released() == 0 ? "" : speech.say("season.released", ledger.released()),
-                ledger.came() > 0 && ledger.alive() == 0 ? speech.say("calendar.season.emptied") : stage(tank, history), "/tanks/" + tank.code() + "/calendar", base + "/new", place + "/count");
+                ledger.came() > 0 && ledger.alive() == 0 ? speech.say("calendar.season.emptied") : stage(tank, history),
+                "/tanks/" + tank.code() + "/calendar", base + "/new", place + "/count");
     }
 
     private SeasonPage.LotLine line(Lot lot, Tank tank, String edit) {

@@ -40,7 +40,8 @@ final class YearPages {
         }
         Year last = counted.get(counted.size() - 1);
         Year before = counted.get(counted.size() - 2);
-        return say(last.running() ? "years.title.running" : "years.title", percent(share(last)), last.name(), percent(share(before)), before.name());
+        return say(last.running() ? "years.title.running" : "years.title", percent(share(last)), last.name(),
+                percent(share(before)), before.name());
     }
 
     private List<YearsPage.Row> rows(List<Year> years) {

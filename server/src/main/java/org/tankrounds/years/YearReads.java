@@ -68,7 +68,7 @@ public final class YearReads {
                         account.lines(), reads.causes().list(tx, chapterId, tank.tankId()), tank.zone()));
             }
         }
-        return new Year(season.name(), season.details().endsOn(),
-                !season.details().endsOn().atStartOfDay(ZoneOffset.UTC).plusDays(1).toInstant().isBefore(now), Optional.empty(), total, 0, causes);
+        boolean running = !season.until(ZoneOffset.UTC).isBefore(now);
+        return new Year(season.name(), season.details().endsOn(), running, Optional.empty(), total, 0, causes);
     }
 }
