@@ -1,5 +1,6 @@
 package org.tankrounds.calendar;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -58,9 +59,10 @@ final class RoomWording {
             return List.of();
         }
         List<String> basis = new ArrayList<>();
-        basis.add(say(ahead.growth().orElseThrow().pace().own() ? "calendar.basis.measured" : "calendar.basis.guessed"));
-        basis.add(say(ahead.season().details().releaseOn().isPresent() ? "calendar.basis.planned"
-                : "calendar.basis.notPlanned", formats.date(weeks.get().until())));
+        basis.add(say(ahead.growth().orElseThrow().pace().own() ? "calendar.basis.measured"
+                : ahead.growth().get().from().seen() && !isFirstFeeding() ? "calendar.basis.measuredOnce"
+                : "calendar.basis.guessed"));
+        basis.add(until());
         basis.add(say("calendar.basis.space", Formats.number(Room.MOST_G_PER_L, 0), Formats.number(ahead.room().volumeL(), 0)));
         basis.add(say(ahead.tank().filterAreaM2().isPresent() ? "calendar.basis.filter" : "calendar.basis.noFilter",
                 Formats.significant(ahead.room().filterAreaM2(), 2)));
@@ -68,6 +70,20 @@ final class RoomWording {
                 percent(ahead.habit().share()), Formats.significant(ahead.habit().everyDays(), 2),
                 Formats.number(Room.MOST_NITRATE_MG_N_PER_L, 0)));
         return basis;
+    }
+
+    /** Growth counts from a first feeding that was seen, and not from a measurement. */
+    private boolean isFirstFeeding() {
+        return ahead.dates().filter(dates -> dates.firstFeeding().equals(ahead.growth().orElseThrow().from())).isPresent();
+    }
+
+    private String until() {
+        Instant until = weeks.orElseThrow().until();
+        boolean isPlanned = ahead.season().details().releaseOn()
+                .filter(day -> day.equals(until.atZone(ahead.tank().zone()).toLocalDate())).isPresent();
+        boolean isLongEnough = ahead.release().filter(release -> release.window().expected().equals(until)).isPresent();
+        return say(isPlanned ? "calendar.basis.planned" : isLongEnough ? "calendar.basis.notPlanned"
+                : "calendar.basis.ahead", formats.date(until));
     }
 
     private Way thin(WeeksAhead known) {

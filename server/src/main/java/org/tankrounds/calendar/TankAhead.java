@@ -33,7 +33,7 @@ record TankAhead(Tank tank, Season season, Optional<Lot> lot, Optional<LotCalend
 
     /** What comes next and has not been seen, and is not past by all that is known. */
     Optional<Milestone> next() {
-        return dates.stream().flatMap(known -> List.of(Milestone.HATCH, Milestone.FIRST_FEEDING).stream()
+        return isEmptied() ? Optional.empty() : dates.stream().flatMap(known -> List.of(Milestone.HATCH, Milestone.FIRST_FEEDING).stream()
                 .filter(milestone -> !known.of(milestone).isPastAt(asOf))).findFirst();
     }
 

@@ -23,6 +23,13 @@ public final class FeedingTable {
     private FeedingTable() {
     }
 
+    /** The temperature of the table that is nearest to one, °C. */
+    public static double nearest(double temperatureC) {
+        double coldest = (FAHRENHEIT[0] - 32) / 1.8;
+        double warmest = (FAHRENHEIT[FAHRENHEIT.length - 1] - 32) / 1.8;
+        return Math.max(coldest, Math.min(warmest, temperatureC));
+    }
+
     /**
      * % of the fish's weight a day; empty outside the table: colder than 36 °F (2.2 °C), warmer than 60 °F (15.6 °C),
      * 4 inches (102 mm) or longer.

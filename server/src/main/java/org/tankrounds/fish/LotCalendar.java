@@ -55,7 +55,7 @@ public record LotCalendar(DateWindow eyed, DateWindow hatch, DateWindow firstFee
             Warmth warmth, SeenStages seen) {
         Map<Side, Run> runs = new EnumMap<>(Side.class);
         for (Side side : Side.values()) {
-            Run run = new Run(side, receivedAt, thermalUnitsOnArrivalC, warmth.of(side), seen);
+            Run run = new Run(side, receivedAt, thermalUnitsOnArrivalC, warmth.of(side), seen.notBefore(receivedAt));
             run.run();
             runs.put(side, run);
         }
@@ -104,6 +104,7 @@ public record LotCalendar(DateWindow eyed, DateWindow hatch, DateWindow firstFee
         private double leeway;
         private double unitsC;
         private double unitsAtHatchC = Double.NaN;
+        private final boolean isHistoryTold;
         private boolean isHistoryKept = true;
         private Instant eyedAt;
         private Instant hatchAt;
@@ -114,6 +115,7 @@ public record LotCalendar(DateWindow eyed, DateWindow hatch, DateWindow firstFee
             this.path = path;
             this.seen = seen;
             at = receivedAt;
+            isHistoryTold = thermalUnitsC.isPresent();
             if (thermalUnitsC.isPresent()) {
                 unitsC = thermalUnitsC.getAsDouble();
                 go(unitsC / DELIVERED_AT_C, DELIVERED_AT_C);
@@ -156,6 +158,10 @@ public record LotCalendar(DateWindow eyed, DateWindow hatch, DateWindow firstFee
         /** What was seen counts from the moment on which it was. */
         private void begin(Optional<Instant> seenAt, double share) {
             if (seenAt.isEmpty() || seenAt.get().isAfter(at) || !seenAt.get().isAfter(at.minus(STEP))) {
+                return;
+            }
+            if (share < HATCH && isHistoryKept && isHistoryTold && way > share) {
+                // Eyes stay to be seen; where the supplier told more, the eggs do not go back.
                 return;
             }
             // To see half of them eyed is no sharper than the model; to see half of them hatched is.

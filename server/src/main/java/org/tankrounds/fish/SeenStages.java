@@ -16,6 +16,14 @@ public record SeenStages(Optional<Instant> eyedAt, Optional<Instant> hatchedAt, 
         };
     }
 
+    /** What was seen by then, as seen just after: days are kept without their hour. */
+    SeenStages notBefore(Instant moment) {
+        Instant after = moment.plusSeconds(1);
+        return new SeenStages(eyedAt.map(at -> at.isBefore(after) ? after : at),
+                hatchedAt.map(at -> at.isBefore(after) ? after : at),
+                firstFeedingAt.map(at -> at.isBefore(after) ? after : at));
+    }
+
     /** With another first feeding, or none. */
     public SeenStages withFirstFeedingAt(Optional<Instant> at) {
         return new SeenStages(eyedAt, hatchedAt, at);

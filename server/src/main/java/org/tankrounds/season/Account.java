@@ -131,7 +131,7 @@ public final class Account {
     private boolean isImpossible(Line line, CountEntry entry, int spreadBefore) {
         double allowed = Math.ceil(StrictMath.hypot(spreadBefore, entry.spread()));
         return switch (line.what()) {
-            case HATCHED -> line.fish() > ledger.came() + allowed;
+            case HATCHED -> hatched() > ledger.came() + allowed;
             case MOVED_OUT, THINNED, RELEASED -> line.surplus() > 0 && overdrawn > allowed;
             case RECEIVED, MOVED_IN, DIED, COUNTED -> false;
         };

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.Field;
 import org.tankrounds.jobs.DirtyTanks;
@@ -42,6 +43,19 @@ public final class LotEdits {
                 .fetchSingle(LOTS.LOT_ID);
         dirtyTanks.mark(tx, chapterId, tankId, now);
         return lotId;
+    }
+
+    /** Stored once, however often the form is sent. */
+    void addOnce(DSLContext tx, int chapterId, int seasonId, int tankId, UUID submissionId, Details details, Instant now) {
+        tx.insertInto(LOTS)
+                .set(columns(details))
+                .set(LOTS.CHAPTER_ID, chapterId)
+                .set(LOTS.SEASON_ID, seasonId)
+                .set(LOTS.TANK_ID, tankId)
+                .set(LOTS.SUBMISSION_ID, submissionId)
+                .onConflict(LOTS.CHAPTER_ID, LOTS.TANK_ID, LOTS.SUBMISSION_ID).doNothing()
+                .execute();
+        dirtyTanks.mark(tx, chapterId, tankId, now);
     }
 
     void update(DSLContext tx, int chapterId, Lot lot, Details details, Instant now) {

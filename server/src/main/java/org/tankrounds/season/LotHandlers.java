@@ -6,11 +6,13 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.jooq.DSLContext;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.pages.FormPage;
 import org.tankrounds.places.Tank;
+import org.tankrounds.web.Asked;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Clashes;
 import org.tankrounds.web.FormInput;
@@ -19,6 +21,8 @@ import org.tankrounds.web.Pages;
 
 /** Adding and editing the lots of eggs that a tank received. */
 public final class LotHandlers {
+    private static final String FORM = "form";
+
     private final Transactions transactions;
     private final SeasonReads reads;
     private final LotEdits edits;
@@ -44,21 +48,23 @@ public final class LotHandlers {
     }
 
     public void showNew(Context ctx) {
-        show(ctx, load(ctx), FormInput.showing(ctx, LotForm.blank()), List.of());
+        show(ctx, load(ctx), FormInput.showing(ctx, LotForm.blank()), List.of(), UUID.randomUUID());
     }
 
     public void create(Context ctx) {
         int chapterId = Caller.of(ctx).chapterId();
         Where where = load(ctx);
         FormInput form = FormInput.of(ctx, LotForm.LABELS.keySet());
+        UUID submission = Asked.submissionId(ctx.queryParam(FORM));
         Optional<LotEdits.Details> details = parse(form, where);
         if (details.isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            show(ctx, where, form, List.of());
+            show(ctx, where, form, List.of(), submission);
             return;
         }
         transactions.inChapter(chapterId, tx -> {
-            edits.add(tx, chapterId, where.season().seasonId(), where.tank().tankId(), details.get(), clock.instant());
+            edits.addOnce(tx, chapterId, where.season().seasonId(), where.tank().tankId(), submission, details.get(),
+                    clock.instant());
             return null;
         });
         done(ctx, where);
@@ -68,7 +74,7 @@ public final class LotHandlers {
         Where where = load(ctx);
         int chapterId = Caller.of(ctx).chapterId();
         Lot lot = transactions.inChapter(chapterId, tx -> lot(tx, ctx, where));
-        show(ctx, where, FormInput.showing(ctx, LotForm.textOf(lot, where.tank().zone())), List.of());
+        show(ctx, where, FormInput.showing(ctx, LotForm.textOf(lot, where.tank().zone())), List.of(), UUID.randomUUID());
     }
 
     public void update(Context ctx) {
@@ -83,7 +89,7 @@ public final class LotHandlers {
             return;
         }
         ctx.status(clashes.status());
-        show(ctx, where, form, clashes.found());
+        show(ctx, where, form, clashes.found(), UUID.randomUUID());
     }
 
     private boolean store(
@@ -126,7 +132,7 @@ public final class LotHandlers {
         return lots.get(Integer.parseInt(number) - 1);
     }
 
-    private void show(Context ctx, Where where, FormInput form, List<FormPage.Clash> clashes) {
+    private void show(Context ctx, Where where, FormInput form, List<FormPage.Clash> clashes, UUID submission) {
         boolean isNew = !ctx.pathParamMap().containsKey("lot");
         String tank = where.tank().school() + ", " + where.tank().classroom();
         String heading = form.say(isNew ? "season.eggsFor" : "season.eggsOf", tank);
@@ -134,7 +140,7 @@ public final class LotHandlers {
                 form.say("season.named", where.season().name()), "/season/" + where.season().code());
         pages.show(ctx, "form-page", new FormPage(
                 form.titled(heading), heading, List.of(season), form.say("season.eggs.lead", where.tank().code()),
-                where.lots() + (isNew ? "" : "/" + ctx.pathParam("lot")),
+                where.lots() + (isNew ? "?" + FORM + "=" + submission : "/" + ctx.pathParam("lot")),
                 form.say(isNew ? "season.eggs.add" : "frame.form.save"), form.shown(),
                 LotForm.groups(form, where.season(), where.tank().zone()), clashes, List.of()));
     }

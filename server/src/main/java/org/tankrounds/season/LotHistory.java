@@ -78,9 +78,14 @@ public final class LotHistory {
     public Account account(List<CountEntry> entries) {
         // Fish are moved, not eggs.
         Function<Instant, Stage> stageAt = held.isEmpty() && !entries.isEmpty() ? at -> Stage.FEEDING : this::stageAt;
-        return Account.of(tank.tankId(), held.stream().map(Held::lot).toList(),
+        return Account.of(tank.tankId(), held.stream().map(Held::lot).filter(this::hasCome).toList(),
                 observations.stream().filter(seen -> seen.analyte() == Analyte.DEATHS).toList(), stageAt, entries,
                 tank.zone());
+    }
+
+    /** Eggs count from the beginning of their day. */
+    private boolean hasCome(Lot lot) {
+        return !lot.receivedAt().atZone(tank.zone()).toLocalDate().isAfter(asOf.atZone(tank.zone()).toLocalDate());
     }
 
     /** As {@link #account} stood at a moment. */

@@ -42,7 +42,7 @@ final class SeasonForm {
         String name = form.required(NAME, 60, "season.noName");
         Optional<LocalDate> starts = day(form, STARTS, "season.starts.what", "season.starts.none");
         Optional<LocalDate> ends = day(form, ENDS, "season.ends.what", "season.ends.none");
-        if (starts.isPresent() && ends.isPresent()) {
+        if (form.ok() && starts.isPresent() && ends.isPresent()) {
             if (!ends.get().isAfter(starts.get())) {
                 form.refuse(ENDS, "season.endsFirst", form.date(starts.get()));
             } else if (ends.get().isAfter(starts.get().plusDays(LONGEST_DAYS))) {

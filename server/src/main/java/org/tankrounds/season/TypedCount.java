@@ -34,16 +34,19 @@ public record TypedCount(int fish, CountMethod method, int spread) {
             form.refuse(METHOD, "count.method.none");
         }
         int usual = method.map(known -> known.usualSpread(fish)).orElse(0);
-        return new TypedCount(fish, method.orElse(CountMethod.ONE_BY_ONE), spread(form, usual));
+        return new TypedCount(fish, method.orElse(CountMethod.ONE_BY_ONE), spread(form, usual, fish));
     }
 
-    private static int spread(FormInput form, int usual) {
+    /** Nothing is off by more than all of it. */
+    private static int spread(FormInput form, int usual, int fish) {
         if (form.text(SPREAD).isEmpty()) {
             return usual;
         }
         OptionalInt typed = TypedNumber.whole(form.text(SPREAD));
         if (typed.isEmpty() || typed.getAsInt() < 0 || typed.getAsInt() > MOST) {
             form.refuse(SPREAD, "count.spread.wrong");
+        } else if (fish > 0 && typed.getAsInt() > fish) {
+            form.refuse(SPREAD, "count.spread.more", fish);
         }
         return typed.orElse(0);
     }

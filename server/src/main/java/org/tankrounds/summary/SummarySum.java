@@ -84,7 +84,9 @@ public final class SummarySum {
     private static List<NamedCsvRecord> read(String file, byte[] csv) {
         List<NamedCsvRecord> read;
         try {
-            read = CsvReader.builder().ofNamedCsvRecord(new String(csv, StandardCharsets.UTF_8)).stream().toList();
+            String text = new String(csv, StandardCharsets.UTF_8);
+            String plain = text.startsWith("\ufeff") ? text.substring(1) : text;
+            read = CsvReader.builder().ofNamedCsvRecord(plain).stream().toList();
         } catch (CsvParseException e) {
             throw CommandException.wrongCall(file + " is no season summary: it is not CSV throughout.");
         }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tankrounds.fish.FeedSize;
+import org.tankrounds.fish.FeedingTable;
 import org.tankrounds.fish.GrowthAhead;
 import org.tankrounds.fish.Ration;
 
@@ -23,7 +24,7 @@ public record WeeksAhead(GrowthAhead growth, Room room, int fish, List<Week> wee
     private static final double NEAR = 1e-3;
 
     /**
-     * @param ration empty where it is too cold or too warm, or the fish too long, for the feeding table
+     * @param ration empty where the fish are too long for the feeding table; colder and warmer than it goes, as at its edge
      */
     public record Week(Instant at, double temperatureC, double weightG, double lengthMm, Optional<Ration> ration,
             Room.Load load) {
@@ -109,7 +110,7 @@ public record WeeksAhead(GrowthAhead growth, Room room, int fish, List<Week> wee
     private static Week week(GrowthAhead growth, Room room, int fish, Instant at, double weightG, double share) {
         double temperatureC = growth.temperatureC(at);
         double lengthMm = growth.lengthMm(weightG);
-        Optional<Ration> ration = Ration.of(fish, weightG, lengthMm, temperatureC);
+        Optional<Ration> ration = Ration.of(fish, weightG, lengthMm, FeedingTable.nearest(temperatureC));
         double feed = ration.map(Ration::gramsPerDay).orElse(0.0) * share;
         return new Week(at, temperatureC, weightG, lengthMm, ration, room.load(fish * weightG, feed, temperatureC));
     }

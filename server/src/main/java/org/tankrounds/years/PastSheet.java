@@ -35,7 +35,8 @@ record PastSheet(List<String> header, List<Line> lines, List<Counted> counted, L
         List<Integer> sums, List<Fault> faults) {
     private static final int MOST_LINES = 2000;
     private static final int MOST_COLUMNS = 200;
-    private static final int MOST = 10_000_000;
+    /** Of one line; all lines together stay below two thousand millions. */
+    private static final int MOST = 100_000;
     private static final String CAUSE = "dead_of_";
     private static final Set<String> SUM = Set.of("total", "totals", "sum", "suma", "totales", "all");
 
@@ -89,7 +90,11 @@ record PastSheet(List<String> header, List<Line> lines, List<Counted> counted, L
                     List<String> cells = row.getFields();
                     if (header.isEmpty()) {
                         header(cells);
-                    } else if (cells.stream().anyMatch(cell -> !cell.isBlank()) && lines.size() < MOST_LINES) {
+                    } else if (cells.stream().anyMatch(cell -> !cell.isBlank())) {
+                        if (lines.size() == MOST_LINES) {
+                            refuse((int) row.getStartingLineNumber(), "years.sheet.long", MOST_LINES);
+                            break;
+                        }
                         line(new Line((int) row.getStartingLineNumber(), cells));
                     }
                 }

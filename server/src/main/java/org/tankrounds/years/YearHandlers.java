@@ -20,6 +20,7 @@ import org.tankrounds.db.Transactions;
 import org.tankrounds.web.Asked;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.FormInput;
+import org.tankrounds.web.FormulaGuard;
 import org.tankrounds.web.Formats;
 import org.tankrounds.web.NotFoundException;
 import org.tankrounds.web.Pages;
@@ -115,14 +116,19 @@ public final class YearHandlers {
                 .orElseThrow(() -> new NotFoundException("season")));
         StringWriter text = new StringWriter();
         try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
-            csv.writeRecord(sheet.header());
-            sheet.lines().forEach(line -> csv.writeRecord(line.cells()));
+            csv.writeRecord(guarded(sheet.header()));
+            sheet.lines().forEach(line -> csv.writeRecord(guarded(line.cells())));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         ctx.contentType("text/csv; charset=utf-8; header=present");
         ctx.header("Content-Disposition", "attachment; filename=\"season-" + code + ".csv\"");
         ctx.result(text.toString());
+    }
+
+    /** What a spreadsheet takes for a formula is kept from being one; numbers below none stay numbers. */
+    private static List<String> guarded(List<String> cells) {
+        return cells.stream().map(cell -> cell.matches("-\\d+([.,]\\d+)?") ? cell : FormulaGuard.guard(cell)).toList();
     }
 
     public void withdraw(Context ctx) {
@@ -149,7 +155,7 @@ public final class YearHandlers {
 
     /** Line ends as browsers send them do not matter. */
     private static String text(Context ctx) {
-        return Optional.ofNullable(ctx.formParam(SHEET)).orElse("").replace("\r\n", "\n").replace("\u0000", "").strip();
+        return Optional.ofNullable(ctx.formParam(SHEET)).orElse("").replace("\r\n", "\n").replace("\u0000", "").stripTrailing();
     }
 
     private void show(Context ctx, FormInput form, Optional<PastSheet> sheet, UUID submission) {

@@ -124,8 +124,26 @@ class LotCalendarTest {
         assertThat(earliest(feeding)).isCloseTo(46 + 100 / 11.0, within(2 * STEP_DAYS));
         assertThat(latest(feeding)).isCloseTo(46 + 1.1 * 0.7 * 28.324, within(2 * STEP_DAYS));
         SeenStages eyed = new SeenStages(Optional.of(at(30)), Optional.empty(), Optional.empty());
-        assertThat(earliest(steady(180, 11, eyed).hatch())).isCloseTo(30 + 0.4 * 28.324, within(2 * STEP_DAYS));
-        assertThat(latest(steady(180, 11, eyed).hatch())).isCloseTo(30 + 0.6 * 28.324, within(4 * STEP_DAYS));
+        DateWindow hatch = LotCalendar.of(START, OptionalDouble.empty(), warmth(11), eyed).hatch();
+        assertThat(earliest(hatch)).isCloseTo(30 + 0.4 * 28.324, within(2 * STEP_DAYS));
+        assertThat(latest(hatch)).isCloseTo(30 + 0.6 * 28.324, within(4 * STEP_DAYS));
+    }
+
+    /** Days are kept without their hour: what was seen on the day of arrival may stand at its noon, as the arrival. */
+    @Test
+    void hatchOnTheDayOfArrival_isABeginning() {
+        for (double day : new double[] {-0.2, 0, 0.1}) {
+            DateWindow feeding = steady(300, 10, hatched(day)).firstFeeding();
+            assertThat(earliest(feeding)).as("%s", day).isCloseTo(10, within(2 * STEP_DAYS));
+            assertThat(latest(feeding)).as("%s", day).isCloseTo(1.1 * 0.7 * 32.162, within(2 * STEP_DAYS));
+        }
+    }
+
+    /** Crisp: 250 °C-days at 10 °C are 0.7773 of the way, whatever hour eyes are seen at afterwards. */
+    @Test
+    void eyesOfEggsThatWereFurther_takeNothingAway() {
+        SeenStages eyed = new SeenStages(Optional.of(at(0.1)), Optional.empty(), Optional.empty());
+        assertThat(days(steady(250, 10, eyed).hatch().expected())).isCloseTo(7.162, within(STEP_DAYS));
     }
 
     /** Missing days are drawn through up to three; longer and the window widens (science of the project's reference). */

@@ -138,6 +138,36 @@ final class CountPageIT {
         assertThat(text(other)).contains("This form was written down before, and says something else now.");
     }
 
+    /** Eggs cannot be taken away like an entry, so a double click must not bring them twice. */
+    @Test
+    void eggsSentTwice_areReceivedOnce() {
+        String lots = "/season/" + cast.season() + "/tanks/" + cast.tankB().code() + "/lots";
+        String form = find(coordinator.get(lots + "/new").body(), "action=\"(" + lots + "\\?form=[^\"]+)\"");
+        for (int i = 0; i < 2; i++) {
+            assertThat(coordinator.post(form, "eggs", "77", "method", "one_by_one", "received_on", "2025-11-05",
+                    "thermal_units_in", "Cel.d").status()).isEqualTo(303);
+        }
+        assertThat(text(coordinator.get(count(cast.tankB())))).contains("77 by count");
+    }
+
+    @Test
+    void eggsThatAreToCome_areNotThereYet() {
+        String lots = "/season/" + cast.season() + "/tanks/" + cast.tankB().code() + "/lots";
+        String form = find(coordinator.get(lots + "/new").body(), "action=\"(" + lots + "\\?form=[^\"]+)\"");
+        coordinator.post(form, "eggs", "77", "method", "one_by_one", "received_on", "2026-02-05", "thermal_units_in", "Cel.d");
+        assertThat(text(coordinator.get(count(cast.tankB())))).doesNotContain("77 by count");
+    }
+
+    @Test
+    void moreHatchedThanCame_andMoreOffThanAll_areRefused() {
+        write(here, "hatched", "fish", "150");
+        assertThat(write(here, "hatched", "fish", "150").status()).isEqualTo(422);
+        assertThat(text(write(here, "released", "fish", "50", "place", "Lower bridge", "spread", "90000")))
+                .contains("Of 50 no more than 50 can be off");
+        assertThat(coordinator.post("/season", "name", "far", "starts_on", "+999999999-12-01", "ends_on",
+                "+999999999-12-31").status()).isEqualTo(422);
+    }
+
     @Test
     void badInput_isAnsweredInSentences() {
         Answer answer = write(here, "moved", "fish", "many", "to", "", "day", "2030-01-01", "time", "99:99", "spread", "-1");

@@ -65,6 +65,15 @@ class SummarySumTest {
         assertRefused(new byte[0], "is no season summary");
     }
 
+    /** A spreadsheet puts one there. */
+    @Test
+    void aByteOrderMark_isNoFault() {
+        SummarySum sum = new SummarySum();
+        byte[] csv = summary("north", "2025-26", "t1", 120, 30, 0, 90);
+        sum.add("a.csv", ("\ufeff" + new String(csv, StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8));
+        assertThat(sum.words()).contains("120 eggs received");
+    }
+
     private static void assertRefused(byte[] csv, String sentence) {
         SummarySum sum = new SummarySum();
         assertThatThrownBy(() -> sum.add("x.csv", csv)).isInstanceOf(CommandException.class)

@@ -73,6 +73,20 @@ class WeeksAheadTest {
         assertThat(ahead(200, 0.10, new Room(100, 5, 0.9, 7), 91).largerChange()).isEmpty();
     }
 
+    /** Leitritz and Lewis 1976 end at 60 °F: warmer water does not make room. */
+    @Test
+    void warmWater_leavesNoMoreRoomThanTheTablesEdge() {
+        Room room = new Room(200, 0.3, 0.2, 7);
+        DateWindow now = new DateWindow(START, START, START, true);
+        GrowthPace pace = new GrowthPace(0.05, 0.06, 0.07, true);
+        int[] most = new int[2];
+        for (int i = 0; i < 2; i++) {
+            Warmth warmth = Warmth.of(List.of(new DatedTemperature(START, 15.4 + 0.4 * i)), 15);
+            most[i] = WeeksAhead.of(new GrowthAhead(now, 0.3, 1.1, pace, warmth), room, 300, START, at(80)).fishWithRoom();
+        }
+        assertThat(most[1]).isLessThanOrEqualTo(most[0] + 2);
+    }
+
     @Test
     void weeksBegin_whenTheFryFeed() {
         GrowthAhead fry = GrowthAhead.ofFry(new DateWindow(at(20), at(24), at(30), false), warmth());

@@ -81,6 +81,14 @@ class PastSheetTest {
     }
 
     @Test
+    void moreLinesThanAreTaken_areNotLeftOutInSilence() {
+        String text = "school,eggs\n" + "A,1\n".repeat(2001);
+        assertThat(PastSheet.read(text).faults()).extracting(fault -> fault.why().key()).containsExactly("years.sheet.long");
+        assertThat(PastSheet.read("school,eggs\n" + "A,100000\n".repeat(2000)).total().received()).isEqualTo(200_000_000);
+        assertThat(PastSheet.read("school,eggs\nA,10000000").faults()).isNotEmpty();
+    }
+
+    @Test
     void nothing_isSaidToBeNothing() {
         assertThat(PastSheet.read("").faults()).isNotEmpty();
         assertThat(PastSheet.read("\ufeffschool,eggs\nA,1").faults()).isEmpty();

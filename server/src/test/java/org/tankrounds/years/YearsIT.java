@@ -76,6 +76,21 @@ final class YearsIT {
         assertThat(APP.signedIn(cast.teacherA()).get("/years").status()).isEqualTo(404);
     }
 
+    /** A first heading that is empty stands before a tab. */
+    @Test
+    void aSheetWithoutItsFirstHeading_keepsItsColumns() {
+        assertThat(text(put("2022-23", "\ttank\teggs\treleased\n1\t12\t200\t150", ""))).contains("12 200 0 0 150 0 50");
+    }
+
+    @Test
+    void whatASpreadsheetTakesForAFormula_isGivenBackAsText() {
+        String sheet = "school,eggs,note\nThistle School,100,\"=HYPERLINK(\"\"http://x\"\")\"";
+        put("2021-22", sheet, looked(put("2021-22", sheet, "")));
+        Matcher file = Pattern.compile("href=\"(/years/\\w+\\.csv)\"").matcher(coordinator.get("/years").body());
+        assertThat(file.find()).isTrue();
+        assertThat(coordinator.get(file.group(1)).body()).contains("'=HYPERLINK").doesNotContain(",\"=");
+    }
+
     @Test
     void anotherSheetThanWasLookedAt_isLookedAtFirst() {
         Answer looked = put("2023-24", SHEET, "");
