@@ -30,7 +30,13 @@ public final class LotEdits {
      */
     public record Details(
             int eggs, Instant receivedAt, OptionalDouble thermalUnitsC, Optional<String> supplier,
-            Optional<String> certificate, SeenOn seenOn, CountMethod method, int spread) {}
+            Optional<String> certificate, SeenOn seenOn, CountMethod method, int spread) {
+
+        static Details of(Lot lot) {
+            return new Details(lot.eggs(), lot.receivedAt(), lot.thermalUnitsC(), lot.supplier(), lot.certificate(),
+                    lot.seenOn(), lot.method(), lot.spread());
+        }
+    }
 
     /** @return the number that the database gave it */
     public int add(DSLContext tx, int chapterId, int seasonId, int tankId, Details details, Instant now) {

@@ -83,7 +83,7 @@ public final class LotHandlers {
         FormInput form = FormInput.of(ctx, LotForm.LABELS.keySet());
         Optional<LotEdits.Details> details = parse(form, where);
         Clashes clashes = new Clashes(form, LotForm.LABELS);
-        boolean saved = transactions.inChapter(chapterId, tx -> store(tx, ctx, where, details, clashes));
+        boolean saved = transactions.inChapter(chapterId, tx -> store(tx, ctx, where, form, details, clashes));
         if (saved) {
             done(ctx, where);
             return;
@@ -93,14 +93,23 @@ public final class LotHandlers {
     }
 
     private boolean store(
-            DSLContext tx, Context ctx, Where where, Optional<LotEdits.Details> details, Clashes clashes) {
+            DSLContext tx, Context ctx, Where where, FormInput form, Optional<LotEdits.Details> details, Clashes clashes) {
         int chapterId = Caller.of(ctx).chapterId();
         edits.lock(tx, chapterId, lot(tx, ctx, where).lotId());
         Lot current = lot(tx, ctx, where);
         if (details.isEmpty() || clashes.with(LotForm.textOf(current, where.tank().zone()))) {
             return false;
         }
+        CountBook book = new CountBook(reads, tx, chapterId, where.season(), clock.instant());
+        reads.tanks().lock(tx, chapterId, List.of(where.tank().tankId()));
+        int before = book.account(where.tank()).impossible().size();
         edits.update(tx, chapterId, current, details.get(), clock.instant());
+        CountBook after = new CountBook(reads, tx, chapterId, where.season(), clock.instant());
+        if (after.account(where.tank()).impossible().size() > before) {
+            edits.update(tx, chapterId, current, LotEdits.Details.of(current), clock.instant());
+            form.refuse(LotForm.EGGS, "season.eggs.needed");
+            return false;
+        }
         return true;
     }
 

@@ -7,10 +7,13 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jooq.DSLContext;
+import org.tankrounds.belief.Observation;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.pages.FormPage;
 import org.tankrounds.pages.SeasonPage;
+import org.tankrounds.places.Tank;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Clashes;
 import org.tankrounds.web.FormInput;
@@ -94,7 +97,9 @@ public final class SeasonHandlers {
             return null;
         }
         refuseOverlap(tx, chapterId, form, details, current.seasonId());
-        refuseLotsOutside(tx, chapterId, form, new Season(current.seasonId(), current.code(), details));
+        Season changed = new Season(current.seasonId(), current.code(), details);
+        refuseLotsOutside(tx, chapterId, form, changed);
+        refuseCountsOutside(tx, chapterId, form, current, changed);
         if (form.ok()) {
             reads.seasons().update(tx, chapterId, current.seasonId(), details);
         }
@@ -119,6 +124,22 @@ public final class SeasonHandlers {
                 .count();
         if (outside > 0) {
             form.refuse(SeasonForm.STARTS, "season.lotsOutside", outside);
+        }
+    }
+
+    /** What was counted stays in the season in which it was. */
+    private void refuseCountsOutside(DSLContext tx, int chapterId, FormInput form, Season current, Season changed) {
+        List<CountEntry> entries = reads.counts().list(tx, chapterId, current.seasonId());
+        long outside = 0;
+        for (Tank tank : reads.tanks().listWithRetired(tx, chapterId)) {
+            Stream<Instant> counted = entries.stream().filter(entry -> entry.tankId() == tank.tankId()).map(CountEntry::at);
+            Stream<Instant> died = reads.observations().deaths(tx, chapterId, tank.tankId(), current.from(tank.zone()),
+                    current.until(tank.zone())).stream().filter(seen -> seen.value() > 0).map(Observation::at);
+            outside += Stream.concat(counted, died)
+                    .filter(at -> !changed.details().holds(at.atZone(tank.zone()).toLocalDate())).count();
+        }
+        if (outside > 0) {
+            form.refuse(SeasonForm.ENDS, "season.countsOutside", outside);
         }
     }
 

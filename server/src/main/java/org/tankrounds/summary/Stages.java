@@ -148,7 +148,8 @@ record Stages(Map<Stage, StageSurvival> survival, Map<Stage, List<Line>> lines) 
         void end(Instant at) {
             boolean isOfHatch = stage == Stage.EGG && hatched > 0;
             int most = Math.max(0, began - died);
-            int survived = isOfHatch ? Math.min(hatched, began) : Math.min(most, Math.max(0, alive + left));
+            // What left alive before it hatched outlived as much of the stage as it was here for.
+            int survived = isOfHatch ? Math.min(hatched + left, began) : Math.min(most, Math.max(0, alive + left));
             int unlike = survived - (began - died);
             if (unlike != 0) {
                 add(at, unlike < 0 ? What.MISSING : What.FOUND, unlike);

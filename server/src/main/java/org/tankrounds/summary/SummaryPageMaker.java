@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.pages.SummaryPage;
@@ -55,7 +56,7 @@ final class SummaryPageMaker {
                 lead(),
                 table("ledger", ledgerColumns(), this::ledgerLine), table("stages", stageColumns(), this::stageLine),
                 table("water", waterColumns(), this::waterLine), table("actions", actionColumns(), this::actionLine),
-                causes(), sites(), spells(), surplus(ledger), freeze,
+                causes(), sites(), spells(), unbalanced(), freeze,
                 new ChangeWording(speech).changes(stamp.changes()), SummaryNotes.in(speech.words()), made());
     }
 
@@ -82,12 +83,17 @@ final class SummaryPageMaker {
                         count(SummaryFigure.of(cause), summary.chapter()))).toList();
     }
 
-    private String surplus(Ledger ledger) {
-        if (ledger.unexplained() == 0) {
-            return "";
-        }
-        return ledger.unexplained() < 0 ? speech.say("summary.surplus", -ledger.unexplained())
-                : speech.say("summary.missing", ledger.unexplained());
+    /** What is missing in one tank does not hide what is over in another. */
+    private String unbalanced() {
+        int missing = unexplained().filter(fish -> fish > 0).sum();
+        int surplus = -unexplained().filter(fish -> fish < 0).sum();
+        return Stream.of(surplus == 0 ? "" : speech.say("summary.surplus", surplus),
+                        missing == 0 ? "" : speech.say("summary.missing", missing))
+                .filter(sentence -> !sentence.isEmpty()).collect(Collectors.joining(" "));
+    }
+
+    private IntStream unexplained() {
+        return summary.tanks().stream().mapToInt(tank -> tank.figures().ledger().unexplained());
     }
 
     private Table table(String id, List<Column> columns, Function<Row, List<Figure>> figures) {

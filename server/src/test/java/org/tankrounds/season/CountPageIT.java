@@ -169,6 +169,25 @@ final class CountPageIT {
     }
 
     @Test
+    void eggsAndDaysThatTheCountNeeds_stay() {
+        die(4);
+        write(here, "released", "fish", "190", "place", "Lower bridge");
+        String lot = "/season/" + cast.season() + "/tanks/" + cast.tankA().code() + "/lots/1";
+        String shown = find(coordinator.get(lot).body(), "name=\"shown\" value=\"(\\w+)\"");
+        Answer fewer = coordinator.post(lot, "eggs", "20", "method", "one_by_one", "received_on", "2025-11-04",
+                "received_time", "10:00", "thermal_units", "180", "thermal_units_in", "Cel.d", "shown", shown);
+        assertThat(fewer.status()).isEqualTo(422);
+        assertThat(text(fewer)).contains("So many fish have left this tank");
+
+        String season = "/season/" + cast.season();
+        shown = find(coordinator.get(season + "/edit").body(), "name=\"shown\" value=\"(\\w+)\"");
+        Answer shorter = coordinator.post(season, "name", "2025-26", "starts_on", "2025-10-01", "ends_on", "2025-12-31",
+                "shown", shown);
+        assertThat(text(shorter)).contains("2 counts and days with dead fish would no longer be in the season");
+        assertThat(text(coordinator.get(here))).contains("6 by count");
+    }
+
+    @Test
     void badInput_isAnsweredInSentences() {
         Answer answer = write(here, "moved", "fish", "many", "to", "", "day", "2030-01-01", "time", "99:99", "spread", "-1");
         assertThat(answer.status()).isEqualTo(422);

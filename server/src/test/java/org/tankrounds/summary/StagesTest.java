@@ -70,6 +70,17 @@ final class StagesTest {
     }
 
     @Test
+    void eggsThatLeftAlive_didNotDieWhereTheyWere() {
+        write(CountKind.MOVED, "2025-11-05", 100, 0);
+        write(CountKind.HATCHED, "2025-11-24", 90, 0);
+
+        Stages stages = stages(LAST, lot(200, "2025-11-04", 0));
+
+        assertThat(stages.of(Stage.EGG).survived()).isEqualTo(190);
+        assertThat(stages.of(Stage.SAC_FRY).began()).isEqualTo(90);
+    }
+
+    @Test
     void whatACountDidNotFind_didNotOutliveItsStage() {
         write(CountKind.COUNTED, "2025-12-01", 150, 0);
 
