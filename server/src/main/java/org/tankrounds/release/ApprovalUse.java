@@ -53,6 +53,11 @@ final class ApprovalUse {
         return planned(exceptPlan, plan -> true, load -> load.tankId() == tankId);
     }
 
+    /** Tanks whose fish are out by a plan already. */
+    Set<Integer> outBy(int planId) {
+        return carried.stream().filter(one -> one.planId() == planId).map(Carried::tankId).collect(Collectors.toSet());
+    }
+
     private int planned(int exceptPlan, Predicate<ReleasePlan> which, Predicate<Load> whose) {
         return plans.stream().filter(plan -> plan.planId() != exceptPlan && which.test(plan))
                 .flatMap(plan -> plan.details().loads().stream()

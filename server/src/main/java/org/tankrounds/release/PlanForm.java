@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.tankrounds.fish.LengthWeight;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.pages.FormField.Option;
@@ -66,16 +67,21 @@ final class PlanForm {
 
     private final List<Choice> choices;
     private final List<TankStock> stocks;
+    private final Set<Integer> out;
     private final ZoneId zone;
     private final Scale scale;
     private final Optional<LocalDate> wished;
     private final Instant now;
 
-    /** @param wished day for which the season's release is meant; empty where nobody said, or where it is over */
-    PlanForm(List<Choice> choices, List<TankStock> stocks, ZoneId zone, Scale scale, Optional<LocalDate> wished,
-            Instant now) {
+    /**
+     * @param out tanks whose fish are out by this plan already: how many may go was asked when they went
+     * @param wished day for which the season's release is meant; empty where nobody said, or where it is over
+     */
+    PlanForm(List<Choice> choices, List<TankStock> stocks, Set<Integer> out, ZoneId zone, Scale scale,
+            Optional<LocalDate> wished, Instant now) {
         this.choices = choices;
         this.stocks = stocks;
+        this.out = out;
         this.zone = zone;
         this.scale = scale;
         this.wished = wished;
@@ -350,10 +356,10 @@ final class PlanForm {
         return loads;
     }
 
-    private static Load load(FormInput form, TankStock stock) {
+    private Load load(FormInput form, TankStock stock) {
         String code = stock.tank().code();
         int fish = whole(form, FISH + code, MOST_FISH, "release.plan.fish.wrong");
-        if (fish > 0) {
+        if (fish > 0 && !out.contains(stock.tank().tankId())) {
             stock.refusal(fish).ifPresent(why -> form.refuse(FISH + code, why));
         }
         OptionalDouble length = within(form, LENGTH + code, "release.plan.length", LengthWeight.LENGTH_MM.min(),

@@ -139,8 +139,13 @@ public final class PlanHandlers {
         Approval approval = reads.approvals().list(tx, caller.chapterId()).stream()
                 .filter(one -> one.approvalId() == parsed.get().approvalId()).findFirst().orElseThrow();
         approval.refusal(day, input::date).ifPresent(why -> input.refuse(PlanForm.DAY, why));
-        approval.refusal(details.fish(), use(tx, caller).of(approval, parsed.get().planId()))
-                .ifPresent(why -> input.refuse(PlanForm.APPROVAL, why));
+        ApprovalUse use = use(tx, caller);
+        Set<Integer> out = use.outBy(parsed.get().planId());
+        int ahead = details.loads().stream().filter(load -> !out.contains(load.tankId())).mapToInt(Load::fish).sum();
+        if (ahead > 0) {
+            approval.refusal(ahead, use.of(approval, parsed.get().planId()))
+                    .ifPresent(why -> input.refuse(PlanForm.APPROVAL, why));
+        }
         return input.ok() ? Optional.of(new ReleasePlan(parsed.get().planId(), season.orElseThrow().seasonId(),
                 approval.approvalId(), details, Optional.empty())) : Optional.empty();
     }
@@ -159,8 +164,8 @@ public final class PlanHandlers {
                 .collect(Collectors.toSet())).orElseGet(Set::of);
         Optional<LocalDate> wished = season(tx, caller).flatMap(season -> season.details().releaseOn())
                 .filter(day -> !day.isBefore(today(caller)));
-        return new PlanForm(choices, stocks(tx, caller, use, planId, inPlan), caller.zone(), Speech.of(ctx).scale(),
-                wished, clock.instant());
+        return new PlanForm(choices, stocks(tx, caller, use, planId, inPlan), use.outBy(planId), caller.zone(),
+                Speech.of(ctx).scale(), wished, clock.instant());
     }
 
     /** Not what is over or was taken back, unless the plan leans on it. */

@@ -160,6 +160,23 @@ final class ReleasePlansIT {
         assertThat(text(coordinator.get(plan))).contains("70 fish");
     }
 
+    /** What is out was counted when it went; the rest of the plan can still be put right. */
+    @Test
+    void aPlanThatIsOutInPart_canStillBeChanged() {
+        addApproval("P-8", "2026-01-01", "2026-05-30", 120);
+        String plan = plan("fish_" + tank, "110").location();
+        String day = plan + "/tanks/" + tank;
+        coordinator.get(day);
+        assertThat(coordinator.post(day, "fish", "105", "method", "one_by_one").status()).isEqualTo(303);
+        Map<String, String> changed = fields();
+        changed.put("shown", find(coordinator.get(plan + "/edit"), "name=\"shown\" value=\"([^\"]+)\""));
+        changed.put("fish_" + tank, "110");
+        changed.put("duty_drive", "parent");
+        Answer answer = post(plan, changed);
+        assertThat(answer.location()).as(text(answer)).isEqualTo(plan);
+        assertThat(text(coordinator.get(plan))).contains("parent").contains("Released: 105 fish at Lower bridge");
+    }
+
     @Test
     void aPlanThatIsCalledOff_takesNothingAnyMore_andStaysToBeSeen() {
         addApproval("P-8", "2026-01-01", "2026-05-30", 400);
