@@ -366,6 +366,9 @@ final class PlanForm {
                 LengthWeight.LENGTH_MM.max(), "release.plan.length.wrong");
         OptionalDouble weight = within(form, WEIGHT + code, "release.plan.weight", Double.MIN_VALUE, HEAVIEST_G,
                 "release.plan.weight.wrong");
+        if (!form.wrong(LENGTH + code) && !form.wrong(WEIGHT + code)) {
+            askWhetherLikely(form, code, length, weight);
+        }
         int boxes = whole(form, BOXES + code, MOST_BOXES, "release.plan.boxes.wrong");
         OptionalDouble litres = within(form, LITRES + code, "release.plan.litres", 1, LARGEST_BOX_L,
                 "release.plan.litres.wrong");
@@ -373,6 +376,15 @@ final class PlanForm {
             form.refuse(LITRES + code, "release.plan.litres.wrong");
         }
         return new Load(stock.tank().tankId(), fish, length, weight, Math.max(1, boxes), litres.orElse(1));
+    }
+
+    /** A weight that stayed when the length was changed would understate what the boxes carry. */
+    private static void askWhetherLikely(FormInput form, String code, OptionalDouble length, OptionalDouble weight) {
+        if (length.isPresent() && weight.isPresent() && !LengthWeight.LIKELY_CONDITION.holds(
+                LengthWeight.condition(length.getAsDouble(), weight.getAsDouble()))) {
+            form.refuse(WEIGHT + code, "release.plan.weight.unlikely", form.text(LENGTH + code), TypedNumber.text(
+                    LengthWeight.weightG(length.getAsDouble(), LengthWeight.USUAL_CONDITION), 2));
+        }
     }
 
     private static int whole(FormInput form, String name, int most, String wrong) {

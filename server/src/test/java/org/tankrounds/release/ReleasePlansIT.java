@@ -178,6 +178,14 @@ final class ReleasePlansIT {
     }
 
     @Test
+    void aWeightThatNoTroutOfThatLengthHas_isRefused() {
+        addApproval("P-8", "2026-01-01", "2026-05-30", 400);
+        assertRefused("Trout of 50 mm weigh about 1.38 g each.", "length_" + tank, "50", "weight_" + tank, "0.4");
+        assertRefused("Trout of 50 mm weigh about 1.38 g each.", "length_" + tank, "50", "weight_" + tank, "2.3");
+        assertThat(plan("length_" + tank, "50", "weight_" + tank, "1.2").status()).isEqualTo(303);
+    }
+
+    @Test
     void aPlanThatIsCalledOff_takesNothingAnyMore_andStaysToBeSeen() {
         addApproval("P-8", "2026-01-01", "2026-05-30", 400);
         String plan = plan().location();
