@@ -112,7 +112,7 @@ final class PlanPages {
                 say("release.plan.boxesOf", load.boxes(), Formats.number(load.boxL(), 0)),
                 box.map(known -> say("release.crowding." + known.crowding().name(),
                         Formats.significant(known.densityGPerL(), 2))).orElse(""),
-                box.map(this::air).orElse(""),
+                box.map(known -> air(known, stock.elevationM())).orElse(""),
                 done(load), own.contains(load.tankId()) && plan.droppedAt().isEmpty()
                         ? plan.address() + "/tanks/" + stock.tank().code() : "");
     }
@@ -148,8 +148,8 @@ final class PlanPages {
                 : say("release.plan.size.weight", each);
     }
 
-    private String air(ClosedBox box) {
-        OptionalDouble start = details.startOxygenMgPerL();
+    private String air(ClosedBox box, double elevationM) {
+        OptionalDouble start = details.startOxygenMgPerL(elevationM);
         return start.isEmpty() ? "" : say("release.plan.air.lasts", hours(box.hours(start.getAsDouble())));
     }
 

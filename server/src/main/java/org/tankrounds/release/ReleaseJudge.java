@@ -126,17 +126,18 @@ final class ReleaseJudge {
                     Saying.of("release.todo.tight", (int) Math.ceil(litres / load.boxL()),
                             Formats.number(load.boxL(), 0)));
         }
-        holdAgainstOxygen(place, box.get());
+        holdAgainstOxygen(load, box.get());
         if (details.roadHours() > ClosedBox.LONGEST_H) {
             add(Word.NO, Saying.of("release.finding.road", Formats.significant(details.roadHours(), 2)),
                     Saying.of("release.todo.road"));
         }
     }
 
-    private void holdAgainstOxygen(String place, ClosedBox box) {
-        details.startOxygenMgPerL().ifPresent(start -> {
+    private void holdAgainstOxygen(Load load, ClosedBox box) {
+        double elevationM = stock(load).map(TankStock::elevationM).orElse(0.0);
+        details.startOxygenMgPerL(elevationM).ifPresent(start -> {
             if (!details.hasAir() && box.hours(start) < details.roadHours()) {
-                add(Word.NO, Saying.of("release.finding.oxygen", place, Formats.number(box.hours(start), 1)),
+                add(Word.NO, Saying.of("release.finding.oxygen", place(load), Formats.number(box.hours(start), 1)),
                         Saying.of("release.todo.oxygen"));
             }
         });
@@ -146,9 +147,12 @@ final class ReleaseJudge {
         return details.loads().stream().filter(load -> load.tankId() == stock.tank().tankId()).findFirst();
     }
 
+    private Optional<TankStock> stock(Load load) {
+        return facts.stocks().stream().filter(stock -> stock.tank().tankId() == load.tankId()).findFirst();
+    }
+
     private String place(Load load) {
-        return facts.stocks().stream().filter(stock -> stock.tank().tankId() == load.tankId()).findFirst()
-                .map(TankStock::place).orElse("");
+        return stock(load).map(TankStock::place).orElse("");
     }
 
     /** What is wrong for each tank alike is said once. */

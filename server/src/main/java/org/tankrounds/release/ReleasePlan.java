@@ -46,10 +46,14 @@ public record ReleasePlan(int planId, int seasonId, int approvalId, Details deta
             return loads.stream().mapToInt(Load::boxes).sum();
         }
 
-        /** Oxygen in the boxes when they are shut, mg/L; empty where neither it nor a temperature is known. */
-        public OptionalDouble startOxygenMgPerL() {
+        /**
+         * Oxygen in the boxes when they are shut, mg/L; empty where neither it nor a temperature is known.
+         *
+         * @param elevationM of the tank that they are filled from: where they are shut
+         */
+        public OptionalDouble startOxygenMgPerL(double elevationM) {
             return oxygenMgPerL.isPresent() || tankC.isEmpty() ? oxygenMgPerL
-                    : OptionalDouble.of(OxygenSaturation.mgPerL(tankC.getAsDouble(), 0));
+                    : OptionalDouble.of(OxygenSaturation.mgPerL(tankC.getAsDouble(), elevationM));
         }
 
         /** Ice that holds the boxes at the tanks' temperature on the way, kg; empty where a temperature is missing. */

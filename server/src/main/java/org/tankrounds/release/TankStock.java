@@ -19,6 +19,11 @@ record TankStock(Tank tank, int alive, int spread, int planned, Optional<FishSam
         return tank.school() + ", " + tank.classroom();
     }
 
+    /** As readings count it: sea level where nobody gave one. */
+    double elevationM() {
+        return tank.elevationM().orElse(0);
+    }
+
     /** The most that there can be, less those that go elsewhere. */
     int most() {
         return Math.max(0, alive + spread - planned);

@@ -39,7 +39,9 @@ class LoadTest {
     @Test
     void oxygen_isWhatTheWaterHolds_unlessSomebodyReadIt() {
         // EN 25814: 11.3 mg/L at 10 °C.
-        assertThat(plan(5, 1).startOxygenMgPerL().orElseThrow()).isCloseTo(11.3, within(0.05));
+        assertThat(plan(5, 1).startOxygenMgPerL(0).orElseThrow()).isCloseTo(11.3, within(0.05));
+        // At a mile up, 0.82 of the pressure.
+        assertThat(plan(5, 1).startOxygenMgPerL(1609.344).orElseThrow()).isBetween(9.2, 9.3);
     }
 
     private static ReleasePlan.Details plan(double outsideC, double hours) {

@@ -1,6 +1,7 @@
 package org.tankrounds.release;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.tankrounds.db.schema.Tables.SCHOOLS;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -183,6 +184,17 @@ final class ReleasePlansIT {
         assertRefused("Trout of 50 mm weigh about 1.38 g each.", "length_" + tank, "50", "weight_" + tank, "0.4");
         assertRefused("Trout of 50 mm weigh about 1.38 g each.", "length_" + tank, "50", "weight_" + tank, "2.3");
         assertThat(plan("length_" + tank, "50", "weight_" + tank, "1.2").status()).isEqualTo(303);
+    }
+
+    /** At 1609.344 m and 12 °C water holds 8.848 mg/L, not 10.777: 4.1 hours for 60.1 g in 40 L, not 8.4. */
+    @Test
+    void waterOfASchoolHighUp_holdsLessOxygenInTheBox() {
+        addApproval("P-8", "2026-01-01", "2026-05-30", 400);
+        APP.transactions().inChapter(cast.chapterId(), tx -> tx.update(SCHOOLS).set(SCHOOLS.ELEVATION_M, 1609.344f)
+                .where(SCHOOLS.CHAPTER_ID.eq(cast.chapterId())).and(SCHOOLS.NAME.eq(cast.tankA().school())).execute());
+        String plan = plan("tank_temperature", "12", "air_pumps", "no", "road_hours", "5").location();
+        assertThat(text(coordinator.get(plan))).contains("Without air the oxygen of Alderwhistle School, Room 12 lasts 4.1 h")
+                .contains("if the air fails, oxygen lasts 4.1 h");
     }
 
     @Test
