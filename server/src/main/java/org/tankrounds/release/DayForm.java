@@ -29,6 +29,8 @@ import org.tankrounds.words.Saying;
 /** The form that is filled in at the water, on a phone: what was released of one tank, and what was seen. */
 final class DayForm {
     static final String SUBMISSION = "submission_id";
+    /** Answer to the question whether these are other fish, with the entries that were named in it. */
+    static final String ASKED = "asked_entries";
     static final String SCALE = "temperature_scale";
     static final String FISH = "fish";
     private static final String DAY = "day";

@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.jobs.AfterChange;
@@ -17,6 +18,7 @@ import org.tankrounds.places.Tank;
 import org.tankrounds.readings.DeviceClock;
 import org.tankrounds.readings.OutboxAnswers;
 import org.tankrounds.season.CountBook;
+import org.tankrounds.season.CountEntry;
 import org.tankrounds.season.Season;
 import org.tankrounds.web.Asked;
 import org.tankrounds.web.Caller;
@@ -56,8 +58,15 @@ public final class DayHandlers {
         }
     }
 
+    /** What the form carries along unseen. */
+    private record Hidden(UUID submission, String asked) {}
+
+    /** @param asked entries that were asked about, now or before; empty for none */
+    private record Refusal(Saying why, String asked) {}
+
     public void show(Context ctx) {
-        show(ctx, load(ctx), FormInput.showing(ctx, DayForm.blank()), UUID.randomUUID(), Speech.of(ctx).scale());
+        show(ctx, load(ctx), FormInput.showing(ctx, DayForm.blank()), new Hidden(UUID.randomUUID(), ""),
+                Speech.of(ctx).scale());
     }
 
     /** Written into the count by the count's own rules, and once, however often the form comes. */
@@ -71,35 +80,49 @@ public final class DayHandlers {
         Instant filledIn = DeviceClock.takenAt(
                 name -> Optional.ofNullable(ctx.formParam(name)).orElse(""), clock.instant());
         DayForm form = new DayForm(where.plan(), where.site(), where.approval(), where.season(), where.tank(), filledIn);
-        form.parse(typed, submission).flatMap(parsed -> write(ctx, where, parsed))
-                .ifPresent(refusal -> typed.refuse(DayForm.FISH, refusal));
-        answer(ctx, where, typed, submission);
+        String answered = Optional.ofNullable(ctx.formParam(DayForm.ASKED)).orElse("");
+        Optional<Refusal> refusal = form.parse(typed, submission)
+                .flatMap(parsed -> write(ctx, where, parsed, answered));
+        refusal.ifPresent(one -> typed.refuse(DayForm.FISH, one.why()));
+        answer(ctx, where, typed, new Hidden(submission, refusal.map(Refusal::asked).orElse(answered)));
     }
 
-    private Optional<Saying> write(Context ctx, Where where, DayForm.Typed typed) {
+    private Optional<Refusal> write(Context ctx, Where where, DayForm.Typed typed, String answered) {
         Caller caller = Caller.of(ctx);
         if (where.plan().droppedAt().isPresent()) {
-            return Optional.of(Saying.of("release.day.dropped"));
+            return Optional.of(new Refusal(Saying.of("release.day.dropped"), answered));
         }
         return transactions.inChapter(caller.chapterId(), tx -> {
             reads.plans().lock(tx, caller.chapterId());
-            Optional<Saying> refusal = new CountBook(
-                    reads.season(), tx, caller.chapterId(), where.season(), clock.instant()).write(
-                            where.tank(), typed.day().submission(), typed.entry(), caller.personId().orElseThrow());
+            CountBook book = new CountBook(reads.season(), tx, caller.chapterId(), where.season(), clock.instant());
+            List<CountEntry> before = book.ofTheSameDay(where.tank(), typed.day().submission(), typed.entry());
+            String asked = before.stream().map(one -> Integer.toString(one.entryId())).collect(Collectors.joining(","));
+            if (!asked.equals(answered) && !before.isEmpty()) {
+                return Optional.of(new Refusal(areOthers(Speech.of(ctx), where.tank(), before), asked));
+            }
+            Optional<Saying> refusal = book.write(
+                    where.tank(), typed.day().submission(), typed.entry(), caller.personId().orElseThrow());
             if (refusal.isEmpty()) {
                 reads.days().add(tx, caller.chapterId(), typed.day());
                 dirtyTanks.mark(tx, caller.chapterId(), where.tank().tankId(), clock.instant());
             }
-            return refusal;
+            return refusal.map(why -> new Refusal(why, answered));
         });
     }
 
-    private void answer(Context ctx, Where where, FormInput typed, UUID submission) {
+    /** Two who each write down what both let swim would count it twice. */
+    private Saying areOthers(Speech speech, Tank tank, List<CountEntry> before) {
+        Formats formats = speech.formats(tank.zone(), clock.instant());
+        return Saying.of("release.day.again", before.stream().map(one -> speech.say("release.day.again.entry",
+                one.fish(), formats.full(one.at()), one.by().orElse(""))).collect(Collectors.joining("; ")));
+    }
+
+    private void answer(Context ctx, Where where, FormInput typed, Hidden hidden) {
         String savedTo = where.plan().address() + "?saved=released";
         if (typed.ok()) {
             afterChange.changed(Caller.of(ctx).chapterId());
             if (OutboxAnswers.wanted(ctx)) {
-                OutboxAnswers.stored(ctx, submission.toString(), savedTo);
+                OutboxAnswers.stored(ctx, hidden.submission().toString(), savedTo);
             } else {
                 ctx.redirect(savedTo, HttpStatus.SEE_OTHER);
             }
@@ -108,12 +131,12 @@ public final class DayHandlers {
                     .filter(FormField::wrong).map(FormField::error).distinct().toList());
         } else {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            show(ctx, where, typed, submission, Scale.ofUnit(typed.text(DayForm.SCALE)));
+            show(ctx, where, typed, hidden, Scale.ofUnit(typed.text(DayForm.SCALE)));
         }
     }
 
     private static List<FormField> fields(FormInput typed, Scale scale) {
-        return page(typed, scale, new ReleaseDayPage.Facts("", "", "", "", "", "", "", "", "", List.of())).fields();
+        return page(typed, scale, new ReleaseDayPage.Facts("", "", "", "", "", "", "", "", "", "", List.of())).fields();
     }
 
     private Where load(Context ctx) {
@@ -135,7 +158,7 @@ public final class DayHandlers {
                 new ReleaseJudge(known, caller.zone(), formats).judge());
     }
 
-    private void show(Context ctx, Where where, FormInput typed, UUID submission, Scale scale) {
+    private void show(Context ctx, Where where, FormInput typed, Hidden hidden, Scale scale) {
         String place = where.tank().school() + ", " + where.tank().classroom();
         String verdict = switch (where.verdict().verdict()) {
             case GO -> "";
@@ -146,7 +169,8 @@ public final class DayHandlers {
                 typed.titled(typed.say("release.day.title", place)), typed.say("release.day.title", place),
                 where.site().name(), where.plan().address(), where.address(),
                 typed.say("release.day.planned", where.load().fish(), where.approval().number()),
-                verdict, submission.toString(), where.tank().code(), TemperingHelp.rows(scale))));
+                verdict, hidden.submission().toString(), hidden.asked(), where.tank().code(),
+                TemperingHelp.rows(scale))));
     }
 
     private static ReleaseDayPage page(FormInput typed, Scale scale, ReleaseDayPage.Facts facts) {

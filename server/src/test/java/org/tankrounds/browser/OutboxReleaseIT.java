@@ -82,6 +82,29 @@ class OutboxReleaseIT extends AtADevice {
         assertThat(released().get(0).fish()).isEqualTo(20);
     }
 
+    /** What another phone wrote down meanwhile is asked about, and nothing is counted before the answer. */
+    @Test
+    void whatMayBeTheSameFish_waitsForAnAnswer() {
+        openForm();
+        fill("12");
+        device.page().waitForCondition(() -> released().size() == 1);
+        device.page().navigate(form);
+        device.offline(true).page().reload();
+        fill("12");
+        assertThat(device.line()).containsText("Kept on this device (1)");
+        device.offline(false);
+
+        device.page().navigate("/outbox");
+        device.page().getByText("Open and fix").click();
+        assertThat(device.page().locator("[data-outbox-fix]")).containsText("If these are other fish, keep the form once more");
+        device.page().locator(".log__save").click();
+        device.page().waitForCondition(() -> !device.page().locator("[name=asked_entries]").inputValue().isEmpty());
+        assertThat(device.page().getByLabel("Fish released")).hasValue("12");
+        assertThat(released()).hasSize(1);
+        device.page().locator(".log__save").click();
+        device.page().waitForCondition(() -> released().size() == 2);
+    }
+
     /** Opening the plan while there is Wi-Fi is enough. */
     @Test
     void whoeverLookedAtThePlan_hasItsFormsAtHand() {

@@ -87,13 +87,44 @@ final class ReleaseDayIT {
         }
         String plain = UUID.randomUUID().toString().replace("-", "");
         for (int i = 0; i < 2; i++) {
-            Answer sent = outbox(account(), "fish", "5", "submission_id", plain);
+            Answer sent = outbox(account(), "fish", "5", "day", "2026-01-12", "submission_id", plain);
             assertThat(sent.status()).as(sent.body()).isEqualTo(200);
             assertThat(sent.body()).contains("\"receipt\":\"").contains("\"savedTo\":\"" + plan);
         }
         assertThat(text(teacher.get(count))).contains("Room 12: 185 by count");
         assertThat(text(write("fish", "11", "submission_id", submission)))
                 .contains("This form was written down before, and says something else now.");
+    }
+
+    @Test
+    void twoWhoWriteDownTheSameFish_areAskedOnce() {
+        assertThat(write("fish", "30").status()).isEqualTo(303);
+        Browserless other = APP.signedIn(cast.coordinator());
+        other.get(day);
+        Answer asked = other.post(day, all("fish", "30", "note", "kept"));
+        assertThat(asked.status()).isEqualTo(422);
+        assertThat(text(asked)).contains("Of this tank there are written down for that day already: 30 fish,"
+                + " Tue 13 Jan, 9:00, by Ada Fernwhistle. If these are other fish, keep the form once more");
+        assertThat(asked.body()).contains("value=\"kept\"");
+        assertThat(text(teacher.get(count))).contains("Room 12: 170 by count");
+
+        String named = find(asked, "name=\"asked_entries\" value=\"([\\d,]+)\"");
+        assertThat(write("fish", "5", "day", "2026-01-12").status()).as("another day").isEqualTo(303);
+        assertThat(other.post(day, all("fish", "30", "asked_entries", named)).status()).isEqualTo(303);
+        assertThat(text(teacher.get(count))).contains("Room 12: 135 by count");
+        assertThat(text(write("fish", "7", "asked_entries", named))).as("one more since").contains("already: 30 fish")
+                .contains("; 30 fish");
+    }
+
+    @Test
+    void whatStandsInTheCount_isAskedAboutAtTheWater_alsoLater() {
+        teacher.get(count + "/released");
+        assertThat(teacher.post(count + "/released", "fish", "20", "method", "one_by_one", "place", "Lower bridge",
+                "approval", "P-8", "day", "2026-01-13").status()).isEqualTo(303);
+        Answer sent = outbox(account(), "fish", "20");
+        assertThat(sent.status()).isEqualTo(422);
+        assertThat(sent.body()).contains("already: 20 fish").contains("by Ada Fernwhistle");
+        assertThat(text(teacher.get(count))).contains("Room 12: 180 by count");
     }
 
     @Test

@@ -14,10 +14,11 @@ public record ReleaseDayPage(Facts facts, String scale, List<FormField> counts, 
     /**
      * @param planned how many were to go, and by which approval
      * @param verdict that the plan does not say go; empty where it does
+     * @param asked entries of the count that the page asks about; empty where it asks nothing
      * @param tempering by how far the temperatures are apart
      */
     public record Facts(String title, String heading, String site, String planTo, String action, String planned,
-            String verdict, String submissionId, String tank, List<Apart> tempering) {}
+            String verdict, String submissionId, String asked, String tank, List<Apart> tempering) {}
 
     public record Apart(String degrees, String minutes) {}
 
