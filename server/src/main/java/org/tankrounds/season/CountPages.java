@@ -21,7 +21,7 @@ final class CountPages {
     private final Season season;
     private final Tank tank;
     private final Map<LocalDate, DeathCause> causes;
-    private final Map<Integer, Tank> tanks;
+    private final LineWording wording;
     private final Formats formats;
     private final Speech speech;
 
@@ -33,9 +33,10 @@ final class CountPages {
         this.causes = causes;
         this.season = season;
         this.tank = tank;
-        this.tanks = tanks.stream().collect(Collectors.toMap(Tank::tankId, Function.identity()));
         this.formats = formats;
         this.speech = formats.speech();
+        this.wording = new LineWording(
+                tanks.stream().collect(Collectors.toMap(Tank::tankId, Function.identity())), speech);
     }
 
     /** @param mayMove whether there is another tank that the reader may move fish to */
@@ -122,28 +123,10 @@ final class CountPages {
 
     private CountPage.Row row(Account.Line line, String address) {
         String undo = line.entry().map(entry -> address + "/entries/" + entry.entryId() + "/withdrawn").orElse("");
-        return new CountPage.Row(formats.shortDate(line.at()), what(line), detail(line), change(line),
+        return new CountPage.Row(formats.shortDate(line.at()), wording.what(line), detail(line), change(line),
                 line.spread() == 0 ? Integer.toString(line.left())
                         : say("count.about", line.left(), line.spread()), undo,
                 line.what() == Account.What.DIED ? address + "/deaths/" + day(line) : "");
-    }
-
-    private String what(Account.Line line) {
-        return switch (line.what()) {
-            case RECEIVED -> say("count.line.received");
-            case DIED -> say("count.line.died");
-            case HATCHED -> say("count.line.hatched", line.fish());
-            case MOVED_IN -> say("count.line.movedIn", place(line.entry().orElseThrow().tankId()));
-            case MOVED_OUT -> say("count.line.movedOut", place(line.entry().orElseThrow().toTankId().orElseThrow()));
-            case THINNED -> say("count.line.thinned", line.entry().orElseThrow().place().orElse(""));
-            case RELEASED -> say("count.line.released", line.entry().orElseThrow().place().orElse(""));
-            case COUNTED -> say("count.line.counted", line.fish());
-        };
-    }
-
-    private String place(int tankId) {
-        Tank other = tanks.get(tankId);
-        return other.school() + ", " + other.classroom();
     }
 
     private String detail(Account.Line line) {
@@ -159,10 +142,7 @@ final class CountPages {
         if (line.what() == Account.What.DIED && causes.containsKey(day(line))) {
             parts.add(say("count.cause." + causes.get(day(line)).code()));
         }
-        if (line.surplus() != 0) {
-            parts.add(0, say(line.surplus() > 0 ? "count.line.surplus" : "count.line.missing",
-                    Math.abs(line.surplus())));
-        }
+        wording.unexplained(line).ifPresent(words -> parts.add(0, words));
         return String.join(" · ", parts);
     }
 

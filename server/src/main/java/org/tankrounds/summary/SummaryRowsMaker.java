@@ -22,6 +22,7 @@ import org.tankrounds.readings.Wording;
 import org.tankrounds.season.Account;
 import org.tankrounds.season.CountMethod;
 import org.tankrounds.season.Ledger;
+import org.tankrounds.season.LineWording;
 import org.tankrounds.season.Lot;
 import org.tankrounds.summary.LimitDays.Verdict;
 import org.tankrounds.summary.TankEvidence.Deaths;
@@ -240,11 +241,11 @@ final class SummaryRowsMaker {
     /** Lines of the count. */
     private final class CountRows {
         private final TankEvidence evidence;
-        private final Map<Integer, Tank> tanks;
+        private final LineWording wording;
 
         CountRows(TankEvidence evidence, Map<Integer, Tank> tanks) {
             this.evidence = evidence;
-            this.tanks = tanks;
+            this.wording = new LineWording(tanks, speech);
         }
 
         List<Row> lots() {
@@ -270,35 +271,15 @@ final class SummaryRowsMaker {
         /** @param change of the figure by a line */
         List<Row> changes(ToIntFunction<Account.Line> change) {
             return evidence.account().lines().stream().filter(line -> change.applyAsInt(line) != 0)
-                    .map(line -> new Row("", day(line.at(), evidence), what(line), detail(line),
+                    .map(line -> new Row("", day(line.at(), evidence), wording.what(line), detail(line),
                             number(change.applyAsInt(line)), line.what() == Account.What.DIED
                                     ? ofDay(evidence.tank(), evidence.day(line.at())) : count(evidence.tank())))
                     .toList();
         }
 
-        private String what(Account.Line line) {
-            return switch (line.what()) {
-                case RECEIVED -> say("count.line.received");
-                case DIED -> say("count.line.died");
-                case HATCHED -> say("count.line.hatched", line.fish());
-                case MOVED_IN -> say("count.line.movedIn", place(line.entry().orElseThrow().tankId()));
-                case MOVED_OUT -> say("count.line.movedOut", place(line.entry().orElseThrow().toTankId().orElseThrow()));
-                case THINNED -> say("count.line.thinned", line.entry().orElseThrow().place().orElse(""));
-                case RELEASED -> say("count.line.released", line.entry().orElseThrow().place().orElse(""));
-                case COUNTED -> say("count.line.counted", line.fish());
-            };
-        }
-
-        private String place(int tankId) {
-            return tanks.get(tankId).school() + ", " + tanks.get(tankId).classroom();
-        }
-
         private String detail(Account.Line line) {
             List<String> parts = new ArrayList<>();
-            if (line.surplus() != 0) {
-                parts.add(say(line.surplus() > 0 ? "count.line.surplus" : "count.line.missing",
-                        Math.abs(line.surplus())));
-            }
+            wording.unexplained(line).ifPresent(parts::add);
             line.entry().ifPresent(entry -> {
                 entry.approval().ifPresent(number -> parts.add(say("count.line.approval", number)));
                 how(entry.method(), entry.spread()).ifPresent(parts::add);
