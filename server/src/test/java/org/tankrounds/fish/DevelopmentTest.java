@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class DevelopmentTest {
     private static final Instant RECEIVED = Instant.parse("2026-11-03T12:00:00Z");
@@ -25,6 +27,20 @@ class DevelopmentTest {
         Development development = follow(OptionalDouble.of(0), trace, Optional.empty(), 40);
         assertThat(days(development.hatchAt())).isCloseTo(34.93, within(0.1));
         assertThat(development.thermalUnitsC()).isCloseTo(10 * 7 + 10 * 9 + 20 * 11, within(0.5));
+    }
+
+    /**
+     * Leitritz and Lewis 1976, California Fish Bulletin 164 (day counts from memory): what hatcheries count up to
+     * hatch, in °F-days and, computed from them, °C-days.
+     */
+    @ParameterizedTest(name = "{1} d at {0} °F")
+    @CsvSource({"40, 80, 640, 355.6", "45, 48, 624, 346.7", "50, 31, 558, 310.0", "55, 24, 552, 306.7",
+        "60, 19, 532, 295.6"})
+    void thermalUnits_areThoseOfTheHatcheryTable(double fahrenheit, int days, double unitsF, double unitsC) {
+        Development development = follow(OptionalDouble.of(0), List.of(read(0, (fahrenheit - 32) / 1.8)),
+                Optional.empty(), days);
+        assertThat(development.thermalUnitsC()).isCloseTo(unitsC, within(0.051));
+        assertThat(1.8 * development.thermalUnitsC()).isCloseTo(unitsF, within(1e-6));
     }
 
     /** Crisp: 250 °C-days at 10 °C are 0.7773 of the way, and 22.27 % of 32.162 d are left. */

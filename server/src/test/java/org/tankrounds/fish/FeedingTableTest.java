@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class FeedingTableTest {
 
-    /** Leitritz and Lewis 1976, California Fish Bulletin 164, as copied by a university's extension service. */
+    /** Leitritz and Lewis 1976, California Fish Bulletin 164, as copied by a university's extension (confirmed). */
     @ParameterizedTest(name = "{0} °F")
     @CsvSource({
         "36, 2.7, 2.2, 1.7, 1.3", "40, 3.2, 2.6, 2.2, 1.7", "45, 4.0, 3.3, 2.7, 2.1", "48, 4.5, 3.8, 3.0, 2.4",

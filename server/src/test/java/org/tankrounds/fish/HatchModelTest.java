@@ -50,6 +50,56 @@ class HatchModelTest {
         assertThat(HatchModel.daysToSwimUp(temperatureC)).isCloseTo(swimUpDays, within(5.1e-3));
     }
 
+    /** The same beside the hatchery table. */
+    @ParameterizedTest(name = "{0} °F")
+    @CsvSource({"40, 78.63", "45, 47.97", "50, 32.16", "55, 22.99", "60, 17.22"})
+    void model_isCrispsAtTheTablesTemperatures(double temperatureF, double hatchDays) {
+        assertThat(HatchModel.daysToHatch((temperatureF - 32) / 1.8)).isCloseTo(hatchDays, within(5.1e-3));
+    }
+
+    /** The same beside what others observed: at 2 °C a fifth too slow, at 15 °C a quarter too fast. */
+    @ParameterizedTest(name = "{0} °C")
+    @CsvSource({"2, 137.5", "5, 70.5", "8, 42.6", "11, 28.3", "14, 20.1", "3, 107.4", "15, 18.2"})
+    void model_isCrispsWhereOthersObserved(double temperatureC, double hatchDays) {
+        assertThat(HatchModel.daysToHatch(temperatureC)).isCloseTo(hatchDays, within(0.051));
+    }
+
+    /** Degree-days from fertilisation to swim-up, Crisp with 1.7 D2 (1988, confirmed): they fall as it gets warmer. */
+    @ParameterizedTest(name = "{0} °C")
+    @CsvSource({"3, 547.9", "4, 585.7", "5, 599.6", "6, 599.6", "7, 591.4", "8, 578.7", "9, 563.4", "10, 546.8",
+        "11, 529.7", "12, 512.6", "13, 495.8", "14, 479.5"})
+    void swimUp_isNotAtTheSameDegreeDaysEverywhere(double temperatureC, double degreeDaysC) {
+        assertThat(temperatureC * HatchModel.daysToSwimUp(temperatureC)).isCloseTo(degreeDaysC, within(0.051));
+    }
+
+    /**
+     * Sparks et al. 2019, doi:10.1139/cjfas-2017-0468 (method confirmed), with Crisp's coefficients, computed once
+     * elsewhere: 10 d at 7 °C, 10 d at 9 °C, then 11 °C. Eyed on day 21, hatched on day 35, swum up on day 55.
+     */
+    @Test
+    void varyingTemperature_addsUpDayByDay() {
+        double[] way = new double[61];
+        for (int day = 1; day < way.length; day++) {
+            way[day] = way[day - 1] + HatchModel.hatchSharePerDay(day <= 10 ? 7 : day <= 20 ? 9 : 11);
+        }
+        assertThat(way[10]).isCloseTo(0.201204023, within(5.1e-10));
+        assertThat(way[20]).isCloseTo(0.472788466, within(5.1e-10)).isLessThan(0.5);
+        assertThat(way[21]).isGreaterThan(0.5);
+        assertThat(way[34]).isLessThan(1);
+        assertThat(way[35]).isCloseTo(1.002372938, within(5.1e-10));
+        assertThat(way[54] / HatchModel.SWIM_UP_PER_HATCH).isLessThan(1);
+        assertThat(way[55] / HatchModel.SWIM_UP_PER_HATCH).isCloseTo(1.004991511, within(5.1e-10));
+    }
+
+    /** Crisp, computed once elsewhere: 250 °C-days at 10 °C; and from 0.60 of the way at 11 °C. */
+    @Test
+    void deliveredEggs_haveTheRestOfTheWayToGo() {
+        assertThat(25 * HatchModel.hatchSharePerDay(10)).isCloseTo(0.7773, within(5.1e-5));
+        assertThat((1 - 0.60) / HatchModel.hatchSharePerDay(11)).isCloseTo(11.330, within(5.1e-4));
+        assertThat((HatchModel.SWIM_UP_PER_HATCH - 0.60) / HatchModel.hatchSharePerDay(11))
+                .isCloseTo(31.157, within(5.1e-4));
+    }
+
     @Test
     void farBelowFreezing_isRefused() {
         assertThatThrownBy(() -> HatchModel.daysToHatch(-5)).isInstanceOf(IllegalArgumentException.class);

@@ -23,6 +23,18 @@ class LengthWeightTest {
         assertThat(LengthWeight.condition(lengthMm, weightG)).isBetween(1.08, 1.17);
     }
 
+    /** The same classes: g of one fish and the condition that they imply, computed once elsewhere to four digits. */
+    @ParameterizedTest(name = "{0} inches")
+    @CsvSource({
+        "1, 2542, 0.1784, 1.0889", "2, 304, 1.4921, 1.1382", "3, 88.3, 5.1369, 1.1610", "4, 37.8, 12.000, 1.1442",
+        "5, 19.7, 23.025, 1.1241", "6, 11.6, 39.103, 1.1047", "8, 4.94, 91.820, 1.0944", "10, 2.53, 179.286, 1.0941"})
+    void condition_isThatOfTheHatcheryClass(double inches, double fishPerPound, double weightG, double condition) {
+        double lengthMm = inches * LengthWeight.MM_PER_INCH;
+        assertThat(LengthWeight.condition(lengthMm, G_PER_POUND / fishPerPound)).isCloseTo(condition, within(5.1e-5));
+        assertThat(LengthWeight.weightG(lengthMm, condition)).isCloseTo(weightG, withinPercentage(0.035));
+        assertThat(LengthWeight.LIKELY_CONDITION.holds(condition)).isTrue();
+    }
+
     /** The coefficient in lb/in³ is 36.13 times the metric one as printed (Piper et al. 1982, Fish Hatchery Mgmt.). */
     @Test
     void weight_isTheSameInPoundsAndInches() {
@@ -32,16 +44,18 @@ class LengthWeightTest {
     }
 
     /**
-     * Standard weight of lentic rainbow trout, W = 0.0119 L^2.990, L in cm (Simpkins and Hubert 1996, attribution from
-     * memory), which is about what fish in good condition weigh.
+     * Standard weight of rainbow trout of still water, W = 0.0119 L^2.990, and of running water, W = 0.0100 L^3.024,
+     * L in cm (confirmed; Simpkins and Hubert 1996 from memory), which is about what fish in good condition weigh.
      */
     @ParameterizedTest(name = "{0} mm")
     @CsvSource({"120", "200", "300"})
     void weight_isNearTheStandardWeight(double lengthMm) {
         assertThat(LengthWeight.weightG(lengthMm, LengthWeight.USUAL_CONDITION))
-                .isCloseTo(0.0119 * Math.pow(lengthMm / 10, 2.990), withinPercentage(8));
+                .isCloseTo(0.0119 * Math.pow(lengthMm / 10, 2.990), withinPercentage(8))
+                .isCloseTo(0.0100 * Math.pow(lengthMm / 10, 3.024), withinPercentage(8));
     }
 
+    /** W = K · L³ / 100 000 at K 1.10, computed once elsewhere. */
     @ParameterizedTest(name = "{0} mm")
     @CsvSource({"25, 0.1719", "30, 0.2970", "40, 0.7040", "50, 1.3750", "75, 4.6406"})
     void length_isFoundBackFromTheWeight(double lengthMm, double weightG) {

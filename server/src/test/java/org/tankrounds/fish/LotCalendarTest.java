@@ -39,14 +39,37 @@ class LotCalendarTest {
     }
 
     /**
-     * Beacham and Murray 1990, Can. J. Zool. 68:1931–1945, model 2, ln D = A − ln(T + B), with A 5.68739 and
-     * B −0.775890 fitted to the hatchery table (computed elsewhere by least squares).
+     * Beacham and Murray 1990, Can. J. Zool. 68:1931–1945 (confirmed for salmon), model 2, ln D = A − ln(T + B), with A
+     * 5.68739 and B −0.775890 fitted to the hatchery table; and Crisp's form with b −1.99663 and c 3.92353 fitted to
+     * the same (both computed elsewhere by least squares). Below the table's 4.4 °C the first has no meaning: it goes
+     * to infinity at 0.8 °C.
      */
     @ParameterizedTest
-    @CsvSource({"4", "5", "6", "7", "8", "9", "10", "11", "12", "13"})
+    @CsvSource({"4", "5", "6", "7", "8", "9", "10", "11", "12", "13", "14", "15"})
     void hatch_holdsAnotherPublishedForm(double celsius) {
         double days = Math.exp(5.68739 - Math.log(celsius - 0.775890));
         assertThat(days).isBetween(earliest(hatchAt(celsius)), latest(hatchAt(celsius)));
+        double refitted = Math.pow(10, 3.92353 - 1.99663 * Math.log10(celsius + 6));
+        assertThat(refitted).isBetween(earliest(hatchAt(celsius)), latest(hatchAt(celsius)));
+    }
+
+    /** Half of the way to hatch (Crisp 1988, confirmed; from Atlantic salmon), a tenth to either side: D2 halved. */
+    @ParameterizedTest
+    @CsvSource({"4, 43.07", "7, 24.85", "10, 16.08", "13, 11.22"})
+    void eyed_isExpectedHalfWay(double celsius, double days) {
+        DateWindow eyed = steady(0, celsius, SeenStages.NONE).eyed();
+        assertThat(days(eyed.expected())).isCloseTo(days, within(STEP_DAYS));
+        assertThat(earliest(eyed)).isCloseTo(0.9 * days, within(STEP_DAYS));
+        assertThat(latest(eyed)).isCloseTo(1.1 * days, within(STEP_DAYS));
+    }
+
+    /** Crisp's swim-up, 1.7 D2 (1988, confirmed): computed once elsewhere. */
+    @ParameterizedTest
+    @CsvSource({"4, 146.44", "5, 119.92", "6, 99.93", "7, 84.49", "8, 72.34", "9, 62.60", "10, 54.68", "11, 48.15",
+        "12, 42.71", "13, 38.14", "14, 34.25"})
+    void firstFeeding_holdsThePublishedSwimUp(double celsius, double days) {
+        DateWindow feeding = steady(0, celsius, SeenStages.NONE).firstFeeding();
+        assertThat(days).isBetween(earliest(feeding), latest(feeding));
     }
 
     /** Crisp 1981, Freshw. Biol. 11:361–368 (coefficients from memory), and a tenth to either side at the least. */
@@ -59,10 +82,15 @@ class LotCalendarTest {
         assertThat(latest(hatch)).isCloseTo(1.1 * days, within(STEP_DAYS));
     }
 
-    /** Commercial egg guidance: hatch at 300 to 310 °C-days, swim-up 10 to 14 d later; eyed at 210 to 265. */
+    /**
+     * Commercial egg guidance (confirmed): hatch at 300 to 310 °C-days, swim-up 10 to 14 d later; they are shipped
+     * eyed, at 210 to 265, so half of them show eyes before and none has hatched.
+     */
     @Test
     void windows_holdCommercialGuidance() {
         LotCalendar calendar = steady(0, 10, SeenStages.NONE);
+        assertThat(latest(calendar.eyed())).isLessThan(21.0);
+        assertThat(earliest(calendar.hatch())).isGreaterThan(26.5);
         assertThat(30.0).isBetween(earliest(calendar.hatch()), latest(calendar.hatch()));
         assertThat(31.0).isBetween(earliest(calendar.hatch()), latest(calendar.hatch()));
         assertThat(45.0).isBetween(earliest(calendar.firstFeeding()), latest(calendar.firstFeeding()));
