@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tankrounds.water.Carbonate;
 
 /**
  * A filter starting up. The reference runs were computed once with another program (Python, RK4, dt 0.01 d)
@@ -135,12 +136,14 @@ class NitrogenTest {
 
     @Test
     void wastes_ofThreeGramsOfFeed() {
-        // Worked example: 3 g/d at 50 % protein in 190 L.
+        // Timmons and Ebeling, Recirculating Aquaculture (second-hand), worked: 3 g/d at 50 % protein in 190 L.
         double nitrogen = Wastes.nitrogenGPerDay(3, 0.5);
         assertThat(nitrogen).isCloseTo(0.138, within(1e-12));
         assertThat(1000 * nitrogen / 190).isCloseTo(0.72632, within(5e-6));
         assertThat(nitrogen * Wastes.OXYGEN_PER_N).isCloseTo(0.63066, within(5e-6));
-        assertThat(nitrogen * Wastes.ALKALINITY_PER_N_WITH_GROWTH).isCloseTo(0.9729, within(5e-6));
+        double alkalinity = nitrogen * Wastes.ALKALINITY_PER_N_WITH_GROWTH;
+        assertThat(alkalinity).isCloseTo(0.9729, within(5e-6));
+        assertThat(Carbonate.bicarbonateG(1000 * alkalinity / 190, 190)).isCloseTo(1.6332, within(5.1e-5));
     }
 
     @Test

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tankrounds.water.WaterChange;
 
 class RoomTest {
     private static final Room ROOM = new Room(190, 1, 0.25, 7);
@@ -25,10 +26,31 @@ class RoomTest {
         assertThat(ROOM.filterNitrogenGPerDay(30)).isEqualTo(ROOM.filterNitrogenGPerDay(22.5));
     }
 
-    /** With production p and a change f every d days the peak is p·d/f: 0.5, 7 d, 0.3 → 11.6667 (computed). */
+    /**
+     * With production p and a change f every d days the peak is p·d/f and the trough p·d(1−f)/f: 0.5, 7 d, 0.3 →
+     * 11.6667 and 8.1667 (computed); so too after a hundred changes one by one.
+     */
     @Test
     void nitrate_climbsToProductionByChange() {
-        assertThat(new Room(100, 1, 0.3, 7).nitrateMgPerL(0.5 * 100 / 1000)).isCloseTo(11.6667, within(5e-5));
+        double peak = new Room(100, 1, 0.3, 7).nitrateMgPerL(0.5 * 100 / 1000);
+        assertThat(peak).isCloseTo(11.6667, within(5e-5));
+        double level = 0;
+        for (int week = 0; week < 100; week++) {
+            level = WaterChange.after(level + 7 * 0.5, 0, 0.3, 1);
+        }
+        assertThat(level).isCloseTo(8.1667, within(5e-5));
+        assertThat(level + 7 * 0.5).isCloseTo(peak, within(1e-9));
+    }
+
+    /**
+     * Piper et al. 1982, W = 0.5 · V · L (0.5 from memory): 3.335 kg of 2-inch trout in 55 gal, a ceiling for flowing
+     * water that a classroom's tank must never come near; here 1 to 2 g/L are the most (common practice, no source).
+     */
+    @Test
+    void space_endsFarBelowTheCeilingOfFlowingWater() {
+        Room nominal55Gal = new Room(208.198, 1, 0.25, 7);
+        assertThat(nominal55Gal.load(3335, 0, 10).space()).isGreaterThan(5);
+        assertThat(nominal55Gal.load(2 * 208.198, 0, 10).space()).isCloseTo(1, within(1e-12));
     }
 
     /**

@@ -37,6 +37,12 @@ class DosesTest {
         assertThat(WaterChange.after(level, tap, share, times)).isCloseTo(after, within(1e-12));
     }
 
+    /** Half a volume let through slowly leaves e^(−0.5): as many tiny changes do. */
+    @Test
+    void waterChange_inManyTinyShares_isThatOfAThinStream() {
+        assertThat(WaterChange.after(1, 0, 0.5 / 1_000_000, 1_000_000)).isCloseTo(0.606531, within(1e-6));
+    }
+
     @ParameterizedTest(name = "{0} mg/L, tap {1}, aim {2}")
     @CsvSource({"1.0, 0, 0.6", "0.5, 0.1, 0.2", "8, 0, 0.4"})
     void shareFor_isTheChangeThatEndsAtTheAim(double level, double tap, double aim) {
