@@ -28,11 +28,19 @@ class LoadTest {
         assertThat(new Load(1, 100, OptionalDouble.empty(), OptionalDouble.empty(), 1, 19).box()).isEmpty();
     }
 
+    /**
+     * Two boxes of 20 L, as cubes 0.44208 m² of 25 mm foam, 0.45891 W/K; 15 °C for an hour by 334,000 + 4186 · 10 J/kg
+     * are 0.1319 kg, worked by hand. Films and foam from memory, the wall common practice.
+     */
+    @Test
+    void ice_takesWhatComesThroughTheFoam() {
+        assertThat(plan(25, 1).iceKg().orElseThrow()).isCloseTo(0.13186, within(1e-5));
+    }
+
     @Test
     void ice_isNoneWhereItIsColderOutside_andMoreTheLongerTheWay() {
         assertThat(plan(5, 1).iceKg().orElseThrow()).isZero();
         double one = plan(25, 1).iceKg().orElseThrow();
-        assertThat(one).isBetween(0.05, 1.0);
         assertThat(plan(25, 2).iceKg().orElseThrow()).isCloseTo(2 * one, within(1e-9));
     }
 

@@ -31,7 +31,13 @@ class ClosedBoxTest {
         ClosedBox box = new ClosedBox(waterL, biomassG);
         assertThat(box.densityGPerL()).isCloseTo(gPerL, within(5e-4));
         assertThat(box.crowding()).isEqualTo(crowding);
-        assertThat(ClosedBox.waterForL(biomassG, box.densityGPerL())).isCloseTo(waterL, within(1e-9));
+    }
+
+    /** What the page asks for where a box is too tight: 201 g at 10 g/L. */
+    @Test
+    void water_forFishThatAreTooTight() {
+        assertThat(ClosedBox.waterForL(201, ClosedBox.ROOMY_G_PER_L)).isCloseTo(20.1, within(1e-9));
+        assertThat(ClosedBox.waterForL(137.5, 20)).isCloseTo(6.875, within(1e-9));
     }
 
     @Test
