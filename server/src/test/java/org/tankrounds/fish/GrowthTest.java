@@ -40,8 +40,8 @@ class GrowthTest {
     }
 
     /**
-     * A state agency reports 0.7 inch a month at 48 to 52 °F for well-fed 3-inch trout; a crowded classroom's fish
-     * grow, but slower than those.
+     * A state agency reports (confirmed) 0.7 inch a month at 48 to 52 °F for well-fed 3-inch trout; a crowded
+     * classroom's fish grow, but slower than those.
      */
     @Test
     void classroomFish_growSlowerThanAHatcherys() {

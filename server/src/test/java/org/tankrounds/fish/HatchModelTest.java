@@ -31,7 +31,7 @@ class HatchModelTest {
         assertThat(HatchModel.daysToHatch(temperatureC)).isCloseTo(days, withinPercentage(percent));
     }
 
-    /** Kwain 1975, J. Fish. Res. Board Can. 32:397–402: 97 to 111 days at 3 °C. */
+    /** Kwain 1975, J. Fish. Res. Board Can. 32:397–402 (confirmed): 97 to 111 days at 3 °C. */
     @Test
     void daysToHatchAt3C_areThoseThatKwainSaw() {
         assertThat(HatchModel.daysToHatch(3)).isBetween(97.0, 111.0);

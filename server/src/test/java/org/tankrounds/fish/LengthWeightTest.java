@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class LengthWeightTest {
     private static final double G_PER_POUND = 453.59237;
 
-    /** Leitritz and Lewis 1976, California Fish Bulletin 164, feed chart: fish per pound at whole inches. */
+    /** Leitritz and Lewis 1976, California Fish Bulletin 164, feed chart (confirmed): fish per pound. */
     @ParameterizedTest(name = "{0} inches")
     @CsvSource({"1, 2542", "2, 304", "3, 88.3", "4, 37.8", "5, 19.7", "6, 11.6", "8, 4.94", "10, 2.53"})
     void weight_isThatOfTheHatcheryClass(double inches, double fishPerPound) {
@@ -35,9 +35,11 @@ class LengthWeightTest {
         assertThat(LengthWeight.LIKELY_CONDITION.holds(condition)).isTrue();
     }
 
-    /** The coefficient in lb/in³ is 36.13 times the metric one as printed (Piper et al. 1982, Fish Hatchery Mgmt.). */
+    /** The coefficient in lb/in³ is 36.127 times the metric one; 36.13 as printed (Piper et al. 1982; confirmed). */
     @Test
     void weight_isTheSameInPoundsAndInches() {
+        assertThat(LengthWeight.weightG(3 * LengthWeight.MM_PER_INCH, 1.1))
+                .isCloseTo(36.127 * 1.1e-5 * 3 * 3 * 3 * G_PER_POUND, withinPercentage(0.002));
         double poundsByInches = 36.13 * 1.1e-5 * 3 * 3 * 3;
         assertThat(LengthWeight.weightG(3 * LengthWeight.MM_PER_INCH, 1.1))
                 .isCloseTo(poundsByInches * G_PER_POUND, withinPercentage(0.02));

@@ -29,8 +29,9 @@ class LotCalendarTest {
     }
 
     /**
-     * Rainbow trout, half hatched: 115, 68, 42, 28 and 22 d at 2, 5, 8, 11 and 14 °C (a federal researcher's open
-     * script); Kwain 1975, J. Fish. Res. Board Can. 32:397–402: 97 to 111 d at 3 °C, 25 to 26 d at 15 °C.
+     * Rainbow trout, half hatched: 115, 68, 42, 28 and 22 d at 2, 5, 8, 11 and 14 °C (confirmed in a federal
+     * researcher's open script; the compilation behind it from memory); Kwain 1975, J. Fish. Res. Board Can. 32:397–402
+     * (confirmed): 97 to 111 d at 3 °C, 25 to 26 d at 15 °C.
      */
     @ParameterizedTest
     @CsvSource({"2, 115", "5, 68", "8, 42", "11, 28", "14, 22", "3, 97", "3, 111", "15, 25", "15, 26"})

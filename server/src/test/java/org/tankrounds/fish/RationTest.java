@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 class RationTest {
     private static final double AT_50_F_C = 10;
 
-    /** Leitritz and Lewis 1976: a hundred fish of 1 g at 50 °F, 1 to 2 inches long, grow fastest on 4.3 g a day. */
+    /** Leitritz and Lewis 1976 (confirmed): a hundred fish of 1 g at 50 °F, 1 to 2 inches, grow best on 4.3 g a day. */
     @Test
     void aHundredGrams_growFastestOnTheTablesShare() {
         Ration ration = Ration.of(100, 1.0, 45, AT_50_F_C).orElseThrow();

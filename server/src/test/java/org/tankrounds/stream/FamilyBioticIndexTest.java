@@ -26,7 +26,7 @@ class FamilyBioticIndexTest {
         assertThat(index.isOfEnoughAnimals()).isTrue();
     }
 
-    /** The published example of an open package of R that cites Hilsenhoff 1988. */
+    /** The published example of an open package of R that cites Hilsenhoff 1988 (confirmed). */
     @Test
     void index_isThatOfThePublishedExample() {
         assertThat(FamilyBioticIndex.of(Map.of(Family.AESHNIDAE, 2, Family.CHLOROPERLIDAE, 15)).orElseThrow().value())

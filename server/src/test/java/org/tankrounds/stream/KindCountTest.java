@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.tankrounds.stream.KindCount.Water;
 
 class KindCountTest {
-    /** The classes as volunteers use them: above 22, 17 to 22, 11 to 16, below 11. */
+    /** The classes as many volunteers use them (confirmed): above 22, 17 to 22, 11 to 16, below 11. */
     @ParameterizedTest(name = "{0}, {1}, {2}: {3} points, {4}")
     @CsvSource({"7, 1, 0, 23, EXCELLENT", "7, 0, 1, 22, GOOD", "5, 1, 0, 17, GOOD", "5, 0, 1, 16, FAIR",
             "3, 1, 0, 11, FAIR", "3, 0, 1, 10, POOR", "0, 0, 0, 0, POOR"})

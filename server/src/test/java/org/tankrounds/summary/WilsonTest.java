@@ -9,7 +9,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 final class WilsonTest {
-    /** 81/263 and 15/148: Newcombe 1998, Stat. Med. 17:857-872; the others computed from Wilson 1927. */
+    /**
+     * 81/263 and 15/148 are cases of Newcombe 1998, Stat. Med. 17:857-872 (confirmed); bounds computed from Wilson
+     * 1927, J. Am. Stat. Assoc. 22:209-212.
+     */
     @ParameterizedTest
     @CsvSource({
         "81, 263, 0.255289, 0.366210",
