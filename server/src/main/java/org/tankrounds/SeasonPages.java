@@ -13,6 +13,9 @@ import org.tankrounds.readings.MeasurementRows;
 import org.tankrounds.readings.ObservationRepository;
 import org.tankrounds.readings.ReadingRepository;
 import org.tankrounds.readings.ReadingTallies;
+import org.tankrounds.release.DayRepository;
+import org.tankrounds.release.SiteRepository;
+import org.tankrounds.release.StreamCheckRepository;
 import org.tankrounds.season.CountHandlers;
 import org.tankrounds.season.CountRepository;
 import org.tankrounds.season.DeathCauseRepository;
@@ -35,6 +38,7 @@ import org.tankrounds.summary.SummaryPaper;
 import org.tankrounds.summary.SummaryReads;
 import org.tankrounds.summary.SummaryRowsHandlers;
 import org.tankrounds.summary.SummaryVersions;
+import org.tankrounds.summary.WatersideReads;
 import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.visits.VisitRepository;
 import org.tankrounds.web.Pages;
@@ -88,7 +92,8 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers count
 
     private static SummaryReads summaryReads(SeasonReads reads) {
         return new SummaryReads(new ChapterRepository(), reads, new ReadingTallies(), new ReadingRepository(),
-                new TaskRepository(), new VisitRepository());
+                new TaskRepository(), new VisitRepository(), new WatersideReads(reads.counts(), new DayRepository(),
+                        new SiteRepository(), new StreamCheckRepository()));
     }
 
     private static SummaryFiles summaryFiles(SummaryReads reads, Pages pages, Clock clock) {

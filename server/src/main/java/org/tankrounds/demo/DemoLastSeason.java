@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -29,7 +30,6 @@ final class DemoLastSeason {
     private static final int RELEASED_BEFORE_END_DAYS = 25;
     private static final int EGGS_BEFORE_RELEASE_DAYS = 185;
     private static final int RELEASE_LENGTH_MM = 50;
-    private static final String PAPER = "R-7";
     private static final LocalTime RELEASE_AT = LocalTime.of(11, 0);
     /** How many of a tank's fish nobody can account for, tank by tank. */
     private static final int[] LOST = {0, 2, 0, 1};
@@ -37,6 +37,7 @@ final class DemoLastSeason {
     private final SeasonRepository seasons;
     private final LotEdits lotEdits;
     private final CountRepository counts;
+    private final DemoLastRelease release = new DemoLastRelease();
 
     DemoLastSeason(SeasonRepository seasons, LotEdits lotEdits, CountRepository counts) {
         this.seasons = seasons;
@@ -70,6 +71,7 @@ final class DemoLastSeason {
         Season season = seasons.add(tx, chapterId, new Season.Details(DemoPlaces.name(ends.minusDays(LASTED_DAYS), ends),
                 ends.minusDays(LASTED_DAYS), ends, Optional.of(released.atZone(zone).toLocalDate()),
                 OptionalInt.of(RELEASE_LENGTH_MM)));
+        List<DemoLastRelease.Gone> gone = new ArrayList<>();
         for (int i = 0; i < tanks.size(); i++) {
             Past past = tanks.get(i);
             int eggs = past.life().tank().eggs().count();
@@ -80,21 +82,27 @@ final class DemoLastSeason {
                     CountMethod.WEIGHED.usualSpread(eggs)), released);
             int fish = Math.max(1, eggs - past.dead() - LOST[i % LOST.length]);
             String site = DemoRelease.siteOf(chapter.chapter().code());
-            count(tx, chapterId, season, entry(CountKind.COUNTED, released.minusSeconds(3600), past, fish, Optional.empty()),
+            count(tx, chapterId, season, UUID.randomUUID(),
+                    entry(CountKind.COUNTED, released.minusSeconds(3600), past, fish, Optional.empty()), personId);
+            UUID form = UUID.randomUUID();
+            count(tx, chapterId, season, form, entry(CountKind.RELEASED, released, past, fish, Optional.of(site)),
                     personId);
-            count(tx, chapterId, season, entry(CountKind.RELEASED, released, past, fish, Optional.of(site)), personId);
+            gone.add(new DemoLastRelease.Gone(past.tank().tankId(), form, fish,
+                    Math.round(past.life().truthAt(released).temperatureC() * 10) / 10.0));
         }
+        release.write(tx, chapterId, season.seasonId(), released, zone, gone, personId);
         return season.code();
     }
 
-    private void count(DSLContext tx, int chapterId, Season season, CountEntry entry, int personId) {
-        counts.add(tx, chapterId, season.seasonId(), UUID.randomUUID(), entry, personId, entry.at());
+    private void count(
+            DSLContext tx, int chapterId, Season season, UUID form, CountEntry entry, int personId) {
+        counts.add(tx, chapterId, season.seasonId(), form, entry, personId, entry.at());
     }
 
     /** @param site where they went; empty where they stayed */
     private static CountEntry entry(CountKind kind, Instant at, Past past, int fish, Optional<String> site) {
         return new CountEntry(0, kind, at, past.tank().tankId(), Optional.empty(), fish, CountMethod.ONE_BY_ONE, 0, site,
-                site.map(known -> PAPER), Optional.empty(), Optional.empty());
+                site.map(known -> DemoLastRelease.PAPER), Optional.empty(), Optional.empty());
     }
 
     private static Instant released(LocalDate thisSeasonStarts, ZoneId zone) {

@@ -6,8 +6,8 @@ import java.util.Locale;
 public enum KeptBack {
     SMALL, SICK, DEAD, REASON;
 
-    /** In forms and messages. */
-    String code() {
+    /** In forms, messages and files. */
+    public String code() {
         return name().toLowerCase(Locale.ROOT);
     }
 }

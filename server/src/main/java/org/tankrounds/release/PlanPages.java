@@ -126,14 +126,7 @@ final class PlanPages {
         ReleaseDay day = done.day();
         List<String> parts = new ArrayList<>();
         parts.add(say("release.done", formats.full(day.at()), done.fish()));
-        day.kept().forEach((why, fish) -> parts.add(say("release.done.kept." + why.code(), fish)));
-        if (day.boxC().isPresent() && day.streamC().isPresent()) {
-            parts.add(say("release.done.water", formats.temperature(day.boxC().getAsDouble(), 1),
-                    formats.temperature(day.streamC().getAsDouble(), 1)));
-        }
-        day.temperedMinutes().ifPresent(minutes -> parts.add(say("release.done.tempered", minutes)));
-        day.meanLengthMm().ifPresent(mean -> parts.add(say(
-                "release.done.lengths", day.lengthsMm().size(), Formats.number(mean, 0))));
+        parts.addAll(new DayWording(formats).measured(day));
         day.note().ifPresent(parts::add);
         return String.join("; ", parts);
     }

@@ -27,4 +27,12 @@ public record ReleaseDay(int planId, int tankId, UUID submission, Instant at, Op
     public OptionalDouble meanLengthMm() {
         return lengthsMm.stream().mapToDouble(Double::doubleValue).average();
     }
+
+    public OptionalDouble shortestMm() {
+        return lengthsMm.stream().mapToDouble(Double::doubleValue).min();
+    }
+
+    public OptionalDouble longestMm() {
+        return lengthsMm.stream().mapToDouble(Double::doubleValue).max();
+    }
 }

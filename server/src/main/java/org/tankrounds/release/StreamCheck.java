@@ -23,7 +23,7 @@ public record StreamCheck(int checkId, int siteId, Instant at, OptionalDouble te
     }
 
     /** % of what water of that temperature holds at the site; empty where one was not read. */
-    OptionalDouble saturationPercent(Site site) {
+    public OptionalDouble saturationPercent(Site site) {
         return temperatureC.isEmpty() || oxygenMgPerL.isEmpty() ? OptionalDouble.empty()
                 : OptionalDouble.of(100 * oxygenMgPerL.getAsDouble() / OxygenSaturation.mgPerL(
                         temperatureC.getAsDouble(), site.details().elevationM().orElse(0)));
@@ -35,7 +35,7 @@ public record StreamCheck(int checkId, int siteId, Instant at, OptionalDouble te
                 && counts.equals(other.counts) && note.equals(other.note);
     }
 
-    String address() {
+    public String address() {
         return "/release/sites/" + siteId + "/checks/" + checkId;
     }
 }

@@ -5,6 +5,8 @@ import static org.tankrounds.db.schema.Tables.STREAM_CHECKS;
 import static org.tankrounds.db.schema.Tables.STREAM_CHECK_COUNTS;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -26,6 +28,14 @@ public final class StreamCheckRepository {
     /** The newest first. */
     public List<StreamCheck> list(DSLContext tx, int chapterId, int siteId) {
         return read(tx, chapterId, STREAM_CHECKS.SITE_ID.eq(siteId).and(STREAM_CHECKS.WITHDRAWN_AT.isNull()));
+    }
+
+    /** At all sites of the chapter, the oldest first. */
+    public List<StreamCheck> listBetween(DSLContext tx, int chapterId, Instant from, Instant until) {
+        List<StreamCheck> checks = new ArrayList<>(read(tx, chapterId, STREAM_CHECKS.LOOKED_AT.ge(from)
+                .and(STREAM_CHECKS.LOOKED_AT.lt(until)).and(STREAM_CHECKS.WITHDRAWN_AT.isNull())));
+        Collections.reverse(checks);
+        return checks;
     }
 
     /** @param checkId as an address names it */

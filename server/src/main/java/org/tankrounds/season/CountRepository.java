@@ -55,6 +55,15 @@ public final class CountRepository {
                 .fetchMap(COUNT_ENTRIES.SUBMISSION_ID, COUNT_ENTRIES.FISH);
     }
 
+    /** The form by which each release of a season that stands was written down, by the entry's number. */
+    public Map<Integer, UUID> formsOfReleases(DSLContext tx, int chapterId, int seasonId) {
+        return tx.select(COUNT_ENTRIES.ENTRY_ID, COUNT_ENTRIES.SUBMISSION_ID)
+                .from(COUNT_ENTRIES)
+                .where(COUNT_ENTRIES.CHAPTER_ID.eq(chapterId)).and(COUNT_ENTRIES.SEASON_ID.eq(seasonId))
+                .and(COUNT_ENTRIES.KIND.eq(CountKind.RELEASED.code())).and(COUNT_ENTRIES.WITHDRAWN_AT.isNull())
+                .fetchMap(COUNT_ENTRIES.ENTRY_ID, COUNT_ENTRIES.SUBMISSION_ID);
+    }
+
     /** The entry that a form was written down as, also one that was taken back since; empty while it was not. */
     Optional<Integer> writtenBy(DSLContext tx, int chapterId, int tankId, UUID submissionId) {
         return tx.select(COUNT_ENTRIES.ENTRY_ID).from(COUNT_ENTRIES)

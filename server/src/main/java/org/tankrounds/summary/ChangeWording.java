@@ -15,7 +15,7 @@ import org.tankrounds.words.Saying;
 /** Columns of the files for scripts, in the words of the page. */
 final class ChangeWording {
     /** Each hangs on others that are told. */
-    private static final Pattern DERIVED = Pattern.compile("level|school_code|dead|.*survival|.*_wilson_95"
+    private static final Pattern DERIVED = Pattern.compile("level|school_code|dead|.*survival|.*_(wilson|exact)_95"
             + "|.*_share_within_limit|worst_.*_(at_utc|tank)|longest_.*_tank");
     private static final Map<String, SummaryFigure> FIGURES = Map.ofEntries(
             Map.entry("eggs_received", SummaryFigure.RECEIVED), Map.entry("dead_as_eggs", SummaryFigure.DEAD_AS_EGGS),
@@ -27,7 +27,8 @@ final class ChangeWording {
             Map.entry("advised_acts_done", SummaryFigure.ADVICE), Map.entry("water_changes", SummaryFigure.CHANGES),
             Map.entry("visits", SummaryFigure.VISITS));
     private static final Set<String> OTHERS = Set.of("school", "classroom", "tank", "readings_corrected",
-            "first_reading_utc", "last_reading_utc", "moved_in", "moved_out", "counted_as_hatched", "released_at");
+            "first_reading_utc", "last_reading_utc", "moved_in", "moved_out", "counted_as_hatched", "released_at",
+            "stream_check", "chapter", "season");
     private static final Pattern OF_SERIES = Pattern.compile("(?:(worst|longest)_)?"
             + "(temperature|un_ionised_ammonia|nitrite)_(?:spell_)?(.*)");
     private static final Pattern OF_STAGE = Pattern.compile("(egg|sac_fry|feeding)_stage_(.*)");

@@ -10,6 +10,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -21,6 +22,7 @@ import org.jooq.DSLContext;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.places.Tank;
 import org.tankrounds.readings.MeasurementRows;
+import org.tankrounds.release.ReleaseDay;
 import org.tankrounds.season.CountEntry;
 import org.tankrounds.season.Lot;
 import org.tankrounds.season.Season;
@@ -95,12 +97,24 @@ public final class DataPackage {
                 .required("stage", TEXT, "egg, sac_fry or feeding, by the tank's own temperatures.")
                 .required("dead", WHOLE, "").field("cause", TEXT, "What they are put down to; empty where nobody said.")
                 .key("tank", "day", "stage").refers("tank", "tanks", "tank").head();
-        private final PackageTable releaseTable = new PackageTable("releases", "Released into a stream, by site and date")
+        private final PackageTable releaseTable = columns(new PackageTable("releases",
+                "Released into a stream, by site and date")
                 .required("entry", WHOLE, "").required("tank", TEXT, "").field("site", TEXT, "")
-                .field("approval", TEXT, "").required("day", "date", "On the school's calendar.").required("fish", WHOLE, "")
-                .required("counted_how", TEXT, "").required("count_off_by_95", WHOLE, OFF)
-                .field("tank_temperature_deg_c", NUMBER, "Read nearest in time on that day.")
+                .field("approval", TEXT, "").required("day", "date", "On the school's calendar.")
+                .required("fish", WHOLE, "").required("counted_how", TEXT, "").required("count_off_by_95", WHOLE, OFF)
+                .field("tank_temperature_deg_c", NUMBER, "Read nearest in time on that day."), WatersideColumns.SEEN)
                 .key("entry").refers("entry", "count_entries", "entry").refers("tank", "tanks", "tank").head();
+        private final PackageTable lengthTable = new PackageTable("release_lengths",
+                "Lengths of a sample of the released, from the mouth to the fork of the tail")
+                .required("entry", WHOLE, "").required("fish", WHOLE, "Counts in the order of measuring.")
+                .required("length_mm", NUMBER, "").key("entry", "fish").refers("entry", "releases", "entry").head();
+        private final PackageTable lookTable = columns(new PackageTable("stream_checks",
+                "Looks at the streams of the release sites"), WatersideColumns.LOOKS).key("check").head();
+        private final PackageTable animalTable = new PackageTable("stream_animals",
+                "Animals that were found in a stream check")
+                .required("check", WHOLE, "").required("animal", TEXT, "Group of the tally sheet.")
+                .field("family", TEXT, "That the group stands for; empty where the sheet cannot tell.")
+                .required("found", WHOLE, "").key("check", "animal").refers("check", "stream_checks", "check").head();
         private final PackageTable dayTable = new PackageTable("limit_days", "Each reading-day against the limit")
                 .required("tank", TEXT, "").required("series", TEXT, "temperature, un_ionised_ammonia or nitrite.")
                 .required("day", "date", "On the school's calendar.").required("verdict", TEXT, "within, undecided or beyond.")
@@ -140,8 +154,8 @@ public final class DataPackage {
         void write() throws IOException {
             reads.each(tx, chapterId, season, this::take);
             entries();
-            Heading heading = reads.heading(tx, chapterId, season).heading();
-            summary(SeasonSummary.of(heading, rows));
+            Heading heading = reads.heading(tx, chapterId, season);
+            summary(SeasonSummary.of(heading, rows, reads.looks(tx, chapterId, season)));
             // Those first that hold what others refer to.
             OutputStream stream = new BufferedOutputStream(zip.begin(measurementTable.path()), 1 << 16);
             measurementTable.into(stream).head();
@@ -151,8 +165,8 @@ public final class DataPackage {
             }
             stream.flush();
             zip.end();
-            List<PackageTable> held = List.of(tankTable, lotTable, entryTable, deathTable, releaseTable, actTable, dayTable,
-                    summaryTable);
+            List<PackageTable> held = List.of(tankTable, lotTable, entryTable, deathTable, releaseTable, lengthTable,
+                    lookTable, animalTable, actTable, dayTable, summaryTable);
             for (PackageTable table : held) {
                 table.copyTo(zip.begin(table.path()));
                 zip.end();
@@ -202,11 +216,28 @@ public final class DataPackage {
         }
 
         private void summary(SeasonSummary summary) {
-            summary.chapter().figures().releases().forEach(one -> releaseTable.row(one.entryId(), one.tank(), one.place(),
-                    one.approval().isEmpty() ? null : one.approval(), one.day(), one.fish(), one.method().code(),
-                    one.spread(), one.tankC().isPresent() ? Rounded.value(Series.TEMPERATURE, one.tankC().getAsDouble()) : null));
+            summary.chapter().figures().releases().forEach(this::release);
+            summary.looks().forEach(look -> {
+                lookTable.row(cells(WatersideColumns.LOOKS, look).toArray());
+                WatersideColumns.found(look).forEach(found -> animalTable.row(look.check().checkId(),
+                        found.group().code(), found.group().family().map(WatersideColumns::code).orElse(null),
+                        found.animals()));
+            });
             summary.rows().forEach(row -> summaryTable.row(SummaryColumns.ALL.stream()
                     .map(column -> column.value().apply(row)).map(cell -> "".equals(cell) ? null : cell).toArray()));
+        }
+
+        private void release(Release one) {
+            List<Object> cells = new ArrayList<>(Arrays.asList(one.entryId(), one.tank(), one.place(),
+                    one.approval().isEmpty() ? null : one.approval(), one.day(), one.fish(), one.method().code(),
+                    one.spread(), one.tankC().isPresent()
+                            ? Rounded.value(Series.TEMPERATURE, one.tankC().getAsDouble()) : null));
+            cells.addAll(cells(WatersideColumns.SEEN, one));
+            releaseTable.row(cells.toArray());
+            List<Double> lengthsMm = one.seen().map(ReleaseDay::lengthsMm).orElse(List.of());
+            for (int i = 0; i < lengthsMm.size(); i++) {
+                lengthTable.row(one.entryId(), i + 1, lengthsMm.get(i));
+            }
         }
 
         private void take(Tank tank, MeasurementRows.Row row) {
@@ -244,6 +275,17 @@ public final class DataPackage {
                 table.field(column.name(), type(column.kind()), "");
             }
             return table.head();
+        }
+
+        private static <T> PackageTable columns(PackageTable table, List<WatersideColumns.Column<T>> columns) {
+            columns.forEach(column -> table.field(column.name(), type(column.kind()), column.about()));
+            return table;
+        }
+
+        private static <T> List<Object> cells(List<WatersideColumns.Column<T>> columns, T row) {
+            List<Object> cells = new ArrayList<>();
+            columns.forEach(column -> cells.add(column.value().apply(row)));
+            return cells;
         }
 
         private static String type(Kind kind) {

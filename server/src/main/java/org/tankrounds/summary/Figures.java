@@ -62,4 +62,10 @@ record Figures(
                 ? Optional.empty()
                 : Optional.of(Wilson.of(ledger.survived(), ledger.came()));
     }
+
+    Optional<ClopperPearson> exactSurvivalInterval() {
+        return ledger.came() == 0
+                ? Optional.empty()
+                : Optional.of(ClopperPearson.of(ledger.survived(), ledger.came()));
+    }
 }

@@ -38,7 +38,7 @@ public final class ReaderHandlers {
         Speech speech = Speech.of(ctx);
         ReaderPage page = open(ctx, (opened, address) -> new ReaderPage(
                 speech.say("freeze.reader.title", opened.season().name(), opened.version().version()),
-                reads.heading(opened.tx(), opened.link().chapterId(), opened.season()).heading().chapter(),
+                reads.heading(opened.tx(), opened.link().chapterId(), opened.season()).chapter(),
                 speech.say("freeze.reader.lead",
                         speech.written("time.pattern.dateYearAndClock", opened.version().at().atZone(ZoneOffset.UTC)),
                         opened.version().software(), opened.link().reader(),

@@ -18,7 +18,7 @@ final class Rounded {
     }
 
     /** Half up, without zeros at the end. */
-    private static BigDecimal to(double value, int decimals) {
+    static BigDecimal to(double value, int decimals) {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
         return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
     }

@@ -14,8 +14,9 @@ import java.util.Map;
  * @param tanks by school and room
  * @param schools each the sum of its tanks
  * @param chapter the sum of all
+ * @param looks at streams, the oldest first
  */
-record SeasonSummary(Heading heading, List<Row> tanks, List<Row> schools, Row chapter) {
+record SeasonSummary(Heading heading, List<Row> tanks, List<Row> schools, Row chapter, List<StreamLook> looks) {
 
     record Heading(
             String chapterCode, String chapter, String seasonCode, String season, LocalDate startsOn,
@@ -35,7 +36,12 @@ record SeasonSummary(Heading heading, List<Row> tanks, List<Row> schools, Row ch
     record Row(Level level, String schoolCode, String school, String classroom, String tank, ZoneId zone,
             Figures figures) {}
 
-    static SeasonSummary of(Heading heading, List<Row> tanks) {
+    /** Of a season, with none of its figures. */
+    static SeasonSummary of(Heading heading) {
+        return of(heading, List.of(), List.of());
+    }
+
+    static SeasonSummary of(Heading heading, List<Row> tanks, List<StreamLook> looks) {
         Map<String, Row> schools = new LinkedHashMap<>();
         Figures all = Figures.NONE;
         for (Row tank : tanks) {
@@ -46,7 +52,7 @@ record SeasonSummary(Heading heading, List<Row> tanks, List<Row> schools, Row ch
             all = all.plus(tank.figures());
         }
         return new SeasonSummary(heading, List.copyOf(tanks), List.copyOf(schools.values()),
-                new Row(Level.CHAPTER, "", "", "", "", heading.zone(), all));
+                new Row(Level.CHAPTER, "", "", "", "", heading.zone(), all), List.copyOf(looks));
     }
 
     /** Tanks, then schools, then the chapter. */

@@ -36,6 +36,10 @@ record StageSurvival(int began, int survived, int counted, int tanks, double spr
         return began == 0 ? Optional.empty() : Optional.of(Wilson.of(survived, began));
     }
 
+    Optional<ClopperPearson> exactInterval() {
+        return began == 0 ? Optional.empty() : Optional.of(ClopperPearson.of(survived, began));
+    }
+
     /** Fish more or less that may have survived, by how far the counts may be off, 95 %. */
     int spread() {
         return (int) Math.ceil(Math.sqrt(spreadSquared));

@@ -11,8 +11,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What is otherwise in one summary than in another, figure by figure, read from what scripts read. Sums of tanks are
@@ -20,7 +22,10 @@ import java.util.stream.Collectors;
  */
 final class SummaryChanges {
     static final String RELEASED = "released_at";
+    static final String LOOKED = "stream_check";
     static final String TANK = "tank";
+    /** What the season is called stands in every row, and is told once. */
+    private static final List<String> HEADING = List.of("chapter_code", "chapter", "season_code", "season");
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private SummaryChanges() {}
@@ -29,35 +34,43 @@ final class SummaryChanges {
     static List<Change> between(Saved before, Saved now, Predicate<String> derived) {
         List<Change> changes = new ArrayList<>();
         Map<String, NamedCsvRecord> old = before.tanks();
+        old.values().stream().findFirst().ifPresent(then -> now.tanks().values().stream().findFirst()
+                .ifPresent(row -> changes.addAll(heading(then, row))));
         now.tanks().forEach((tank, row) -> {
             NamedCsvRecord then = old.remove(tank);
             changes.addAll(then == null ? List.of(new Change(tank, place(row), TANK, "", tank))
                     : columns(then, row, derived));
         });
         old.forEach((tank, row) -> changes.add(new Change(tank, place(row), TANK, tank, "")));
-        changes.addAll(releases(before.releases(), now.releases()));
+        changes.addAll(lists(RELEASED, before.releases(), now.releases()));
+        before.looks().ifPresent(then -> changes.addAll(lists(LOOKED, then, now.looks().orElse(List.of()))));
         return changes;
+    }
+
+    private static List<Change> heading(NamedCsvRecord then, NamedCsvRecord now) {
+        return HEADING.stream().filter(name -> !then.getField(name).equals(now.getField(name)))
+                .map(name -> new Change("", "", name, then.getField(name), now.getField(name))).toList();
     }
 
     private static List<Change> columns(NamedCsvRecord then, NamedCsvRecord now, Predicate<String> derived) {
         List<Change> changes = new ArrayList<>();
         for (String column : now.getHeader()) {
             String before = then.findField(column).orElse(null);
-            if (before != null && !before.equals(now.getField(column)) && !derived.test(column)) {
+            if (!HEADING.contains(column) && before != null && !before.equals(now.getField(column)) && !derived.test(column)) {
                 changes.add(new Change(now.getField(TANK), place(now), column, before, now.getField(column)));
             }
         }
         return changes;
     }
 
-    private static List<Change> releases(List<String> before, List<String> now) {
+    private static List<Change> lists(String column, List<String> before, List<String> now) {
         List<Change> changes = new ArrayList<>();
         List<String> gone = new ArrayList<>(before);
         List<String> come = new ArrayList<>(now);
         now.forEach(gone::remove);
         before.forEach(come::remove);
-        gone.forEach(release -> changes.add(new Change("", "", RELEASED, release, "")));
-        come.forEach(release -> changes.add(new Change("", "", RELEASED, "", release)));
+        gone.forEach(one -> changes.add(new Change("", "", column, one, "")));
+        come.forEach(one -> changes.add(new Change("", "", column, "", one)));
         return changes;
     }
 
@@ -80,13 +93,34 @@ final class SummaryChanges {
 
         /** Site, approval, day, tank and number, as one text each. */
         private List<String> releases() {
+            List<String> releases = new ArrayList<>();
+            for (JsonNode one : read().path("total").path("releases")) {
+                releases.add(texts(one, "site", "approval", "day", "tank", "fish"));
+            }
+            return releases;
+        }
+
+        /** Site, day, temperature, pH and oxygen; empty where the version is older than that it tells them. */
+        private Optional<List<String>> looks() {
+            JsonNode all = read().path("streamChecks");
+            if (all.isMissingNode()) {
+                return Optional.empty();
+            }
+            List<String> looks = new ArrayList<>();
+            for (JsonNode one : all) {
+                looks.add(texts(one, "site", "day", "temperatureC", "ph", "oxygenMgPerL"));
+            }
+            return Optional.of(looks);
+        }
+
+        private static String texts(JsonNode of, String... names) {
+            return Stream.of(names).map(name -> of.path(name).isNull() ? "–" : of.path(name).asText())
+                    .collect(Collectors.joining(", "));
+        }
+
+        private JsonNode read() {
             try {
-                List<String> releases = new ArrayList<>();
-                for (JsonNode one : JSON.readTree(json).path("total").path("releases")) {
-                    releases.add(String.join(", ", one.path("site").asText(), one.path("approval").asText("–"),
-                            one.path("day").asText(), one.path("tank").asText(), one.path("fish").asText()));
-                }
-                return releases;
+                return JSON.readTree(json);
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

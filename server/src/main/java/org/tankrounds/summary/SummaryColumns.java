@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.tankrounds.fish.Stage;
@@ -77,6 +78,10 @@ final class SummaryColumns {
             addSpell(columns, series);
         }
         columns.add(count("visits", row -> row.figures().visits()));
+        addExact(columns, "survival_", row -> row.figures().exactSurvivalInterval());
+        for (Stage stage : Stage.values()) {
+            addExact(columns, code(stage) + "_stage_", row -> row.figures().stages().of(stage).exactInterval());
+        }
         return List.copyOf(columns);
     }
 
@@ -90,6 +95,13 @@ final class SummaryColumns {
         columns.add(new Column(code + "high_wilson_95", Kind.SHARE, row -> row.figures().stages().of(stage).interval()
                 .map(interval -> Rounded.share(interval.high())).orElse(null)));
         columns.add(new Column(code + "counts_off_by_95", Kind.NUMBER, row -> row.figures().stages().of(stage).spread()));
+    }
+
+    private static void addExact(List<Column> columns, String code, Function<Row, Optional<ClopperPearson>> interval) {
+        columns.add(new Column(code + "low_exact_95", Kind.SHARE, row -> interval.apply(row)
+                .map(exact -> Rounded.share(exact.low())).orElse(null)));
+        columns.add(new Column(code + "high_exact_95", Kind.SHARE, row -> interval.apply(row)
+                .map(exact -> Rounded.share(exact.high())).orElse(null)));
     }
 
     private static void addSpell(List<Column> columns, Series series) {

@@ -10,13 +10,17 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.readings.ReadingTally;
+import org.tankrounds.release.KeptBack;
+import org.tankrounds.release.ReleaseDay;
 import org.tankrounds.season.Ledger;
+import org.tankrounds.stream.StreamSample;
 import org.tankrounds.summary.SeasonSummary.Row;
 import org.tankrounds.words.Words;
 
 /** The summary as JSON; names in the order in which they are put here. */
 final class SummaryJson {
     private static final ObjectMapper JSON = new ObjectMapper();
+    private static final String WILSON = "Wilson, 95 %";
 
     private SummaryJson() {}
 
@@ -41,6 +45,7 @@ final class SummaryJson {
         all.put("tanks", summary.tanks().stream().map(SummaryJson::tank).toList());
         all.put("schools", summary.schools().stream().map(SummaryJson::school).toList());
         all.put("total", figures(summary.chapter().figures()));
+        all.put("streamChecks", summary.looks().stream().map(SummaryJson::look).toList());
         all.put("notes", SummaryNotes.in(Words.english()));
         try {
             return JSON.writeValueAsBytes(all);
@@ -71,7 +76,8 @@ final class SummaryJson {
                 "share", Rounded.share(figures.survival().orElseThrow()),
                 "low", Rounded.share(interval.low()),
                 "high", Rounded.share(interval.high()),
-                "interval", "Wilson, 95 %")));
+                "interval", WILSON,
+                "exact", exact(figures.exactSurvivalInterval().orElseThrow()))));
         all.put("readings", readings(figures.readings()));
         all.put("temperature", within(Series.TEMPERATURE, figures));
         all.put("unIonisedAmmonia", within(Series.UN_IONISED_AMMONIA, figures));
@@ -95,16 +101,61 @@ final class SummaryJson {
         StageSurvival survival = figures.stages().of(stage);
         return survival.interval().map(interval -> object("began", survival.began(), "survived", survival.survived(),
                 "share", Rounded.share(survival.share().orElseThrow()), "low", Rounded.share(interval.low()),
-                "high", Rounded.share(interval.high()), "interval", "Wilson, 95 %", "tanks", survival.tanks(),
+                "high", Rounded.share(interval.high()), "interval", WILSON,
+                "exact", exact(survival.exactInterval().orElseThrow()), "tanks", survival.tanks(),
                 "tanksWithHatchCounted", survival.counted(), "countsOffBy", survival.spread(),
                 "countsOffByMoreThanChance", survival.isOffByMoreThanChance())).orElse(null);
     }
 
+    private static Map<String, Object> exact(ClopperPearson interval) {
+        return object("low", Rounded.share(interval.low()), "high", Rounded.share(interval.high()),
+                "interval", "Clopper-Pearson, 95 %");
+    }
+
     private static Map<String, Object> release(Release release) {
-        return object("site", release.place(), "approval", text(release.approval()), "day", release.day().toString(),
+        Map<String, Object> all = object("site", release.place(), "approval", text(release.approval()), "day", release.day().toString(),
                 "schoolCode", release.schoolCode(), "tank", release.tank(), "fish", release.fish(),
                 "countOffBy", release.spread(), "countedHow", release.method().code(), "tankTemperatureC",
                 release.tankC().isPresent() ? Rounded.value(Series.TEMPERATURE, release.tankC().getAsDouble()) : null);
+        all.put("atTheWater", release.seen().map(SummaryJson::seen).orElse(null));
+        return all;
+    }
+
+    private static Map<String, Object> seen(ReleaseDay day) {
+        Map<String, Object> kept = new LinkedHashMap<>();
+        for (KeptBack why : KeptBack.values()) {
+            kept.put(why.code(), day.kept().getOrDefault(why, 0));
+        }
+        return object("boxTemperatureC", temperature(day.boxC()), "streamTemperatureC", temperature(day.streamC()),
+                "temperedMinutes", day.temperedMinutes().isPresent() ? day.temperedMinutes().getAsInt() : null,
+                "lengthsMm", day.lengthsMm(), "keptBack", kept);
+    }
+
+    private static Map<String, Object> look(StreamLook look) {
+        Map<String, Object> all = object("check", look.check().checkId(), "site", look.site().name(),
+                "stream", look.site().details().water(), "lookedAt", SummaryColumns.text(look.check().at()),
+                "day", look.day().toString(), "temperatureC", temperature(look.check().temperatureC()),
+                "ph", rounded(look.check().ph()), "oxygenMgPerL", rounded(look.check().oxygenMgPerL()),
+                "found", look.sample().counts().entrySet().stream().collect(Collectors.toMap(
+                        found -> found.getKey().code(), Map.Entry::getValue, Integer::sum, LinkedHashMap::new)));
+        StreamSample sample = look.sample();
+        all.put("familyBioticIndex", sample.index().map(index -> object("value", Rounded.to(index.value(), 2),
+                "animals", index.animals(), "class", WatersideColumns.code(index.water()))).orElse(null));
+        boolean looked = sample.animals() > 0;
+        all.put("eptFamilies", looked ? sample.eptFamilies() : null);
+        all.put("kindCount", looked ? object("points", sample.kindCount().points(),
+                "class", WatersideColumns.code(sample.kindCount().water())) : null);
+        all.put("groupScore", looked ? object("value", Rounded.to(sample.groupScore().value(), 1),
+                "class", WatersideColumns.code(sample.groupScore().water())) : null);
+        return all;
+    }
+
+    private static Object temperature(OptionalDouble celsius) {
+        return celsius.isPresent() ? Rounded.value(Series.TEMPERATURE, celsius.getAsDouble()) : null;
+    }
+
+    private static Object rounded(OptionalDouble value) {
+        return value.isPresent() ? Rounded.to(value.getAsDouble(), 2) : null;
     }
 
     private static Map<String, Object> spell(Series series, Spell spell) {

@@ -3,6 +3,7 @@ package org.tankrounds.summary;
 import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -21,11 +22,17 @@ import org.tankrounds.pages.SummaryPage.Group;
 import org.tankrounds.pages.SummaryPage.Line;
 import org.tankrounds.pages.SummaryPage.Table;
 import org.tankrounds.readings.ReadingTally;
+import org.tankrounds.release.DayWording;
+import org.tankrounds.release.KeptBack;
+import org.tankrounds.release.ReleaseDay;
 import org.tankrounds.season.CountMethod;
 import org.tankrounds.season.Ledger;
 import org.tankrounds.season.SeasonTitle;
+import org.tankrounds.stream.StreamSample;
 import org.tankrounds.summary.SeasonSummary.Level;
 import org.tankrounds.summary.SeasonSummary.Row;
+import org.tankrounds.web.Formats;
+import org.tankrounds.web.Scale;
 import org.tankrounds.web.Speech;
 
 /** From a summary to the words and numbers of its page and its paper. */
@@ -56,7 +63,7 @@ final class SummaryPageMaker {
                 lead(),
                 table("ledger", ledgerColumns(), this::ledgerLine), table("stages", stageColumns(), this::stageLine),
                 table("water", waterColumns(), this::waterLine), table("actions", actionColumns(), this::actionLine),
-                causes(), sites(), spells(), unbalanced(), freeze,
+                causes(), sites(), summary.looks().stream().map(this::look).toList(), spells(), unbalanced(), freeze,
                 new ChangeWording(speech).changes(stamp.changes()), SummaryNotes.in(speech.words()), made());
     }
 
@@ -226,7 +233,48 @@ final class SummaryPageMaker {
                 figure(SummaryFigure.RELEASED, tank, number(one.fish()), List.of()),
                 one.spread() == 0 ? how : speech.say("summary.site.off", how, one.spread()),
                 one.tankC().isPresent() ? Rounded.value(Series.TEMPERATURE, one.tankC().getAsDouble()).toPlainString()
-                        : "");
+                        : "",
+                one.seen().map(seen -> seen(seen, tank)).orElse(""),
+                one.seen().filter(seen -> linked).map(seen -> "/release/plans/" + seen.planId()).orElse(""));
+    }
+
+    /** The note belongs to it where it says why fish were kept back. */
+    private String seen(ReleaseDay day, Row tank) {
+        List<String> parts = new ArrayList<>(new DayWording(celsius(tank.zone())).measured(day));
+        if (day.kept().containsKey(KeptBack.REASON)) {
+            day.note().ifPresent(parts::add);
+        }
+        return String.join("; ", parts);
+    }
+
+    private SummaryPage.Look look(StreamLook look) {
+        StreamSample sample = look.sample();
+        boolean looked = sample.animals() > 0;
+        return new SummaryPage.Look(day(look.day()), linked ? look.check().address() : "", look.site().name(),
+                look.site().details().water(), water(look), looked ? number(sample.animals()) : "",
+                sample.index().map(index -> speech.say("stream.result.of", Formats.number(index.value(), 2),
+                        speech.say("stream.index." + index.water().name()))).orElse(""),
+                looked ? number(sample.eptFamilies()) : "",
+                looked ? speech.say("stream.result.of", sample.kindCount().points(),
+                        speech.say("stream.kinds." + sample.kindCount().water().name())) : "",
+                looked ? speech.say("stream.result.of", Formats.number(sample.groupScore().value(), 1),
+                        speech.say("stream.score." + sample.groupScore().water().name())) : "");
+    }
+
+    private String water(StreamLook look) {
+        List<String> parts = new ArrayList<>();
+        look.check().temperatureC().ifPresent(found -> parts.add(celsius(look.zone()).temperature(found, 1)));
+        look.check().ph().ifPresent(ph -> parts.add(speech.say("summary.look.ph", Formats.significant(ph, 3))));
+        look.check().oxygenMgPerL().ifPresent(oxygen -> parts.add(look.saturationPercent().isPresent()
+                ? speech.say("summary.look.oxygenOf", Formats.number(oxygen, 1),
+                        Formats.number(look.saturationPercent().getAsDouble(), 0))
+                : speech.say("summary.look.oxygen", Formats.number(oxygen, 1))));
+        return String.join("; ", parts);
+    }
+
+    /** As all temperatures of a summary, whoever reads it. */
+    private Formats celsius(ZoneId zone) {
+        return new Speech(speech.language(), Scale.CELSIUS).formats(zone, stamp.at());
     }
 
     private Row tank(String code) {

@@ -19,6 +19,7 @@ import org.tankrounds.readings.Reading;
 import org.tankrounds.readings.ReadingRepository;
 import org.tankrounds.readings.ReadingTallies;
 import org.tankrounds.readings.ReadingTally;
+import org.tankrounds.release.ReleaseDay;
 import org.tankrounds.season.CountEntry;
 import org.tankrounds.season.CountRepository;
 import org.tankrounds.season.Lot;
@@ -39,15 +40,17 @@ public final class SummaryReads {
     private final ReadingRepository readings;
     private final TaskRepository tasks;
     private final VisitRepository visits;
+    private final WatersideReads waterside;
 
     public SummaryReads(ChapterRepository chapters, SeasonReads reads, ReadingTallies tallies,
-            ReadingRepository readings, TaskRepository tasks, VisitRepository visits) {
+            ReadingRepository readings, TaskRepository tasks, VisitRepository visits, WatersideReads waterside) {
         this.chapters = chapters;
         this.reads = reads;
         this.tallies = tallies;
         this.readings = readings;
         this.tasks = tasks;
         this.visits = visits;
+        this.waterside = waterside;
     }
 
     Optional<Season> find(DSLContext tx, int chapterId, String seasonCode) {
@@ -77,9 +80,15 @@ public final class SummaryReads {
                 .collect(Collectors.toMap(Tank::tankId, Function.identity()));
     }
 
-    /** Of a season, with none of its figures. */
-    SeasonSummary heading(DSLContext tx, int chapterId, Season season) {
-        return SeasonSummary.of(heading(chapters.get(tx, chapterId), season), List.of());
+    Heading heading(DSLContext tx, int chapterId, Season season) {
+        Chapter chapter = chapters.get(tx, chapterId);
+        return new Heading(chapter.code(), chapter.name(), season.code(), season.name(), season.details().startsOn(),
+                season.details().endsOn(), chapter.zone());
+    }
+
+    /** Of the chapter's streams, the oldest first. */
+    List<StreamLook> looks(DSLContext tx, int chapterId, Season season) {
+        return waterside.looks(tx, chapterId, season, chapters.get(tx, chapterId).zone());
     }
 
     /** In the order in which it happened. */
@@ -99,7 +108,7 @@ public final class SummaryReads {
     SeasonSummary summary(DSLContext tx, int chapterId, Season season) {
         List<Row> rows = new ArrayList<>();
         each(tx, chapterId, season, evidence -> rows.add(row(evidence)));
-        return SeasonSummary.of(heading(chapters.get(tx, chapterId), season), rows);
+        return SeasonSummary.of(heading(tx, chapterId, season), rows, looks(tx, chapterId, season));
     }
 
     /** One tank after the other, so that the readings of one alone are held. */
@@ -112,10 +121,11 @@ public final class SummaryReads {
         Map<Integer, List<Lot>> lots = reads.lots().listOfSeason(tx, chapterId, season.seasonId()).stream()
                 .collect(Collectors.groupingBy(Lot::tankId));
         List<CountEntry> entries = reads.counts().list(tx, chapterId, season.seasonId());
+        Map<Integer, ReleaseDay> atTheWater = waterside.days(tx, chapterId, season);
         for (Tank tank : reads.tanks().listWithRetired(tx, chapterId)) {
             if (which.test(tank)) {
                 evidence(tx, chapterId, season, tank, lots.getOrDefault(tank.tankId(), List.of()),
-                        CountRepository.of(tank.tankId(), entries)).ifPresent(use);
+                        CountRepository.of(tank.tankId(), entries), atTheWater).ifPresent(use);
             }
         }
     }
@@ -126,14 +136,9 @@ public final class SummaryReads {
                 evidence.figures());
     }
 
-    static Heading heading(Chapter chapter, Season season) {
-        return new Heading(chapter.code(), chapter.name(), season.code(), season.name(), season.details().startsOn(),
-                season.details().endsOn(), chapter.zone());
-    }
-
     /** Empty for a tank that had neither fish nor readings in the season. */
-    private Optional<TankEvidence> evidence(
-            DSLContext tx, int chapterId, Season season, Tank tank, List<Lot> lots, List<CountEntry> entries) {
+    private Optional<TankEvidence> evidence(DSLContext tx, int chapterId, Season season, Tank tank, List<Lot> lots,
+            List<CountEntry> entries, Map<Integer, ReleaseDay> atTheWater) {
         Instant from = season.from(tank.zone());
         Instant until = season.until(tank.zone());
         ReadingTally readings = tallies.get(tx, chapterId, tank.tankId(), from, until);
@@ -143,6 +148,7 @@ public final class SummaryReads {
         return Optional.of(new TankEvidence(tank, lots, entries, reads.causes().list(tx, chapterId, tank.tankId()),
                 tasks.listAsked(tx, chapterId, tank.tankId(), from, until),
                 visits.list(tx, chapterId, tank.tankId(), from, until),
-                reads.observations().list(tx, chapterId, tank.tankId(), from, until), readings, until));
+                reads.observations().list(tx, chapterId, tank.tankId(), from, until), readings, atTheWater,
+                until));
     }
 }

@@ -48,7 +48,7 @@ public final class SummaryRowsHandlers {
     private SummaryRowsPage ofTank(DSLContext tx, Context ctx, Season season, SummaryFigure figure, String code) {
         int chapterId = Caller.of(ctx).chapterId();
         TankEvidence evidence = reads.get(tx, chapterId, season, code);
-        SeasonSummary alone = reads.heading(tx, chapterId, season);
+        SeasonSummary alone = SeasonSummary.of(reads.heading(tx, chapterId, season));
         SummaryRowsMaker maker = new SummaryRowsMaker(alone, figure, Speech.of(ctx));
         String day = ctx.queryParam("day");
         if (day != null) {

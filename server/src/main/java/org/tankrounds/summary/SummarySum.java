@@ -165,6 +165,9 @@ public final class SummarySum {
             total.put("survival", Rounded.share((double) survived / came).toPlainString());
             total.put("survival_low_wilson_95", Rounded.share(interval.low()).toPlainString());
             total.put("survival_high_wilson_95", Rounded.share(interval.high()).toPlainString());
+            ClopperPearson exact = ClopperPearson.of(survived, came);
+            total.put("survival_low_exact_95", Rounded.share(exact.low()).toPlainString());
+            total.put("survival_high_exact_95", Rounded.share(exact.high()).toPlainString());
         }
     }
 

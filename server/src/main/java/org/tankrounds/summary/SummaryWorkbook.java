@@ -3,13 +3,11 @@ package org.tankrounds.summary;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
@@ -22,12 +20,12 @@ import org.tankrounds.words.Words;
 final class SummaryWorkbook {
     private static final String TANKS = "Tanks";
     private static final String PROPERTIES = "docProps/core.xml";
-    private static final String DARK = "0D4F5C";
     private static final String PALE = "EEF4F5";
-    private static final int FIRST_ROW = 1;
+    private static final int FIRST_ROW = SheetTable.FIRST_ROW;
     private static final int NAME_COLUMNS = 5;
     private static final int SCHOOL_NAME_COLUMNS = 3;
     private static final List<Column> COLUMNS = SummaryColumns.ALL;
+    private static final List<WatersideColumns.Column<Release>> RELEASES = releaseColumns();
 
     private final SeasonSummary summary;
     private final Stamp stamp;
@@ -45,8 +43,13 @@ final class SummaryWorkbook {
             writer.tanks(workbook.newWorksheet(TANKS));
             writer.schools(workbook.newWorksheet("Schools"));
             writer.releases(workbook.newWorksheet("Releases"));
+            if (!summary.looks().isEmpty()) {
+                new SheetTable<>(workbook.newWorksheet("Stream checks"), WatersideColumns.LOOKS).write(summary.looks());
+                new SheetTable<>(workbook.newWorksheet("Stream animals"), animalColumns()).write(
+                        summary.looks().stream().flatMap(look -> WatersideColumns.found(look).stream()).toList());
+            }
             if (!stamp.changes().isEmpty()) {
-                writer.changes(workbook.newWorksheet("Changes"));
+                new SheetTable<>(workbook.newWorksheet("Changes"), changeColumns()).write(stamp.changes());
             }
             writer.about(workbook.newWorksheet("About"));
         } catch (IOException e) {
@@ -111,30 +114,13 @@ final class SummaryWorkbook {
         for (int c = 0; c < COLUMNS.size(); c++) {
             sheet.value(0, c, COLUMNS.get(c).name());
         }
-        header(sheet, COLUMNS.size());
+        SheetTable.header(sheet, COLUMNS.size());
         sheet.freezePane(namesStay, FIRST_ROW);
-    }
-
-    private static void header(Worksheet sheet, int columns) {
-        sheet.range(0, 0, 0, columns - 1).style()
-                .bold().fontColor("FFFFFF").fillColor(DARK).wrapText(true).verticalAlignment("center").set();
-        sheet.rowHeight(0, 62);
-        sheet.repeatRows(0);
-        sheet.pageOrientation("landscape");
     }
 
     private static void cells(Worksheet sheet, int row, Row figures) {
         for (int c = 0; c < COLUMNS.size(); c++) {
-            Object value = COLUMNS.get(c).value().apply(figures);
-            if (value instanceof Instant at) {
-                sheet.value(row, c, LocalDateTime.ofInstant(at, ZoneOffset.UTC));
-            } else if (value instanceof LocalDate day) {
-                sheet.value(row, c, day);
-            } else if (value instanceof BigDecimal || value instanceof Integer) {
-                sheet.value(row, c, (Number) value);
-            } else if (value != null && !value.toString().isEmpty()) {
-                sheet.value(row, c, value.toString());
-            }
+            SheetTable.cell(sheet, row, c, COLUMNS.get(c).value().apply(figures));
         }
     }
 
@@ -143,72 +129,56 @@ final class SummaryWorkbook {
         for (int c = 0; c < COLUMNS.size(); c++) {
             Kind kind = COLUMNS.get(c).kind();
             sheet.width(c, kind == Kind.TEXT ? c == 2 ? 26 : 13 : kind == Kind.TIME ? 18 : 13);
-            if (kind == Kind.DAY) {
-                sheet.range(FIRST_ROW, c, lastRow, c).style().format("yyyy-mm-dd").set();
-            } else if (kind == Kind.TIME) {
-                sheet.range(FIRST_ROW, c, lastRow, c).style().format("yyyy-mm-dd hh:mm").set();
-            } else if (kind == Kind.SHARE) {
-                sheet.range(FIRST_ROW, c, lastRow, c).style().format("0.0%").set();
-            }
+            SheetTable.style(sheet, FIRST_ROW, lastRow, c, kind);
         }
     }
 
     /** By site and date; the sum is a formula. */
     private void releases(Worksheet sheet) {
-        List<String> names = List.of("site", "approval", "day", "school_code", "school", "classroom", "tank", "fish",
-                "count_off_by_95", "counted_how", "tank_temperature_deg_c");
-        for (int c = 0; c < names.size(); c++) {
-            sheet.value(0, c, names.get(c));
-            sheet.width(c, c == 0 || c == 4 ? 26 : 14);
-        }
-        header(sheet, names.size());
-        sheet.freezePane(0, FIRST_ROW);
-        int row = FIRST_ROW;
-        for (Release one : summary.chapter().figures().releases()) {
-            int at = row;
-            List<String> texts = List.of(one.place(), one.approval(), "", one.schoolCode(), one.school(),
-                    one.classroom(), one.tank(), "", "", one.method().code());
-            for (int c = 0; c < texts.size(); c++) {
-                if (!texts.get(c).isEmpty()) {
-                    sheet.value(row, c, texts.get(c));
-                }
-            }
-            sheet.value(row, 2, one.day());
-            sheet.style(row, 2).format("yyyy-mm-dd").set();
-            sheet.value(row, 7, one.fish());
-            sheet.value(row, 8, one.spread());
-            one.tankC().ifPresent(celsius -> sheet.value(at, 10, Rounded.value(Series.TEMPERATURE, celsius)));
-            row++;
-        }
-        sheet.value(row, 0, "All releases");
-        if (row > FIRST_ROW) {
-            sheet.formula(row, 7, "SUM(H2:H" + row + ")");
+        SheetTable<Release> table = new SheetTable<>(sheet, RELEASES);
+        int last = table.write(summary.chapter().figures().releases());
+        int fish = table.column("fish");
+        sheet.value(last, 0, "All releases");
+        if (last > FIRST_ROW) {
+            sheet.formula(last, fish, "SUM(" + letter(fish) + "2:" + letter(fish) + last + ")");
         } else {
-            sheet.value(row, 7, 0);
+            sheet.value(last, fish, 0);
         }
-        sheet.range(row, 0, row, names.size() - 1).style().bold().fillColor(PALE).set();
+        sheet.range(last, 0, last, table.width() - 1).style().bold().fillColor(PALE).set();
+    }
+
+    private static List<WatersideColumns.Column<Release>> releaseColumns() {
+        List<WatersideColumns.Column<Release>> columns = new ArrayList<>(List.of(
+                column("site", Kind.TEXT, Release::place), column("approval", Kind.TEXT, Release::approval),
+                column("day", Kind.DAY, Release::day), column("school_code", Kind.TEXT, Release::schoolCode),
+                column("school", Kind.TEXT, Release::school), column("classroom", Kind.TEXT, Release::classroom),
+                column("tank", Kind.TEXT, Release::tank), column("fish", Kind.COUNT, Release::fish),
+                column("count_off_by_95", Kind.COUNT, Release::spread),
+                column("counted_how", Kind.TEXT, one -> one.method().code()),
+                column("tank_temperature_deg_c", Kind.NUMBER, one -> one.tankC().isPresent()
+                        ? Rounded.value(Series.TEMPERATURE, one.tankC().getAsDouble()) : null)));
+        columns.addAll(WatersideColumns.SEEN);
+        return List.copyOf(columns);
+    }
+
+    /** What was found in each look at a stream, group by group. */
+    private static List<WatersideColumns.Column<WatersideColumns.Found>> animalColumns() {
+        return List.of(column("check", Kind.COUNT, one -> one.look().check().checkId()),
+                column("site", Kind.TEXT, one -> one.look().site().name()),
+                column("day", Kind.DAY, one -> one.look().day()),
+                column("animal", Kind.TEXT, one -> one.group().code()),
+                column("found", Kind.COUNT, WatersideColumns.Found::animals));
     }
 
     /** What is otherwise than in the version before. */
-    private void changes(Worksheet sheet) {
-        List<String> names = List.of("tank", "place", "column", "before", "now");
-        for (int c = 0; c < names.size(); c++) {
-            sheet.value(0, c, names.get(c));
-            sheet.width(c, 32);
-        }
-        header(sheet, names.size());
-        sheet.freezePane(0, FIRST_ROW);
-        int row = FIRST_ROW;
-        for (Change change : stamp.changes()) {
-            List<String> cells = List.of(
-                    change.where(), change.place(), change.column(), change.before(), change.now());
-            for (int c = 0; c < cells.size(); c++) {
-                if (!cells.get(c).isEmpty()) {
-                    sheet.value(row, c, cells.get(c));
-                }
-            }
-            row++;
-        }
+    private static List<WatersideColumns.Column<Change>> changeColumns() {
+        return List.of(column("tank", Kind.TEXT, Change::where), column("place", Kind.TEXT, Change::place),
+                column("column", Kind.TEXT, Change::column), column("before", Kind.TEXT, Change::before),
+                column("now", Kind.TEXT, Change::now));
+    }
+
+    private static <T> WatersideColumns.Column<T> column(String name, Kind kind, Function<T, Object> value) {
+        return new WatersideColumns.Column<>(name, kind, "", value);
     }
 
     private void about(Worksheet sheet) {

@@ -18,6 +18,7 @@ import org.tankrounds.fish.Stage;
 import org.tankrounds.forecast.Limits;
 import org.tankrounds.places.Tank;
 import org.tankrounds.readings.ReadingTally;
+import org.tankrounds.release.ReleaseDay;
 import org.tankrounds.season.Account;
 import org.tankrounds.season.CountEntry;
 import org.tankrounds.season.DeathCause;
@@ -43,6 +44,7 @@ final class TankEvidence {
     private final List<Visit> visits;
     private final List<Observation> seen;
     private final ReadingTally readings;
+    private final Map<Integer, ReleaseDay> atTheWater;
     private final LotHistory history;
     private final Account account;
     private final LimitDays days;
@@ -50,10 +52,12 @@ final class TankEvidence {
     /**
      * @param entries of this tank, and those by which fish came to it
      * @param seen in the season, oldest first
+     * @param atTheWater what was written down at releases, by the number of the entry; of other tanks too
      * @param until the end of the season
      */
     TankEvidence(Tank tank, List<Lot> lots, List<CountEntry> entries, Map<LocalDate, DeathCause> causes,
-            List<Task> tasks, List<Visit> visits, List<Observation> seen, ReadingTally readings, Instant until) {
+            List<Task> tasks, List<Visit> visits, List<Observation> seen, ReadingTally readings,
+            Map<Integer, ReleaseDay> atTheWater, Instant until) {
         this.tank = tank;
         this.lots = lots;
         this.entries = entries;
@@ -62,6 +66,7 @@ final class TankEvidence {
         this.visits = visits;
         this.seen = seen;
         this.readings = readings;
+        this.atTheWater = atTheWater;
         this.history = LotHistory.of(tank, lots, seen, until);
         this.account = history.account(entries);
         this.days = new LimitDays(tank, history, seen, Limits.DEFAULT);
@@ -139,7 +144,7 @@ final class TankEvidence {
     private Release release(CountEntry entry) {
         return new Release(entry.entryId(), entry.place().orElse(""), entry.approval().orElse(""), day(entry.at()),
                 tank.room().schoolCode(), tank.school(), tank.classroom(), tank.code(), entry.fish(), entry.spread(),
-                entry.method(), temperatureNear(entry.at()));
+                entry.method(), temperatureNear(entry.at()), Optional.ofNullable(atTheWater.get(entry.entryId())));
     }
 
     private OptionalDouble temperatureNear(Instant at) {

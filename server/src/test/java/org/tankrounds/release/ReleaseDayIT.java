@@ -64,7 +64,7 @@ final class ReleaseDayIT {
         assertThat(text(teacher.get(plan + "?saved=released"))).contains("Written down, and in the tank's count.")
                 .contains("Released: 57 fish at Lower bridge")
                 .contains("Tue 13 Jan, 9:00: 57 released; 2 too small; 1 ill or hurt, kept back; box 11.0 °C, stream 8.2 °C;"
-                        + " over 40 minutes; 3 measured, 48 mm on average");
+                        + " over 40 minutes; 3 measured, 48 mm on average (44 to 53)");
         assertThat(text(teacher.get(count))).contains("Room 12: 143 by count").contains("Released: Lower bridge approval P-8");
         assertThat(text(teacher.get("/release"))).as("no more planned").contains("343 of 400 fish left")
                 .doesNotContain("in plans");

@@ -152,7 +152,7 @@ final class FreezeIT {
         assertThat(read.descriptor().path("created").asText()).isEqualTo("2026-01-13T14:00:00Z");
         assertThat(read.descriptor().path("version").asText()).isEqualTo("1");
         assertThat(read.tables().keySet()).containsExactlyInAnyOrder("tanks", "lots", "count_entries", "deaths", "releases",
-                "acts", "limit_days", "summary", "measurements");
+                "release_lengths", "stream_checks", "stream_animals", "acts", "limit_days", "summary", "measurements");
 
         NamedCsvRecord temperature = measured(read, "temperature");
         assertThat(temperature.getField("characteristic_name")).isEqualTo("Temperature, water");

@@ -50,7 +50,8 @@ final class SummaryFormatsTest {
             List.of(
                     tank("sch001", "Alderwhistle School", "Room 12", "t4nk01", 200, 30, 20, 2),
                     tank("sch001", "Alderwhistle School", "=Lab", "t4nk02", 150, 3, 0, 0),
-                    tank("sch002", "Saint-Exupéry \"Annexe\"", "Room 3", "t4nk03", 100, 101, 4, 0)));
+                    tank("sch002", "Saint-Exupéry \"Annexe\"", "Room 3", "t4nk03", 100, 101, 4, 0)),
+            List.of());
     private final Ledger total = summary.chapter().figures().ledger();
     private final SummaryFiles files = new SummaryFiles(null, null,
             new SummaryPaper(new Pages(new Assets(), CLOCK)::print), null, "1.2.3-test", CLOCK);
@@ -111,6 +112,9 @@ final class SummaryFormatsTest {
         assertThat(json.at("/tanks/0/survival/share").decimalValue()).isEqualByComparingTo("0.74");
         assertThat(json.at("/tanks/0/survival/low").asDouble()).isEqualTo(0.675093);
         assertThat(json.at("/tanks/0/survival/high").asDouble()).isEqualTo(0.795862);
+        // 148 of 200, exact: computed from Clopper & Pearson 1934, Biometrika 26:404-413.
+        assertThat(json.at("/tanks/0/survival/exact/low").asDouble()).isEqualTo(0.673422);
+        assertThat(json.at("/tanks/0/survival/exact/high").asDouble()).isEqualTo(0.799315);
     }
 
     @Test
@@ -202,7 +206,7 @@ final class SummaryFormatsTest {
         for (int i = 0; i < 70; i++) {
             many.add(tank("sch" + i, "School " + i, "Room " + i, "t" + i, 100, 1, 1, 1));
         }
-        byte[] pdf = write(SeasonSummary.of(summary.heading(), many), SummaryFormat.PDF, Speech.PLAIN);
+        byte[] pdf = write(SeasonSummary.of(summary.heading(), many, List.of()), SummaryFormat.PDF, Speech.PLAIN);
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isGreaterThan(4);
             PDFTextStripper second = new PDFTextStripper();
@@ -215,7 +219,7 @@ final class SummaryFormatsTest {
     @Test
     void paper_printsNamesBeyondTheStandardFonts() throws IOException {
         SeasonSummary foreign = SeasonSummary.of(summary.heading(),
-                List.of(tank("sch1", "Szkoła Łąkowa", "Ωμέγα ₃", "t1", 100, 1, 1, 1)));
+                List.of(tank("sch1", "Szkoła Łąkowa", "Ωμέγα ₃", "t1", 100, 1, 1, 1)), List.of());
         try (PDDocument document = Loader.loadPDF(write(foreign, SummaryFormat.PDF, Speech.PLAIN))) {
             assertThat(new PDFTextStripper().getText(document)).contains("Szkoła Łąkowa", "Ωμέγα ₃");
         }
@@ -267,6 +271,6 @@ final class SummaryFormatsTest {
     private static List<Release> releases(String schoolCode, String school, String room, String code) {
         return code.equals("t4nk01") || code.equals("t4nk03") ? List.of(new Release(7, "Lower bridge", "P-8",
                 LocalDate.parse("2026-05-12"), schoolCode, school, room, code, 40, 2, CountMethod.WEIGHED,
-                OptionalDouble.of(12.14))) : List.of();
+                OptionalDouble.of(12.14), Optional.empty())) : List.of();
     }
 }

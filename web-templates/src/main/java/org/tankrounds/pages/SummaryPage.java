@@ -13,6 +13,7 @@ import java.util.List;
  * @param actions what was read, asked and done
  * @param causes what the dead are put down to, where somebody said so
  * @param sites where fish were released, and by which approval
+ * @param looks at the streams of the sites
  * @param spells the longest runs of days beyond a limit
  * @param surplus a sentence where the count leaves something unexplained; empty where it balances
  * @param freeze where it is frozen, and what has been
@@ -22,7 +23,7 @@ import java.util.List;
 public record SummaryPage(
         String title, String chapter, String season, String period, String address, Standing standing,
         String lead, Table ledger, Table stages, Table water, Table actions, List<Cause> causes, List<Site> sites,
-        List<Spell> spells, String surplus, Freeze freeze, List<Change> changes, List<String> notes, String made)
+        List<Look> looks, List<Spell> spells, String surplus, Freeze freeze, List<Change> changes, List<String> notes, String made)
         implements Page {
 
     /**
@@ -65,7 +66,21 @@ public record SummaryPage(
     /** @param approval a sentence with its number, or that none was written down */
     public record Site(String place, String approval, Figure fish, List<Release> releases) {}
 
-    public record Release(String day, String from, Figure fish, String how, String temperature) {}
+    /**
+     * @param seen what was seen and measured at the water; empty where nobody wrote it down
+     * @param plan where that is told at length; empty on paper, and without a plan
+     */
+    public record Release(String day, String from, Figure fish, String how, String temperature, String seen,
+            String plan) {}
+
+    /**
+     * One look at a stream; what its animals tell is empty where nobody looked for them.
+     *
+     * @param to its own page; empty on paper
+     * @param water temperature, pH and oxygen
+     */
+    public record Look(String day, String to, String site, String stream, String water, String animals, String index,
+            String ept, String kinds, String score) {}
 
     public record Spell(String what, String where, Figure when, String read, String worst) {}
 
