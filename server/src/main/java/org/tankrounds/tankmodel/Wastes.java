@@ -5,14 +5,11 @@ public final class Wastes {
 
     /** g total ammonia nitrogen per g protein fed (Timmons and Ebeling, Recirculating Aquaculture; second-hand). */
     public static final double NITROGEN_PER_PROTEIN = 0.092;
-    /** g O2 per g N oxidised all the way, 3.43 + 1.14: NH4 + 2 O2 → NO3 + 2 H + H2O. */
-    public static final double OXYGEN_PER_N = 4.57;
-    /** The same with what the bacteria build in counted (second-hand). */
-    public static final double OXYGEN_PER_N_WITH_GROWTH = 4.32;
-    /** g alkalinity as CaCO3 per g N, all of it lost in the ammonia step. */
+    /**
+     * g alkalinity as CaCO3 per g N, all of it lost in the ammonia step: NH4 + 2 O2 → NO3 + 2 H + H2O. With what the
+     * bacteria build in counted it is 7.05 (Ebeling et al. 2006, Aquaculture 257:346–358; second-hand).
+     */
     public static final double ALKALINITY_PER_N = 7.14;
-    /** The same with cell growth (Ebeling et al. 2006, Aquaculture 257:346–358; second-hand). */
-    public static final double ALKALINITY_PER_N_WITH_GROWTH = 7.05;
 
     private Wastes() {
     }

@@ -28,11 +28,6 @@ public final class HeatBalance {
         return roomC + pumpW / lossWPerK;
     }
 
-    /** The temperature after some hours. */
-    public static double temperatureC(double startC, double endC, double timeConstantH, double hours) {
-        return endC - (endC - startC) * StrictMath.exp(-hours / timeConstantH);
-    }
-
     /** Hours until a temperature between start and end is reached; infinite when it never is. */
     public static double hoursTo(double temperatureC, double startC, double endC, double timeConstantH) {
         double left = (endC - temperatureC) / (endC - startC);
