@@ -15,6 +15,7 @@ import org.tankrounds.stream.GroupScore;
 import org.tankrounds.stream.KindCount;
 import org.tankrounds.stream.StreamGroup;
 import org.tankrounds.stream.StreamSample;
+import org.tankrounds.transport.ReleaseWater;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.Formats;
 import org.tankrounds.web.Scale;
@@ -41,9 +42,6 @@ final class StreamPages {
             };
         }
     }
-
-    private static final double COOL_C = 18;
-    private static final double ENOUGH_OXYGEN = 7;
 
     private final Site site;
     private final Formats formats;
@@ -116,15 +114,16 @@ final class StreamPages {
                 : say("stream.saturation", Formats.number(percent.getAsDouble(), 0));
     }
 
-    /** What the water says of a release, by common practice; the permit decides. */
     private String forFish(StreamCheck check) {
         if (check.temperatureC().isEmpty() || check.oxygenMgPerL().isEmpty()) {
             return say("stream.fish.unknown");
         }
-        boolean cool = check.temperatureC().getAsDouble() < COOL_C;
-        boolean airy = check.oxygenMgPerL().getAsDouble() >= ENOUGH_OXYGEN;
-        return say(cool && airy ? "stream.fish.fit" : cool ? "stream.fish.airless"
-                : airy ? "stream.fish.warm" : "stream.fish.both");
+        return say(switch (ReleaseWater.of(check.temperatureC().getAsDouble(), check.oxygenMgPerL().getAsDouble())) {
+            case FIT -> "stream.fish.fit";
+            case WARM -> "stream.fish.warm";
+            case AIRLESS -> "stream.fish.airless";
+            case WARM_AND_AIRLESS -> "stream.fish.both";
+        });
     }
 
     private List<StreamPage.Result> results(StreamSample sample) {
