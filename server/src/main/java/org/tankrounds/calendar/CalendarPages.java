@@ -37,7 +37,7 @@ final class CalendarPages {
     static CalendarPage withoutSeason(Tank tank, Formats formats) {
         String title = formats.speech().say("calendar.title.noEggs", tank.classroom());
         return new CalendarPage(title, title, place(tank, formats),
-                tank.code(), "", "", formats.speech().say("calendar.noSeason"), List.of(), null, List.of(), "", "", "", List.of(),
+                tank.code(), "", "", formats.speech().say("calendar.noSeason"), List.of(), "", null, List.of(), "", "", "", List.of(),
                 List.of(), List.of());
     }
 
@@ -46,8 +46,8 @@ final class CalendarPages {
         String title = title();
         boolean isAsking = form.wrong(SeenForm.DAY) && !form.text(SeenForm.DAY).isEmpty();
         return new CalendarPage(formats.speech().titled(!form.ok(), title), title, place(ahead.tank(), formats),
-                ahead.tank().code(), seasonTo(role), saved, none(role), dates.list(), picture(), see(form),
-                isAsking ? form.text(SeenForm.DAY) : "", room.lead(), room.leave(), room.ways(), room.weeks(), room.basis());
+                ahead.tank().code(), seasonTo(role), saved, none(role), dates.list(), dates.feedingNote(), picture(),
+                see(form), isAsking ? form.text(SeenForm.DAY) : "", room.lead(), room.leave(), room.ways(), room.weeks(), room.basis());
     }
 
     private String seasonTo(Role role) {

@@ -6,6 +6,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.tankrounds.fish.DateWindow;
+import org.tankrounds.fish.Development;
+import org.tankrounds.fish.HatchModel;
 import org.tankrounds.fish.Milestone;
 import org.tankrounds.pages.CalendarPage.Date;
 import org.tankrounds.season.Lot;
@@ -13,6 +15,11 @@ import org.tankrounds.web.Formats;
 
 /** When a lot comes to what, and how that is known, in words. */
 final class DateWording {
+    /** Where 480 °C-days and swim-up by the model fall on the same day; in cooler water swim-up is later. */
+    private static final double COUNTS_MEET_C = 14;
+    /** The example that is told. */
+    private static final double COOL_C = 5;
+
     private final Formats formats;
     private final TankAhead ahead;
 
@@ -32,6 +39,19 @@ final class DateWording {
         ahead.release().ifPresent(release -> list.add(new Date(say("calendar.date.release", release.lengthMm()),
                 window(release.window()), release(release), "")));
         return list;
+    }
+
+    /**
+     * Between which two ways of counting the window of first feeding lies, and how far they are apart where it is cold;
+     * empty where the class has seen it, or where no eggs have come.
+     */
+    String feedingNote() {
+        return ahead.lot().filter(lot -> lot.seenOn().of(Milestone.FIRST_FEEDING).isEmpty())
+                .map(lot -> say("calendar.basis.twoCounts", Math.round(Development.FIRST_FEEDING_C_DAYS),
+                        formats.temperature(COUNTS_MEET_C, 0), formats.temperature(COOL_C, 0),
+                        Math.round(Development.FIRST_FEEDING_C_DAYS / COOL_C),
+                        Math.round(HatchModel.daysToSwimUp(COOL_C))))
+                .orElse("");
     }
 
     /** "9 to 13 December"; "9 December" of what takes a day, "from 9 December" of what may last beyond the season. */

@@ -9,6 +9,7 @@ import java.util.List;
  * @param tank its code
  * @param seasonTo the same of all tanks; empty for who may not see it
  * @param saved what was just done; empty for nothing
+ * @param feedingNote why the window of first feeding is as wide as it is; empty where it was seen
  * @param picture the dates on a line; null where there is no lot
  * @param see boxes of the form by which a class says what it saw; empty where it can say nothing
  * @param asked the day that is asked about; empty for none
@@ -17,7 +18,7 @@ import java.util.List;
  * @param basis what the numbers rest on, a sentence each
  */
 public record CalendarPage(String title, String heading, String place, String tank, String seasonTo, String saved, String none, List<Date> dates,
-        Picture picture, List<FormField> see, String asked, String room, String leave, List<Way> ways, List<Week> weeks,
+        String feedingNote, Picture picture, List<FormField> see, String asked, String room, String leave, List<Way> ways, List<Week> weeks,
         List<String> basis) implements Page {
 
     /**
