@@ -13,6 +13,7 @@ import java.util.Set;
 import org.tankrounds.behaviour.Behaviour;
 import org.tankrounds.behaviour.LookRepository;
 import org.tankrounds.behaviour.Seen;
+import org.tankrounds.classroom.FishPages.Just;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.fish.LengthWeight;
 import org.tankrounds.jobs.TankChange;
@@ -34,7 +35,8 @@ public final class FishHandlers {
     private static final double LONG = 1.7;
     private static final double SHORT = 0.55;
     private static final String LOOKED = "look";
-    private static final Set<String> RECEIPTS = Set.of(LOOKED, "sample", "withdrawn");
+    private static final String MEASURED = "sample";
+    private static final Set<String> RECEIPTS = Set.of(LOOKED, MEASURED, "withdrawn");
 
     private final Transactions transactions;
     private final LookRepository looks;
@@ -54,7 +56,11 @@ public final class FishHandlers {
     public void show(Context ctx) {
         String saved = Optional.ofNullable(ctx.queryParam(SAVED)).orElse("");
         String receipt = RECEIPTS.contains(saved) ? Speech.of(ctx).say("classroom.fish.saved." + saved) : "";
-        desk.show(ctx, FishPages.Typed.nothing(ctx, receipt, LOOKED.equals(saved)));
+        desk.show(ctx, FishPages.Typed.nothing(ctx, receipt, switch (saved) {
+            case LOOKED -> Just.LOOKED;
+            case MEASURED -> Just.MEASURED;
+            default -> Just.NOTHING;
+        }));
     }
 
     public void download(Context ctx) {
@@ -75,7 +81,7 @@ public final class FishHandlers {
         if (seen.isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
             desk.show(ctx, new FishPages.Typed("", Speech.of(ctx).say("classroom.fish.nothing"), seen,
-                    FormInput.showing(ctx, Map.of()), false));
+                    FormInput.showing(ctx, Map.of()), Just.NOTHING));
             return;
         }
         tankChange.make(caller.chapterId(), tank.tankId(), tx -> looks.add(tx, caller, tank.tankId(), Asked.submissionId(ctx.formParam(SUBMISSION)), seen, desk.now()));
@@ -97,12 +103,12 @@ public final class FishHandlers {
         Optional<FishSample> sample = sample(form).filter(measured -> isLikely(measured, form, ctx));
         if (sample.isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            desk.show(ctx, new FishPages.Typed("", "", List.of(), form, false));
+            desk.show(ctx, new FishPages.Typed("", "", List.of(), form, Just.NOTHING));
             return;
         }
         transactions.inChapter(caller.chapterId(),
                 tx -> samples.add(tx, caller, tank.tankId(), Asked.submissionId(ctx.formParam(SUBMISSION)), sample.get()));
-        back(ctx, "sample");
+        back(ctx, MEASURED);
     }
 
     public void withdrawSample(Context ctx) {

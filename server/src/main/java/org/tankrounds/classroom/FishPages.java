@@ -12,6 +12,7 @@ import org.tankrounds.behaviour.Behaviour;
 import org.tankrounds.behaviour.Look;
 import org.tankrounds.behaviour.LookWording;
 import org.tankrounds.behaviour.Seen;
+import org.tankrounds.fish.LengthWeight;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.pages.FishPage;
 import org.tankrounds.pages.FishPage.Group;
@@ -32,11 +33,14 @@ final class FishPages {
     static final List<String> MEASURES = List.of(FISH, LENGTH, WEIGHT);
 
     /** What was typed and chosen, and what is to be said about it. */
-    record Typed(String saved, String lookError, List<Seen> seen, FormInput measures, boolean justLooked) {
-        static Typed nothing(Context ctx, String saved, boolean justLooked) {
-            return new Typed(saved, "", List.of(), FormInput.showing(ctx, Map.of()), justLooked);
+    record Typed(String saved, String lookError, List<Seen> seen, FormInput measures, Just just) {
+        static Typed nothing(Context ctx, String saved, Just just) {
+            return new Typed(saved, "", List.of(), FormInput.showing(ctx, Map.of()), just);
         }
     }
+
+    /** What was kept a moment ago. */
+    enum Just { NOTHING, LOOKED, MEASURED }
 
     /** A row with its time, to put sightings and measurements in one order. */
     private record Dated(Instant at, Past past) {}
@@ -56,10 +60,17 @@ final class FishPages {
                 typed.measures().numberBox(WEIGHT, "classroom.fish.weight", say("classroom.fish.weight.unit")));
         boolean wrong = !typed.lookError().isEmpty() || !typed.measures().ok();
         return new FishPage(formats.speech().titled(wrong, formats.speech().say("classroom.fish")),
-                formats.speech().say("classroom.place", known.tank().school(), known.tank().classroom()), known.tank().code(), typed.saved(),
-                typed.justLooked() ? advice() : "", UUID.randomUUID().toString(), known.today().stage() != Stage.EGG,
+                formats.speech().say("classroom.place", known.tank().school(), known.tank().classroom()), known.tank().code(), receipt(typed),
+                typed.just() == Just.LOOKED ? advice() : "", UUID.randomUUID().toString(), known.today().stage() != Stage.EGG,
                 groups(typed.seen()), typed.lookError(), measures,
-                typed.measures().wrong(LENGTH) ? typed.measures().text(LENGTH) : "", past());
+                typed.measures().wrong(LENGTH) ? typed.measures().text(LENGTH) : "", past(),
+                known.samples().stream().anyMatch(this::tellsCondition));
+    }
+
+    /** What was measured is told at once: a slip shows while the fish are still in the box. */
+    private String receipt(Typed typed) {
+        return typed.just() != Just.MEASURED ? typed.saved() : known.samples().stream().findFirst()
+                .map(sample -> say("classroom.fish.receipt", typed.saved(), words(sample))).orElse(typed.saved());
     }
 
     private String advice() {
@@ -104,8 +115,21 @@ final class FishPages {
 
     private String words(FishSample sample) {
         String length = Formats.number(sample.meanLengthMm(), 0);
-        return sample.totalWeightG().isEmpty() ? say("classroom.fish.measured", sample.fish(), length)
-                : say("classroom.fish.weighed", sample.fish(), length, Formats.significant(sample.meanWeightG(), 2));
+        if (sample.totalWeightG().isEmpty()) {
+            return say("classroom.fish.measured", sample.fish(), length);
+        }
+        String weighed = say("classroom.fish.weighed", sample.fish(), length,
+                Formats.significant(sample.meanWeightG(), 2));
+        return !tellsCondition(sample) ? weighed : say("classroom.fish.condition", weighed,
+                Formats.significant(LengthWeight.fishPerPound(sample.meanWeightG()), 3),
+                Formats.number(sample.condition(), 2),
+                say("classroom.fish.build." + LengthWeight.build(sample.condition()).name()));
+    }
+
+    /** Not of sac fry, whose yolk weighs too. */
+    private boolean tellsCondition(FishSample sample) {
+        return sample.totalWeightG().isPresent() && known.today().development()
+                .filter(lot -> sample.measuredAt().isBefore(lot.firstFeedingAt())).isEmpty();
     }
 
     private String say(String key, Object... with) {

@@ -87,6 +87,51 @@ final class FishLookIT {
         assertThat(teacher.get(fish + ".csv").body()).doesNotContain("fast");
     }
 
+    /** By hand: 100 · 0.85 / 4.3³ = 1.07; 453.59 / 0.85 = 534. Ten of 43 mm that weigh 6 g have 0.75, 11 g 1.38. */
+    @Test
+    void weighedFish_areToldTheirCondition_atOnceAndInTheList() {
+        Browserless feeding = hasFedSince("2025-12-08");
+        String usual = "10 fish, 43 mm on average, 0.85 g each (534 to the pound): condition 1.07, as usual for trout";
+        assertThat(text(measure(feeding, "8.5"))).contains("Kept. Today’s feed is worked out from it. " + usual + ".");
+        assertThat(text(feeding.get(fish))).contains(usual + " ").contains("trout mostly have 1.0 to 1.16")
+                .doesNotContain("Kept.");
+        assertThat(text(measure(feeding, "6"))).contains("condition 0.75, thin for trout. Look at the feed");
+        assertThat(text(measure(feeding, "11"))).contains("condition 1.38, round for trout. Look at the feed");
+        assertThat(text(measure(feeding, "9.5"))).contains("condition 1.19, near what is usual for trout.");
+    }
+
+    @Test
+    void fishThatNobodyWeighed_areToldNone() {
+        Browserless feeding = hasFedSince("2025-12-08");
+        assertThat(text(measure(feeding, ""))).contains("10 fish, 43 mm on average.").doesNotContain("ondition");
+    }
+
+    /** Their yolk weighs too: what is usual of trout that feed says nothing of them. */
+    @Test
+    void sacFry_areToldNone() {
+        Browserless early = hasFedSince("2026-01-13");
+        assertThat(text(measure(early, "8.5"))).contains("10 fish, 43 mm on average, 0.85 g each.").doesNotContain("ondition");
+    }
+
+    private Browserless hasFedSince(String day) {
+        String calendar = "/tanks/" + cast.tankA().code() + "/calendar";
+        teacher.get(calendar);
+        assertThat(teacher.post(calendar, "milestone", "first_feeding", "day", day, "asked_day", day).status()).isEqualTo(303);
+        return teacher;
+    }
+
+    private Answer measure(Browserless who, String totalG) {
+        who.get(fish);
+        Answer kept = who.post(fish + "/samples", "submission_id", UUID.randomUUID().toString(), "fish", "10",
+                "mean_length_mm", "43", "total_weight_g", totalG, "asked_length", "43");
+        assertThat(kept.location()).as(kept.body()).endsWith("saved=sample");
+        return who.get(kept.location());
+    }
+
+    private static String text(Answer answer) {
+        return answer.body().replaceAll("<[^>]*>", " ").replace("&#39;", "'").replaceAll("\\s+", " ");
+    }
+
     @Test
     void sameFormSentTwice_isOneLook() {
         String submission = UUID.randomUUID().toString();

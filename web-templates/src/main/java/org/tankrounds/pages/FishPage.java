@@ -13,10 +13,12 @@ import java.util.List;
  * @param measures how many, how long, how heavy
  * @param askedLength the length that is asked about now; sent again, it is taken
  * @param past what was seen and measured before, the newest first
+ * @param tellsCondition whether condition is told of what was measured
  */
 public record FishPage(
         String title, String place, String code, String saved, String advice, String submissionId, boolean hatched,
-        List<Group> groups, String lookError, List<FormField> measures, String askedLength, List<Past> past) implements Page {
+        List<Group> groups, String lookError, List<FormField> measures, String askedLength, List<Past> past,
+        boolean tellsCondition) implements Page {
 
     /** One behaviour with the ways it can be. */
     public record Group(String name, String label, List<Way> ways) {}
