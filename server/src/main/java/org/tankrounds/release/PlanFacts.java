@@ -55,9 +55,15 @@ final class PlanFacts {
                 .filter(one -> one.approvalId() == plan.approvalId()).findFirst().orElseThrow();
         ApprovalUse use = ApprovalUse.read(
                 reads, tx, chapterId, LocalDate.ofInstant(now, caller.zone()).atStartOfDay(caller.zone()).toInstant());
+        List<TankStock> stocks = stocks(plan, use);
         return new ReleaseJudge.Facts(plan, approval, use.of(approval, plan.planId()),
-                reads.rules().find(tx, chapterId), stocks(plan, use),
+                reads.rules().find(tx, chapterId), stocks, ammonia(stocks),
                 reads.plans().answers(tx, chapterId, plan.planId()), days(plan));
+    }
+
+    private List<AmmoniaRead> ammonia(List<TankStock> stocks) {
+        return stocks.stream().flatMap(stock -> AmmoniaRead.newest(stock.place(), reads.season().observations().list(
+                tx, caller.chapterId(), stock.tank().tankId(), now.minus(AmmoniaRead.LATELY), now)).stream()).toList();
     }
 
     private List<ReleaseJudge.Done> days(ReleasePlan plan) {

@@ -14,6 +14,7 @@ import org.tankrounds.pages.ReleasePlanPage;
 import org.tankrounds.pages.ReleasePlanPage.Dated;
 import org.tankrounds.release.CheckAnswer.Word;
 import org.tankrounds.transport.ClosedBox;
+import org.tankrounds.transport.Ice;
 import org.tankrounds.transport.Tempering;
 import org.tankrounds.transport.Tempering.Pace;
 import org.tankrounds.web.Formats;
@@ -57,7 +58,7 @@ final class PlanPages {
                 findings(verdict.against()), open(verdict), !stands,
                 maySet && stands ? plan.address() + "/edit" : "", plan.address() + "/checks", checks(judge),
                 details.loads().stream().map(load -> row(load, own)).toList(), totals(), dates(), temperingLead(),
-                tempering(), bring(), duties(), rules(), details.note().orElse(""));
+                apart(), mixSlowly(), tempering(), bring(), duties(), rules(), details.note().orElse(""));
     }
 
     private String title(GoNoGo verdict) {
@@ -184,8 +185,35 @@ final class PlanPages {
             return say(details.tankC().isEmpty() || details.streamC().isEmpty()
                     ? "release.tempering.unknown" : "release.tempering.barred");
         }
-        return say("release.tempering.lead", formats.temperature(details.tankC().getAsDouble(), 1),
-                formats.temperature(details.streamC().getAsDouble(), 1), last(quick), last(slow));
+        String from = formats.temperature(details.tankC().getAsDouble(), 1);
+        String to = formats.temperature(details.streamC().getAsDouble(), 1);
+        return facts.ammonia().stream().anyMatch(AmmoniaRead::asksToMixSlowly)
+                ? say("release.tempering.lead.slow", from, to, last(slow))
+                : say("release.tempering.lead", from, to, last(quick), last(slow));
+    }
+
+    private String apart() {
+        if (steps(Pace.SLOW).isEmpty()) {
+            return "";
+        }
+        double tankC = details.tankC().getAsDouble();
+        double streamC = details.streamC().getAsDouble();
+        return Tempering.isFarForFry(tankC, streamC) ? say("release.tempering.apart",
+                difference(Math.abs(streamC - tankC)), difference(Tempering.FRY_OFTEN_FROM_K)) : "";
+    }
+
+    private String difference(double kelvin) {
+        return Formats.number(speech.scale().ofDifference(kelvin), 1) + Formats.NO_BREAK + speech.scale().sign();
+    }
+
+    /** Of each tank whose water asks for it; where the fish do not go, nothing is mixed. */
+    private List<String> mixSlowly() {
+        boolean isKnown = details.tankC().isPresent() && details.streamC().isPresent();
+        return isKnown && steps(Pace.SLOW).isEmpty() ? List.of()
+                : facts.ammonia().stream().filter(AmmoniaRead::asksToMixSlowly)
+                        .map(read -> say("release.tempering.ammonia", read.place(),
+                                Formats.significant(read.mgNPerL(), 2), formats.when(read.at())))
+                        .toList();
     }
 
     private static int last(List<Tempering.Step> steps) {
@@ -208,10 +236,21 @@ final class PlanPages {
         bring.add(say("release.bring.air", details.boxes()));
         details.iceKg().ifPresent(kg -> bring.add(kg < LEAST_ICE_KG ? say("release.bring.ice.little")
                 : say("release.bring.ice", Formats.significant(kg, 2))));
+        if (details.iceKg().isPresent()) {
+            bring.add(oneKgOfIce());
+        }
         for (String what : List.of("water", "meters", "nets", "measure", "people", "clean")) {
             bring.add(say("release.bring." + what));
         }
         return bring;
+    }
+
+    /** What one bottle does to the smallest box: more than whoever packs them would think. */
+    private String oneKgOfIce() {
+        double boxL = details.loads().stream().mapToDouble(Load::boxL).min().orElseThrow();
+        double tankC = details.tankC().orElseThrow();
+        return say("release.bring.ice.oneKg", Formats.significant(boxL, 3), formats.temperature(tankC, 1),
+                formats.temperature(Ice.afterC(boxL, tankC, 1, Ice.FREEZER_C), 0));
     }
 
     private List<Dated> duties() {

@@ -26,10 +26,11 @@ final class ReleaseJudge {
      *
      * @param used of the approval by all but this plan
      * @param stocks of the plan's tanks
+     * @param ammonia as the plan's tanks had it last
      * @param days what was written down of it at the water, and still holds
      */
     record Facts(ReleasePlan plan, Approval approval, Approval.Used used, Optional<Rules> rules,
-            List<TankStock> stocks, Map<CheckLine, CheckAnswer> answers, List<Done> days) {
+            List<TankStock> stocks, List<AmmoniaRead> ammonia, Map<CheckLine, CheckAnswer> answers, List<Done> days) {
         /** Whether fish of a tank are out by this plan already. */
         boolean isDone(int tankId) {
             return days.stream().anyMatch(done -> done.day().tankId() == tankId);

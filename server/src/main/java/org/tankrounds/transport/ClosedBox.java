@@ -4,7 +4,7 @@ package org.tankrounds.transport;
  * Fish in a box without air: {@code hours = (DO0 − DOmin) V / (M q)}, oxygen in mg/L, V in L, M in kg, q in mg/kg/h.
  *
  * <p>Holds for a lid shut on still water; what a battery pump adds is not counted, nor what carbon dioxide does
- * meanwhile.
+ * meanwhile: it stays below 20 to 30 mg/L where the box is aired (from memory), which pages say in words.
  *
  * @param waterL above 0
  * @param biomassG of all fish, g; above 0

@@ -26,17 +26,21 @@ public final class Ice {
     }
 
     /**
-     * Brings water down by so many degrees to an end temperature.
+     * Where water ends once ice in it has melted and warmed to the same temperature, °C, as if nothing came in from
+     * outside meanwhile; {@link #MELTING_C} where not all of it melts.
      *
-     * @param iceC of the ice when it goes in, °C; 0 or below
+     * @param waterL above 0
+     * @param fromC of the water, °C; {@link #MELTING_C} or above
+     * @param iceKg 0 or more
+     * @param iceC of the ice when it goes in, °C; {@link #MELTING_C} or below
+     * @throws IllegalArgumentException outside these
      */
-    public static double toCoolKg(double waterL, double byK, double endC, double iceC) {
-        return Math.max(0, HeatBalance.iceToCoolKg(waterL, byK, endC, -iceC));
-    }
-
-    /** Degrees that 1 kg of melting ice takes off water that ends at a temperature. */
-    public static double fallByOneKgK(double waterL, double endC) {
-        return 1 / HeatBalance.iceToCoolKg(waterL, 1, endC);
+    public static double afterC(double waterL, double fromC, double iceKg, double iceC) {
+        if (!(waterL > 0) || !(fromC >= MELTING_C) || !(iceKg >= 0) || !(iceC <= MELTING_C)) {
+            throw new IllegalArgumentException("no " + iceKg + " kg of ice of " + iceC + " °C in " + waterL + " L of "
+                    + fromC + " °C");
+        }
+        return Math.max(MELTING_C, HeatBalance.afterIceC(waterL, fromC, iceKg, -iceC));
     }
 
     /** Holds a temperature against what is outside for some hours; 0 where that is colder. */

@@ -20,7 +20,7 @@ public final class Tempering {
 
     /** What eggs and sac fry are tempered across at most, °C (common practice, no source). */
     public static final double MOST_FOR_EGGS_K = 5;
-    /** Many suppliers temper fry from here on, °C: 10 °F (confirmed from one supplier). */
+    /** Many suppliers temper fry from here on, °C: 10 °F, told as 5.6 °C (confirmed from one supplier). */
     public static final double FRY_OFTEN_FROM_K = 10 / 1.8;
     /** Eggs: 15 °C is near the limit (Kwain 1975; confirmed), 13 °C that of spawning to emergence (US EPA 2003). */
     public static final double EGGS_NOT_ABOVE_C = 13;
@@ -37,6 +37,9 @@ public final class Tempering {
 
     /** Beyond it a thermometer's last digit would make a step of its own. */
     private static final double ROUNDING_K = 1e-9;
+
+    /** No thermometer tells less, and what was read in Fahrenheit is kept rounded. */
+    private static final double READ_K = 0.005;
 
     /** Which end of the range of minutes for 1 °C is taken. */
     public enum Pace { SLOW, QUICK }
@@ -117,6 +120,12 @@ public final class Tempering {
             currentC = nextC;
         }
         return steps;
+    }
+
+    /** Whether the waters are so far apart that suppliers temper fry: {@link #FRY_OFTEN_FROM_K} or more. */
+    public static boolean isFarForFry(double carryingC, double receivingC) {
+        requireFinite(carryingC, receivingC);
+        return Math.abs(receivingC - carryingC) >= FRY_OFTEN_FROM_K - READ_K;
     }
 
     /** The slower pace where the carrying water holds more than {@link #MIX_SLOWLY_ABOVE_MG_N_PER_L}. */

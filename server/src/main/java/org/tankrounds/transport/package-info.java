@@ -1,2 +1,2 @@
-/** Eggs and fish on the way: tempering, oxygen in the box, ice, the water they go into. Pure; knows {@code water fish}. */
+/** Eggs and fish on the way: tempering, oxygen in the box, ice, where they go. Pure; knows {@code water fish}. */
 package org.tankrounds.transport;

@@ -36,13 +36,16 @@ public final class HeatBalance {
 
     /** Kilograms of ice at 0 °C that cool a mass by so many degrees to an end temperature. */
     public static double iceToCoolKg(double massKg, double byK, double endC) {
-        return iceToCoolKg(massKg, byK, endC, 0);
+        return massKg * WATER_J_PER_KG_K * byK / (ICE_J_PER_KG + WATER_J_PER_KG_K * endC);
     }
 
-    /** The same with ice that is so many kelvin colder than melting. */
-    public static double iceToCoolKg(double massKg, double byK, double endC, double belowMeltingK) {
-        return massKg * WATER_J_PER_KG_K * byK
-                / (ICE_J_PER_KG + WATER_J_PER_KG_K * endC + FROZEN_J_PER_KG_K * belowMeltingK);
+    /**
+     * The other way round, and with ice that is so many kelvin colder than melting: where a mass ends, °C. Below 0
+     * there is more ice than melts, and the number says no more than that.
+     */
+    public static double afterIceC(double massKg, double startC, double iceKg, double belowMeltingK) {
+        return (massKg * WATER_J_PER_KG_K * startC - iceKg * (ICE_J_PER_KG + FROZEN_J_PER_KG_K * belowMeltingK))
+                / ((massKg + iceKg) * WATER_J_PER_KG_K);
     }
 
     /** Kilograms of ice at 0 °C that hold a temperature against a room for some hours. */

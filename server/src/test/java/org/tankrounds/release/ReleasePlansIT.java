@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -65,7 +66,9 @@ final class ReleasePlansIT {
                 .contains("60 fish, 60 g in all, in 2 boxes.").contains("60 fish, 45 mm, 1 g each")
                 .contains("From 11.0 °C to 8.0 °C: 30 minutes at the quickest, 45 if there is time.")
                 .contains("No feed from now on, or from Mon 12 Jan, 10:00 at the latest")
-                .contains("2 boxes with lids that shut").contains("one frozen bottle, sealed: little ice is needed");
+                .contains("2 boxes with lids that shut").contains("one frozen bottle, sealed: little ice is needed")
+                .contains("1 kg of ice straight from the freezer takes a box of 20 L from 11.0 °C to about 6 °C")
+                .contains("Carbon dioxide gathers in a shut box").doesNotContain("apart, and many").doesNotContain("Mix slowly");
 
         setRules();
         answer(plan, "yes");
@@ -77,6 +80,33 @@ final class ReleasePlansIT {
         assertThat(text(coordinator.get(plan))).contains("No go: Lower bridge").contains("What forbids it")
                 .contains("Level and current are safe to stand beside Postpone. The fish can wait in their tanks.")
                 .contains("No release: call the agency's fish health contact");
+    }
+
+    /** 10 °F, 5.6 °C, are what suppliers temper from (one of them, confirmed). */
+    @Test
+    void waterFarApart_isNotToBeCutShort() {
+        addApproval("P-8", "2026-01-01", "2026-05-30", 400);
+        assertThat(text(coordinator.get(plan("stream_temperature", "5.5").location()))).doesNotContain("apart, and many");
+        assertThat(text(coordinator.get(plan("stream_temperature", "5.4", "fish_" + tank, "50").location())))
+                .contains("Box and stream are 5.6 °C apart, and many suppliers temper from 5.6 °C on: do not cut it short.");
+    }
+
+    /** Above 1 mg/L as N in the box its water is thinned slowly; what was read more than a week ago tells nothing. */
+    @Test
+    void ammoniaInATankOfThePlan_asksForTheSlowWay() {
+        addApproval("P-8", "2026-01-01", "2026-05-30", 400);
+        String plan = plan().location();
+        readAmmonia(3, "2026-01-05T13:00:00Z");
+        readAmmonia(1, "2026-01-07T15:00:00Z");
+        assertThat(text(coordinator.get(plan))).doesNotContain("Mix slowly").contains("30 minutes at the quickest");
+        readAmmonia(1.4, "2026-01-12T15:00:00Z");
+        assertThat(text(coordinator.get(plan))).contains("Mix slowly for Alderwhistle School, Room 12: 1.4 mg/L of ammonia as N"
+                + " were read yesterday").contains("From 11.0 °C to 8.0 °C: 45 minutes, the slow way.")
+                .doesNotContain("at the quickest");
+        assertThat(text(coordinator.get(plan("stream_temperature", "18", "fish_" + tank, "50").location())))
+                .contains("Not with these temperatures").doesNotContain("Mix slowly");
+        readAmmonia(0.5, "2026-01-13T13:00:00Z");
+        assertThat(text(coordinator.get(plan))).doesNotContain("Mix slowly").contains("30 minutes at the quickest");
     }
 
     @Test
@@ -292,6 +322,13 @@ final class ReleasePlansIT {
         assertThat(coordinator.post(site + "/approvals", "number", number, "agency", "State fish agency", "species",
                 "rainbow_trout", "most_fish", Integer.toString(mostFish), "first_day", first, "last_day", last).status())
                 .isEqualTo(303);
+    }
+
+    private void readAmmonia(double mgNPerL, String at) {
+        Answer answer = APP.bearer(cast.tankA().token()).header("Idempotency-Key", "\"" + UUID.randomUUID() + "\"")
+                .postJson("/api/v1/tanks/" + tank + "/readings", "{\"measuredAt\": \"" + at + "\", \"values\": [{\"analyte\":"
+                        + " \"total_ammonia\", \"value\": " + mgNPerL + ", \"unit\": \"mg/L\", \"as\": \"N\"}]}");
+        assertThat(answer.status()).as(answer.body()).isEqualTo(201);
     }
 
     private void setRules() {

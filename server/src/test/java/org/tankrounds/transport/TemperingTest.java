@@ -110,16 +110,28 @@ class TemperingTest {
                 .extracting(Step::minute).isEqualTo(90);
     }
 
-    /** More than 10 °F (5.6 °C): confirmed from one supplier. */
-    @Test
-    void suppliers_temperFryFromTenFahrenheitOn() {
+    /** 10 °F (5.6 °C) apart: confirmed from one supplier. */
+    @ParameterizedTest(name = "{0} to {1} °C")
+    @CsvSource({"11.0, 5.5, false", "11.0, 5.4, true", "8.0, 13.5, false", "8.0, 13.6, true", "9.0, 9.0, false"})
+    void suppliers_temperFryFromTenFahrenheitOn(double carryingC, double receivingC, boolean isFar) {
         assertThat(Tempering.FRY_OFTEN_FROM_K).isCloseTo(5.6, within(0.05));
+        assertThat(Tempering.isFarForFry(carryingC, receivingC)).isEqualTo(isFar);
+    }
+
+    @Test
+    void tenFahrenheit_areFarWhereTheyAreReadInFahrenheit() {
+        for (int fahrenheit = 42; fahrenheit < 60; fahrenheit++) {
+            double cold = (float) ((fahrenheit - 32) / 1.8);
+            assertThat(Tempering.isFarForFry((float) ((fahrenheit + 10 - 32) / 1.8), cold)).isTrue();
+            assertThat(Tempering.isFarForFry((float) ((fahrenheit + 9.9 - 32) / 1.8), cold)).isFalse();
+        }
     }
 
     /** Mix slowly when total ammonia in the box is above 1 mg/L: its pH rises with fresh water. */
     @Test
     void muchAmmoniaInTheBox_takesTheSlowPace() {
         assertThat(Tempering.paceAt(1)).isEqualTo(Pace.QUICK);
+        assertThat(Tempering.paceAt(1.01)).isEqualTo(Pace.SLOW);
         assertThat(Tempering.paceAt(1.2)).isEqualTo(Pace.SLOW);
     }
 

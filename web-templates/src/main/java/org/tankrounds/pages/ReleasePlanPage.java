@@ -14,13 +14,15 @@ import java.util.List;
  * @param checksTo where answers are sent
  * @param tempering lines of the timetable; empty where a temperature is missing
  * @param temperingLead what is to be said of it
+ * @param apart how far the waters are apart; empty where that is little
+ * @param mixSlowly which tanks' water must not be thinned fast, and why, a sentence each
  * @param bring what to take along, a line each
  * @param rules the chapter's, in a sentence
  */
 public record ReleasePlanPage(String title, String lead, String siteTo, String site, String saved, List<Finding> against,
         List<Finding> open, boolean dropped, String edit, String checksTo, List<Check> checks, List<TankRow> tanks,
-        String totals, List<Dated> dates, String temperingLead, List<Step> tempering, List<String> bring, List<Dated> duties,
-        String rules, String note) implements Page {
+        String totals, List<Dated> dates, String temperingLead, String apart, List<String> mixSlowly, List<Step> tempering,
+        List<String> bring, List<Dated> duties, String rules, String note) implements Page {
 
     public record Finding(String what, String whatToDo) {}
 
