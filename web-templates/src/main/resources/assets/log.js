@@ -1,4 +1,4 @@
-// The class's form, and that of a release: what is typed is kept on this device first, then sent. Without this script it
+// The class's form, that of a release and that of a stream check: what is typed is kept on this device first, then sent. Without this script it
 // is sent at once.
 (() => {
   "use strict";

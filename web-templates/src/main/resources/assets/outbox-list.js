@@ -7,7 +7,7 @@
     return;
   }
   const say = self.tankroundsWords.of(document.currentScript);
-  const FORMS = /^\/(tanks\/[a-z0-9]+\/log|release\/plans\/\d+\/tanks\/[a-z0-9]+)$/;
+  const FORMS = /^\/(tanks\/[a-z0-9]+\/log|release\/plans\/\d+\/tanks\/[a-z0-9]+|release\/sites\/\d+\/checks\/new)$/;
   const part = (name) => page.querySelector("[data-" + name + "]");
 
   // As the other pages write it, which a browser's own way of writing days does not.

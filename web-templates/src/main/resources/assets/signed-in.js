@@ -192,8 +192,8 @@
   const startWorker = async () => {
     await navigator.serviceWorker.register("/sw.js", { updateViaCache: "none" });
     const worker = await navigator.serviceWorker.ready;
-    const forms = [...document.querySelectorAll('main a[href^="/tanks/"][href$="/log"], main a[href^="/release/plans/"][href*="/tanks/"]')]
-      .slice(0, 8);
+    const forms = [...document.querySelectorAll('main a[href^="/tanks/"][href$="/log"], '
+      + 'main a[href^="/release/plans/"][href*="/tanks/"], main a[href^="/release/sites/"][href$="/checks/new"]')].slice(0, 8);
     worker.active.postMessage({ account, pages: [location.pathname, "/outbox", ...forms.map((link) => link.pathname)] });
   };
 

@@ -7,7 +7,7 @@ const PAGE_CACHE = OURS + "pages-" + BUILD;
 const NETWORK_WITHIN_MS = 4000;
 const ACCOUNT = "Tankrounds-Account";
 const MADE_FOR = [ACCOUNT, "Content-Language"];
-const KEPT_PAGES = /^\/(tanks|tanks\/[^/]+\/log|release\/plans\/\d+\/tanks\/[^/]+|outbox)$/;
+const KEPT_PAGES = /^\/(tanks|tanks\/[^/]+\/log|release\/plans\/\d+\/tanks\/[^/]+|release\/sites\/\d+\/checks\/new|outbox)$/;
 const COMES_OR_GOES = /^\/(sign-in|sign-out|card)$/;
 
 // Rises with everybody who comes or goes: a page that was asked for by the one before is not kept for the next.

@@ -61,7 +61,7 @@ record ReleaseRoutes(ReleaseHandlers overview, SiteHandlers sites, ApprovalHandl
         routes.post("/release/sites/{site}/approvals/{approval}", approvals::update, COORDINATOR);
         routes.post("/release/sites/{site}/approvals/{approval}/withdrawn", approvals::withdraw, COORDINATOR);
         routes.get("/release/sites/{site}/checks/new", checks::showNew, SIGNED_IN);
-        routes.post("/release/sites/{site}/checks", checks::create, SIGNED_IN);
+        routes.post("/release/sites/{site}/checks/new", checks::create, SIGNED_IN);
         routes.get("/release/sites/{site}/checks/{streamCheck}", checks::show, SIGNED_IN);
         routes.post("/release/sites/{site}/checks/{streamCheck}/withdrawn", checks::withdraw, COORDINATOR);
         routes.get("/release/plans/new", plans::showNew, COORDINATOR);

@@ -12,7 +12,6 @@ import org.jooq.DSLContext;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
-import org.tankrounds.pages.FormField;
 import org.tankrounds.pages.ReleaseDayPage;
 import org.tankrounds.places.Tank;
 import org.tankrounds.readings.DeviceClock;
@@ -127,16 +126,11 @@ public final class DayHandlers {
                 ctx.redirect(savedTo, HttpStatus.SEE_OTHER);
             }
         } else if (OutboxAnswers.wanted(ctx)) {
-            OutboxAnswers.needsFixing(ctx, fields(typed, Scale.ofUnit(typed.text(DayForm.SCALE))).stream()
-                    .filter(FormField::wrong).map(FormField::error).distinct().toList());
+            OutboxAnswers.needsFixing(ctx, typed.faults());
         } else {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
             show(ctx, where, typed, hidden, Scale.ofUnit(typed.text(DayForm.SCALE)));
         }
-    }
-
-    private static List<FormField> fields(FormInput typed, Scale scale) {
-        return page(typed, scale, new ReleaseDayPage.Facts("", "", "", "", "", "", "", "", "", "", List.of())).fields();
     }
 
     private Where load(Context ctx) {

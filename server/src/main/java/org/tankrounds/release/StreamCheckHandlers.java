@@ -3,10 +3,13 @@ package org.tankrounds.release;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.UUID;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.readings.DeviceClock;
+import org.tankrounds.readings.OutboxAnswers;
 import org.tankrounds.web.Asked;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.FormInput;
@@ -36,19 +39,28 @@ public final class StreamCheckHandlers {
                 Speech.of(ctx).scale());
     }
 
+    /** Stored once, however often the form comes and whichever way. */
     public void create(Context ctx) {
+        if (OutboxAnswers.refuseAnothers(ctx)) {
+            return;
+        }
         Caller caller = Caller.of(ctx);
         Site site = site(ctx);
         UUID submission = Asked.submissionId(ctx.formParam(StreamCheckForm.SUBMISSION));
         FormInput form = FormInput.of(ctx, StreamCheckForm.NAMES);
-        Optional<StreamCheck> typed = StreamCheckForm.parse(form, site.siteId(), caller.zone(), clock.instant());
-        Optional<String> stored = typed.flatMap(check -> store(caller, submission, check, form));
-        if (stored.isPresent()) {
+        Instant filledIn = DeviceClock.takenAt(
+                name -> Optional.ofNullable(ctx.formParam(name)).orElse(""), clock.instant());
+        Optional<String> stored = StreamCheckForm.parse(form, site.siteId(), caller.zone(), filledIn)
+                .flatMap(check -> store(caller, submission, check, form));
+        if (OutboxAnswers.wanted(ctx)) {
+            stored.ifPresentOrElse(at -> OutboxAnswers.stored(ctx, submission.toString(), at),
+                    () -> OutboxAnswers.needsFixing(ctx, form.faults()));
+        } else if (stored.isPresent()) {
             ctx.redirect(stored.get(), HttpStatus.SEE_OTHER);
-            return;
+        } else {
+            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+            showForm(ctx, site, form, submission, Scale.ofUnit(form.text(StreamCheckForm.SCALE)));
         }
-        ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-        showForm(ctx, site, form, submission, Scale.ofUnit(form.text(StreamCheckForm.SCALE)));
     }
 
     /** @return where it is shown; empty where the same form stored something else before */

@@ -61,7 +61,7 @@ final class StreamPages {
                     StreamSketch.of(group)));
         }
         return new StreamFormPage(form.titled(say("stream.title", site.name())), say("stream.title", site.name()),
-                site.name(), site.address(), site.address() + "/checks", submission.toString(), scale.unit(),
+                site.name(), site.address(), site.address() + "/checks/new", submission.toString(), scale.unit(),
                 StreamCheckForm.water(form, scale), parts.entrySet().stream().map(part -> new StreamFormPage.Part(
                         say("stream.part." + part.getKey().name()), part.getValue())).toList(),
                 StreamCheckForm.note(form), StreamCheckForm.when(form));

@@ -139,6 +139,11 @@ public final class FormInput {
         return errors.isEmpty();
     }
 
+    /** What is to be put right, each sentence once. */
+    public List<String> faults() {
+        return errors.values().stream().distinct().toList();
+    }
+
     /**
      * Writes what the form says.
      *

@@ -95,7 +95,7 @@ final class StreamChecksIT {
 
     private Answer look(String... fields) {
         teacher.get(site + "/checks/new");
-        return teacher.post(site + "/checks", fields);
+        return teacher.post(site + "/checks/new", fields);
     }
 
     private String addSite() {

@@ -236,7 +236,7 @@ final class Expectations {
             POST /release/sites/{site}/approvals/{approval}        | coordinator's thing
             POST /release/sites/{site}/approvals/{approval}/withdrawn | coordinator's thing
             GET  /release/sites/{site}/checks/new                  | chapter's thing
-            POST /release/sites/{site}/checks                      | chapter's thing
+            POST /release/sites/{site}/checks/new                  | chapter's thing
             GET  /release/sites/{site}/checks/{streamCheck}        | chapter's thing
             POST /release/sites/{site}/checks/{streamCheck}/withdrawn    | coordinator's thing
             GET  /release/plans/new                                | coordinator's page

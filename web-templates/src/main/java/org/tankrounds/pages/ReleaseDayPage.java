@@ -27,11 +27,8 @@ public record ReleaseDayPage(Facts facts, String scale, List<FormField> counts, 
         return facts.title();
     }
 
-    public List<FormField> fields() {
-        return Stream.of(counts, water, List.of(lengths), kept, List.of(note), when).flatMap(List::stream).toList();
-    }
-
     public List<FormField> wrong() {
-        return fields().stream().filter(FormField::wrong).toList();
+        return Stream.of(counts, water, List.of(lengths), kept, List.of(note), when).flatMap(List::stream)
+                .filter(FormField::wrong).toList();
     }
 }
