@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Objects;
 import org.dhatim.fastexcel.Worksheet;
 import org.tankrounds.summary.SummaryColumns.Kind;
 import org.tankrounds.summary.WatersideColumns.Column;
@@ -14,8 +15,8 @@ import org.tankrounds.summary.WatersideColumns.Column;
 final class SheetTable<T> {
     static final int FIRST_ROW = 1;
     private static final String DARK = "0D4F5C";
-    private static final int NARROW = 14;
-    private static final int WIDE = 26;
+    private static final int NARROWEST = 11;
+    private static final int WIDEST = 40;
 
     private final Worksheet sheet;
     private final List<Column<T>> columns;
@@ -29,7 +30,7 @@ final class SheetTable<T> {
     int write(List<T> rows) {
         for (int c = 0; c < columns.size(); c++) {
             sheet.value(0, c, columns.get(c).name());
-            sheet.width(c, columns.get(c).kind() == Kind.TEXT ? WIDE : NARROW);
+            sheet.width(c, width(columns.get(c), rows));
         }
         header(sheet, columns.size());
         sheet.freezePane(0, FIRST_ROW);
@@ -42,6 +43,13 @@ final class SheetTable<T> {
             row++;
         }
         return row;
+    }
+
+    /** As wide as what stands in it, in characters; headings go over two lines. */
+    private int width(Column<T> column, List<T> rows) {
+        int longest = rows.stream().map(column.value()).filter(Objects::nonNull)
+                .mapToInt(value -> value.toString().length()).max().orElse(0);
+        return Math.max(NARROWEST, Math.min(WIDEST, Math.max(longest, column.name().length() / 2) + 2));
     }
 
     int column(String name) {

@@ -30,6 +30,9 @@ public final class SummarySum {
     private static final String LEVEL = "level";
     private static final String TANK = "tank";
     private static final String ALL = "all";
+    private static final String UNEXPLAINED = "unexplained";
+    /** More than this no tank, school or chapter has of anything. */
+    private static final long MOST = 10_000_000;
 
     private final Map<String, String> fileOfSeason = new HashMap<>();
     private final Map<String, String> fileOfTank = new HashMap<>();
@@ -57,7 +60,7 @@ public final class SummarySum {
         rows.addAll(read);
     }
 
-    /** All rows as they were, and a last one that adds the tanks up; a column that one of them lacks is left empty there. */
+    /** All rows as they were, and one that adds the tanks up; a column that one of them lacks is left empty there. */
     public byte[] write() {
         StringWriter text = new StringWriter();
         try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
@@ -78,7 +81,7 @@ public final class SummarySum {
         Map<String, String> total = total();
         return fileOfSeason.size() + " summaries, " + rows.stream().filter(SummarySum::isTank).count() + " tanks, "
                 + total.get("eggs_received") + " eggs received, " + total.get("released") + " released, "
-                + total.get("unexplained") + " unexplained";
+                + total.get(UNEXPLAINED) + " unexplained";
     }
 
     private static List<NamedCsvRecord> read(String file, byte[] csv) {
@@ -91,11 +94,12 @@ public final class SummarySum {
             throw CommandException.wrongCall(file + " is no season summary: it is not CSV throughout.");
         }
         Set<String> needed = new LinkedHashSet<>(NAMES);
-        needed.addAll(List.of(LEVEL, TANK, "eggs_received", "dead", "alive_by_count", "unexplained", "moved_in", "moved_out",
-                "taken_out_early", "released"));
+        needed.addAll(List.of(LEVEL, TANK, "eggs_received", "dead", "alive_by_count", UNEXPLAINED, "moved_in",
+                "moved_out", "taken_out_early", "released"));
         for (String name : needed) {
             if (read.isEmpty() || read.get(0).findField(name).isEmpty()) {
-                throw CommandException.wrongCall(file + " is no season summary as CSV: it has no column \"" + name + "\".");
+                throw CommandException.wrongCall(
+                        file + " is no season summary as CSV: it has no column \"" + name + "\".");
             }
         }
         return read;
@@ -104,7 +108,8 @@ public final class SummarySum {
     private static void refuseTwice(Map<String, String> files, String key, String what, String file) {
         String before = files.putIfAbsent(key, file);
         if (before != null) {
-            throw CommandException.failed("Eggs would count twice: " + what + ", stands in " + before + " and in " + file + ".");
+            throw CommandException.failed(
+                    "Eggs would count twice: " + what + ", stands in " + before + " and in " + file + ".");
         }
     }
 
@@ -112,7 +117,7 @@ public final class SummarySum {
     private static void checkBalance(String file, NamedCsvRecord row) {
         long came = count(file, row, "eggs_received") + count(file, row, "moved_in");
         long gone = count(file, row, "dead") + count(file, row, "moved_out") + count(file, row, "taken_out_early")
-                + count(file, row, "released") + count(file, row, "alive_by_count") + count(file, row, "unexplained");
+                + count(file, row, "released") + count(file, row, "alive_by_count") + count(file, row, UNEXPLAINED);
         if (came != gone) {
             throw CommandException.failed(file + ": tank " + row.getField(TANK) + " does not balance, " + came
                     + " came and " + gone + " are told of; the file was changed after it was made.");
@@ -132,12 +137,17 @@ public final class SummarySum {
     }
 
     private static long count(String file, NamedCsvRecord row, String column) {
+        long least = column.equals(UNEXPLAINED) ? -MOST : 0;
         try {
-            return Long.parseLong(row.getField(column));
+            long count = Long.parseLong(row.getField(column));
+            if (count >= least && count <= MOST) {
+                return count;
+            }
         } catch (NumberFormatException e) {
-            throw CommandException.failed(file + ": \"" + column + "\" of tank " + row.getField(TANK) + " is \""
-                    + row.getField(column) + "\"; a whole number is accepted.");
+            // As one beyond what is accepted.
         }
+        throw CommandException.failed(file + ": \"" + column + "\" of tank " + row.getField(TANK) + " is \""
+                + row.getField(column) + "\"; a whole number from " + least + " to " + MOST + " is accepted.");
     }
 
     private Map<String, String> total() {
@@ -147,7 +157,8 @@ public final class SummarySum {
         for (Column column : SummaryColumns.ALL) {
             boolean isToldByAll = tanks.stream().allMatch(row -> row.findField(column.name()).isPresent());
             if (column.kind() == Kind.COUNT && isToldByAll) {
-                total.put(column.name(), Long.toString(tanks.stream().mapToLong(row -> count("", row, column.name())).sum()));
+                total.put(column.name(), Long.toString(
+                        tanks.stream().mapToLong(row -> count("", row, column.name())).sum()));
             }
         }
         survival(total);
@@ -156,10 +167,11 @@ public final class SummarySum {
 
     /** As of one chapter: of those that came, the ones left alive; fish moved between tanks came once. */
     private static void survival(Map<String, String> total) {
-        int came = Integer.parseInt(total.get("eggs_received"));
-        int left = Integer.parseInt(total.get("alive_by_count")) + Integer.parseInt(total.get("released"))
-                + Integer.parseInt(total.get("taken_out_early"));
-        int survived = Math.max(0, Math.min(came - Integer.parseInt(total.get("dead")), left));
+        long received = Long.parseLong(total.get("eggs_received"));
+        long left = Long.parseLong(total.get("alive_by_count")) + Long.parseLong(total.get("released"))
+                + Long.parseLong(total.get("taken_out_early"));
+        int came = Math.toIntExact(received);
+        int survived = (int) Math.max(0, Math.min(received - Long.parseLong(total.get("dead")), left));
         if (came > 0) {
             Wilson interval = Wilson.of(survived, came);
             total.put("survival", Rounded.share((double) survived / came).toPlainString());

@@ -61,6 +61,10 @@ class SummarySumTest {
         String changed = new String(summary("north", "2025-26", "t1", 120, 30, 0, 90), StandardCharsets.UTF_8)
                 .replaceFirst("(?m)^(.*,chapter,.*,)120(,.*)$", "$1130$2");
         assertRefused(changed.getBytes(StandardCharsets.UTF_8), "\"eggs_received\" is 120 in its tanks and 130 in its chapter");
+        assertRefused(summary("north", "2025-26", "t1", 120, -30, 0, 150),
+                "\"dead\" of tank t1 is \"-30\"; a whole number from 0 to 10000000 is accepted");
+        assertRefused(summary("north", "2025-26", "t1", 2_000_000_000, 0, 0, 2_000_000_000),
+                "a whole number from 0 to 10000000 is accepted");
         assertRefused("a,b\n1,2\n".getBytes(StandardCharsets.UTF_8), "it has no column \"chapter_code\"");
         assertRefused(new byte[0], "is no season summary");
     }
