@@ -47,6 +47,10 @@ final class DayForm {
     private static final int LONGEST_TEMPERING = 24 * 60;
     private static final int MOST_LENGTHS = 200;
     private static final double WARMEST_C = 35;
+    /** A comma between digits may be a decimal one. */
+    private static final String BETWEEN_LENGTHS = "[\\s;]+|,(?!\\d)\\s*";
+    /** "44,47" are two lengths to some, and one to others. */
+    private static final String TWO_OR_ONE = "\\d+,\\d{2,}";
 
     /** What is written down: into the count, and beside it. */
     record Typed(CountEntry entry, ReleaseDay day) {}
@@ -165,16 +169,8 @@ final class DayForm {
     }
 
     private static OptionalDouble celsius(FormInput form, String name, String what) {
-        OptionalDouble typed = form.decimal(name, what);
-        if (typed.isEmpty()) {
-            return typed;
-        }
-        boolean fahrenheit = Scale.ofUnit(form.text(SCALE)) == Scale.FAHRENHEIT;
-        double celsius = fahrenheit ? (typed.getAsDouble() - 32) * 5 / 9 : typed.getAsDouble();
-        if (!(celsius >= 0 && celsius <= WARMEST_C)) {
-            form.refuse(name, "release.day.temperature.wrong", Saying.of(what));
-        }
-        return OptionalDouble.of(celsius);
+        return form.celsius(name, what, Scale.ofUnit(form.text(SCALE)), 0, WARMEST_C,
+                Saying.of("release.day.temperature.wrong", Saying.of(what)));
     }
 
     private static OptionalInt minutes(FormInput form) {
@@ -190,8 +186,8 @@ final class DayForm {
 
     private static List<Double> lengths(FormInput form) {
         List<Double> lengths = new ArrayList<>();
-        for (String one : form.text(LENGTHS).split("[\\s;,]+")) {
-            OptionalDouble length = TypedNumber.decimal(one);
+        for (String one : form.text(LENGTHS).split(BETWEEN_LENGTHS)) {
+            OptionalDouble length = one.matches(TWO_OR_ONE) ? OptionalDouble.empty() : TypedNumber.decimal(one);
             if (length.isPresent() && LengthWeight.LENGTH_MM.holds(length.getAsDouble())) {
                 lengths.add(length.getAsDouble());
             } else if (!one.isEmpty()) {

@@ -14,12 +14,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
-import org.tankrounds.fish.LengthWeight;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.pages.FormField.Option;
 import org.tankrounds.pages.FormPage.Group;
 import org.tankrounds.readings.PersonalText;
-import org.tankrounds.season.FishSample;
 import org.tankrounds.season.TypedMoment;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.Scale;
@@ -43,11 +41,6 @@ final class PlanForm {
     private static final String YES = "yes";
     private static final String NO = "no";
     private static final String DUTY = "duty_";
-    private static final String FISH = "fish_";
-    private static final String LENGTH = "length_";
-    private static final String WEIGHT = "weight_";
-    private static final String BOXES = "boxes_";
-    private static final String LITRES = "litres_";
 
     private static final LocalTime USUAL_TIME = LocalTime.of(10, 0);
     private static final double LONGEST_ROAD_H = 24;
@@ -56,18 +49,13 @@ final class PlanForm {
     private static final double WARMEST_AIR_C = 60;
     private static final double MOST_OXYGEN = 25;
     private static final int MOST_PEOPLE = 1000;
-    private static final double HEAVIEST_G = 1000;
-    private static final int MOST_BOXES = 100;
-    private static final double LARGEST_BOX_L = 1000;
     private static final int LONGEST_DUTY = 60;
-    private static final int MOST_FISH = 100_000;
 
     /** One that can be chosen: it stands, or the plan leans on it. */
     record Choice(Approval approval, Site site, int left) {}
 
     private final List<Choice> choices;
-    private final List<TankStock> stocks;
-    private final Set<Integer> out;
+    private final List<LoadBoxes> tanks;
     private final ZoneId zone;
     private final Scale scale;
     private final Optional<LocalDate> wished;
@@ -80,8 +68,8 @@ final class PlanForm {
     PlanForm(List<Choice> choices, List<TankStock> stocks, Set<Integer> out, ZoneId zone, Scale scale,
             Optional<LocalDate> wished, Instant now) {
         this.choices = choices;
-        this.stocks = stocks;
-        this.out = out;
+        this.tanks = stocks.stream()
+                .map(stock -> new LoadBoxes(stock, out.contains(stock.tank().tankId()))).toList();
         this.zone = zone;
         this.scale = scale;
         this.wished = wished;
@@ -99,11 +87,7 @@ final class PlanForm {
         text.put(DAY, wished.map(LocalDate::toString).orElse(""));
         text.put(TIME, TypedMoment.CLOCK.format(USUAL_TIME));
         text.put(AIR, YES);
-        stocks.forEach(stock -> stock.measured().ifPresent(sample -> {
-            text.put(LENGTH + stock.tank().code(), TypedNumber.text(sample.meanLengthMm(), 1));
-            sample.totalWeightG().ifPresent(grams ->
-                    text.put(WEIGHT + stock.tank().code(), TypedNumber.text(sample.meanWeightG(), 2)));
-        }));
+        tanks.forEach(tank -> tank.putMeasured(text));
         return text;
     }
 
@@ -124,32 +108,25 @@ final class PlanForm {
         text.put(ADULTS, Integer.toString(details.adults()));
         text.put(NOTE, details.note().orElse(""));
         details.duties().forEach((duty, by) -> text.put(DUTY + duty.code(), by));
-        details.loads().forEach(load -> code(load.tankId()).ifPresent(code -> {
-            text.put(FISH + code, Integer.toString(load.fish()));
-            text.put(LENGTH + code, written(load.meanLengthMm(), 1));
-            text.put(WEIGHT + code, written(load.meanWeightG(), 2));
-            text.put(BOXES + code, Integer.toString(load.boxes()));
-            text.put(LITRES + code, TypedNumber.text(load.boxL(), 1));
-        }));
+        details.loads().forEach(load -> tanks.stream().filter(tank -> tank.tankId() == load.tankId()).findFirst()
+                .ifPresent(tank -> tank.put(text, load)));
         return text;
-    }
-
-    static String fishBox(TankStock stock) {
-        return FISH + stock.tank().code();
     }
 
     /** Empty where something cannot be taken; the form says so. */
     Optional<ReleasePlan> parse(FormInput form, int planId, int seasonId) {
         Optional<Choice> choice = chosen(form);
         Optional<Instant> startsAt = startsAt(form);
-        OptionalDouble road = within(form, ROAD, "release.plan.road", 0, LONGEST_ROAD_H, "release.plan.road.wrong");
+        OptionalDouble road = form.decimal(ROAD, "release.plan.road", 0, LONGEST_ROAD_H,
+                Saying.of("release.plan.road.wrong"));
         if (form.text(ROAD).isEmpty()) {
             form.refuse(ROAD, "release.plan.road.none");
         }
         OptionalDouble tankC = celsius(form, TANK, "release.plan.tankTemperature", 0, WARMEST_WATER_C);
         OptionalDouble streamC = celsius(form, STREAM, "release.plan.streamTemperature", 0, WARMEST_WATER_C);
         OptionalDouble outsideC = celsius(form, OUTSIDE, "release.plan.outside", COLDEST_AIR_C, WARMEST_AIR_C);
-        OptionalDouble oxygen = within(form, OXYGEN, "release.plan.oxygen", 0, MOST_OXYGEN, "release.plan.oxygen.wrong");
+        OptionalDouble oxygen = form.decimal(OXYGEN, "release.plan.oxygen", 0, MOST_OXYGEN,
+                Saying.of("release.plan.oxygen.wrong"));
         if (!form.text(AIR).equals(YES) && !form.text(AIR).equals(NO)) {
             form.refuse(AIR, "release.plan.air.none");
         }
@@ -169,7 +146,7 @@ final class PlanForm {
         groups.add(whenAndWhere(form));
         groups.add(who(form));
         groups.add(theWay(form));
-        stocks.forEach(stock -> groups.add(tank(form, stock)));
+        tanks.forEach(tank -> groups.add(tank.group(form)));
         return groups;
     }
 
@@ -191,21 +168,8 @@ final class PlanForm {
         for (Duty duty : Duty.values()) {
             labels.put(DUTY + duty.code(), Saying.of("release.duty." + duty.code()));
         }
-        for (TankStock stock : stocks) {
-            tankBoxes().forEach((prefix, key) -> labels.put(prefix + stock.tank().code(),
-                    Saying.of("release.plan.ofTank", stock.place(), Saying.of(key))));
-        }
+        tanks.forEach(tank -> labels.putAll(tank.labels()));
         return labels;
-    }
-
-    private static Map<String, String> tankBoxes() {
-        Map<String, String> boxes = new LinkedHashMap<>();
-        boxes.put(FISH, "release.plan.fish");
-        boxes.put(LENGTH, "release.plan.length");
-        boxes.put(WEIGHT, "release.plan.weight");
-        boxes.put(BOXES, "release.plan.boxes");
-        boxes.put(LITRES, "release.plan.litres");
-        return boxes;
     }
 
     private Map<String, String> empty() {
@@ -253,26 +217,6 @@ final class PlanForm {
                         .withHint(form.say("release.plan.note.hint")))));
     }
 
-    private Group tank(FormInput form, TankStock stock) {
-        String code = stock.tank().code();
-        return new Group(stock.spread() == 0 ? form.say("release.plan.tank", stock.place(), stock.alive())
-                : form.say("release.plan.tank.about", stock.place(), stock.alive(), stock.spread()),
-                stock.measured().map(sample -> measured(form, stock, sample)).orElse(""), List.of(
-                List.of(form.numberBox(FISH + code, "release.plan.fish", "")
-                                .withHint(form.say("release.plan.fish.hint")),
-                        form.numberBox(BOXES + code, "release.plan.boxes", ""),
-                        form.numberBox(LITRES + code, "release.plan.litres", "L")),
-                List.of(form.optional(form.numberBox(LENGTH + code, "release.plan.length", "mm")),
-                        form.optional(form.numberBox(WEIGHT + code, "release.plan.weight", "g"))
-                                .withHint(form.say("release.plan.weight.hint")))));
-    }
-
-    private static String measured(FormInput form, TankStock stock, FishSample sample) {
-        return form.say("release.plan.measured", sample.fish(),
-                form.date(sample.measuredAt().atZone(stock.tank().zone()).toLocalDate()),
-                TypedNumber.text(sample.meanLengthMm(), 1));
-    }
-
     private Optional<Choice> chosen(FormInput form) {
         Optional<Choice> choice = choices.stream()
                 .filter(one -> Integer.toString(one.approval().approvalId()).equals(form.text(APPROVAL))).findFirst();
@@ -296,28 +240,12 @@ final class PlanForm {
     }
 
     private OptionalDouble celsius(FormInput form, String name, String what, double leastC, double mostC) {
-        OptionalDouble typed = form.decimal(name, what);
-        if (typed.isEmpty()) {
-            return typed;
-        }
-        double celsius = scale == Scale.CELSIUS ? typed.getAsDouble() : (typed.getAsDouble() - 32) * 5 / 9;
-        if (!(celsius >= leastC && celsius <= mostC)) {
-            form.refuse(name, "release.plan.temperature.wrong", Saying.of(what), degrees(leastC), degrees(mostC));
-        }
-        return OptionalDouble.of(celsius);
+        return form.celsius(name, what, scale, leastC, mostC,
+                Saying.of("release.plan.temperature.wrong", Saying.of(what), degrees(leastC), degrees(mostC)));
     }
 
     private String degrees(double celsius) {
         return TypedNumber.text(scale.of(celsius), 0) + " " + scale.sign();
-    }
-
-    private static OptionalDouble within(
-            FormInput form, String name, String what, double least, double most, String wrong) {
-        OptionalDouble number = form.decimal(name, what);
-        if (number.isPresent() && !(number.getAsDouble() >= least && number.getAsDouble() <= most)) {
-            form.refuse(name, wrong);
-        }
-        return number;
     }
 
     private static int people(FormInput form, String name) {
@@ -344,60 +272,12 @@ final class PlanForm {
     }
 
     private List<Load> loads(FormInput form) {
-        List<Load> loads = new ArrayList<>();
-        for (TankStock stock : stocks) {
-            if (!form.text(fishBox(stock)).isEmpty()) {
-                loads.add(load(form, stock));
-            }
-        }
+        List<Load> loads = tanks.stream().filter(tank -> !form.text(tank.fish()).isEmpty())
+                .map(tank -> tank.parse(form)).toList();
         if (loads.isEmpty()) {
-            form.refuse(stocks.isEmpty() ? APPROVAL : fishBox(stocks.get(0)), "release.plan.fish.none");
+            form.refuse(tanks.isEmpty() ? APPROVAL : tanks.get(0).fish(), "release.plan.fish.none");
         }
         return loads;
-    }
-
-    private Load load(FormInput form, TankStock stock) {
-        String code = stock.tank().code();
-        int fish = whole(form, FISH + code, MOST_FISH, "release.plan.fish.wrong");
-        if (fish > 0 && !out.contains(stock.tank().tankId())) {
-            stock.refusal(fish).ifPresent(why -> form.refuse(FISH + code, why));
-        }
-        OptionalDouble length = within(form, LENGTH + code, "release.plan.length", LengthWeight.LENGTH_MM.min(),
-                LengthWeight.LENGTH_MM.max(), "release.plan.length.wrong");
-        OptionalDouble weight = within(form, WEIGHT + code, "release.plan.weight", Double.MIN_VALUE, HEAVIEST_G,
-                "release.plan.weight.wrong");
-        if (!form.wrong(LENGTH + code) && !form.wrong(WEIGHT + code)) {
-            askWhetherLikely(form, code, length, weight);
-        }
-        int boxes = whole(form, BOXES + code, MOST_BOXES, "release.plan.boxes.wrong");
-        OptionalDouble litres = within(form, LITRES + code, "release.plan.litres", 1, LARGEST_BOX_L,
-                "release.plan.litres.wrong");
-        if (form.text(LITRES + code).isEmpty()) {
-            form.refuse(LITRES + code, "release.plan.litres.wrong");
-        }
-        return new Load(stock.tank().tankId(), fish, length, weight, Math.max(1, boxes), litres.orElse(1));
-    }
-
-    /** A weight that stayed when the length was changed would understate what the boxes carry. */
-    private static void askWhetherLikely(FormInput form, String code, OptionalDouble length, OptionalDouble weight) {
-        if (length.isPresent() && weight.isPresent() && !LengthWeight.LIKELY_CONDITION.holds(
-                LengthWeight.condition(length.getAsDouble(), weight.getAsDouble()))) {
-            form.refuse(WEIGHT + code, "release.plan.weight.unlikely", form.text(LENGTH + code), TypedNumber.text(
-                    LengthWeight.weightG(length.getAsDouble(), LengthWeight.USUAL_CONDITION), 2));
-        }
-    }
-
-    private static int whole(FormInput form, String name, int most, String wrong) {
-        OptionalInt number = TypedNumber.whole(form.text(name));
-        if (number.isEmpty() || number.getAsInt() < 1 || number.getAsInt() > most) {
-            form.refuse(name, wrong);
-        }
-        return number.orElse(0);
-    }
-
-    private Optional<String> code(int tankId) {
-        return stocks.stream().filter(stock -> stock.tank().tankId() == tankId).findFirst()
-                .map(stock -> stock.tank().code());
     }
 
     private String temperature(OptionalDouble celsius) {

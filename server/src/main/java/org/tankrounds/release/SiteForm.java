@@ -51,8 +51,8 @@ final class SiteForm {
         String water = form.required(WATER, 120, "release.site.water.none");
         Optional<String> wayThere = form.optional(WAY, 500);
         Optional<Site.Point> point = point(form);
-        OptionalDouble elevationM = within(form, ELEVATION, "release.site.elevation", LOWEST_M, HIGHEST_M,
-                "release.site.elevation.wrong");
+        OptionalDouble elevationM = form.decimal(ELEVATION, "release.site.elevation", LOWEST_M, HIGHEST_M,
+                Saying.of("release.site.elevation.wrong"));
         return form.ok() ? Optional.of(new Site.Details(name, water, wayThere, point, elevationM)) : Optional.empty();
     }
 
@@ -73,22 +73,15 @@ final class SiteForm {
 
     /** Half of it is no place. */
     private static Optional<Site.Point> point(FormInput form) {
-        OptionalDouble north = within(form, NORTH, "release.site.latitude", -90, 90, "release.site.latitude.wrong");
-        OptionalDouble east = within(form, EAST, "release.site.longitude", -180, 180, "release.site.longitude.wrong");
+        OptionalDouble north = form.decimal(NORTH, "release.site.latitude", -90, 90,
+                Saying.of("release.site.latitude.wrong"));
+        OptionalDouble east = form.decimal(EAST, "release.site.longitude", -180, 180,
+                Saying.of("release.site.longitude.wrong"));
         if (north.isPresent() != east.isPresent() && form.ok()) {
             form.refuse(north.isPresent() ? EAST : NORTH, "release.site.where.half");
         }
         return north.isPresent() && east.isPresent()
                 ? Optional.of(new Site.Point(north.getAsDouble(), east.getAsDouble())) : Optional.empty();
-    }
-
-    private static OptionalDouble within(
-            FormInput form, String name, String what, double least, double most, String wrong) {
-        OptionalDouble number = form.decimal(name, what);
-        if (number.isPresent() && !(number.getAsDouble() >= least && number.getAsDouble() <= most)) {
-            form.refuse(name, wrong);
-        }
-        return number;
     }
 
     private static Map<String, Saying> labels() {

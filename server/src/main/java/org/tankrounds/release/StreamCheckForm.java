@@ -19,6 +19,7 @@ import org.tankrounds.water.Digits;
 import org.tankrounds.web.FormInput;
 import org.tankrounds.web.Scale;
 import org.tankrounds.web.TypedNumber;
+import org.tankrounds.words.Saying;
 
 /** The form of a stream check: the water, and a tally of what lives in it. */
 final class StreamCheckForm {
@@ -49,17 +50,19 @@ final class StreamCheckForm {
 
     /** Empty where something cannot be taken; the form says so. */
     static Optional<StreamCheck> parse(FormInput form, int siteId, ZoneId zone, Instant now) {
-        OptionalDouble temperatureC = celsius(form);
-        OptionalDouble ph = within(form, PH, "stream.ph", MOST_PH, "stream.ph.wrong");
-        OptionalDouble oxygen = within(form, OXYGEN, "stream.oxygen", MOST_OXYGEN, "stream.oxygen.wrong");
+        OptionalDouble temperatureC = form.celsius(TEMPERATURE, "stream.temperature",
+                Scale.ofUnit(form.text(SCALE)), 0, WARMEST_C, Saying.of("stream.temperature.wrong"));
+        OptionalDouble ph = form.decimal(PH, "stream.ph", 0, MOST_PH, Saying.of("stream.ph.wrong"));
+        OptionalDouble oxygen = form.decimal(OXYGEN, "stream.oxygen", 0, MOST_OXYGEN,
+                Saying.of("stream.oxygen.wrong"));
         Map<StreamGroup, Integer> counts = counts(form);
         Optional<Instant> at = at(form, zone, now);
         Optional<String> note = form.optional(NOTE, 500);
         if (form.ok() && temperatureC.isEmpty() && ph.isEmpty() && oxygen.isEmpty() && counts.isEmpty()) {
             form.refuse(TEMPERATURE, "stream.nothing");
         }
-        return form.ok() ? Optional.of(new StreamCheck(0, siteId, at.orElseThrow(), temperatureC, ph, oxygen, counts, note,
-                Optional.empty())) : Optional.empty();
+        return form.ok() ? Optional.of(new StreamCheck(0, siteId, at.orElseThrow(), kept(temperatureC), kept(ph),
+                kept(oxygen), counts, note, Optional.empty())) : Optional.empty();
     }
 
     static List<FormField> water(FormInput form, Scale scale) {
@@ -81,26 +84,8 @@ final class StreamCheckForm {
                         .withHint(form.say("stream.time.hint")));
     }
 
-    private static OptionalDouble celsius(FormInput form) {
-        OptionalDouble typed = form.decimal(TEMPERATURE, "stream.temperature");
-        if (typed.isEmpty()) {
-            return typed;
-        }
-        boolean fahrenheit = Scale.ofUnit(form.text(SCALE)) == Scale.FAHRENHEIT;
-        double celsius = fahrenheit ? (typed.getAsDouble() - 32) * 5 / 9 : typed.getAsDouble();
-        if (!(celsius >= 0 && celsius <= WARMEST_C)) {
-            form.refuse(TEMPERATURE, "stream.temperature.wrong");
-            return OptionalDouble.empty();
-        }
-        return OptionalDouble.of(Digits.kept(celsius));
-    }
-
-    private static OptionalDouble within(FormInput form, String name, String what, double most, String wrong) {
-        OptionalDouble number = form.decimal(name, what);
-        if (number.isPresent() && !(number.getAsDouble() >= 0 && number.getAsDouble() <= most)) {
-            form.refuse(name, wrong);
-            return OptionalDouble.empty();
-        }
+    /** With as many digits as are stored, so that the same form again says the same. */
+    private static OptionalDouble kept(OptionalDouble number) {
         return number.isPresent() ? OptionalDouble.of(Digits.kept(number.getAsDouble())) : number;
     }
 

@@ -109,6 +109,25 @@ public final class FormInput {
         return number;
     }
 
+    /**
+     * As {@link #decimal(String, String)}; one that is less or more is refused, and stands nonetheless.
+     *
+     * @param wrong what is said then
+     */
+    public OptionalDouble decimal(String name, String what, double least, double most, Saying wrong) {
+        OptionalDouble number = decimal(name, what);
+        if (number.isPresent() && !(number.getAsDouble() >= least && number.getAsDouble() <= most)) {
+            refuse(name, wrong);
+        }
+        return number;
+    }
+
+    /** As {@link #decimal(String, String, double, double, Saying)}, a temperature as it is typed on a scale, °C. */
+    public OptionalDouble celsius(String name, String what, Scale scale, double leastC, double mostC, Saying wrong) {
+        OptionalDouble typed = decimal(name, what, scale.of(leastC), scale.of(mostC), wrong);
+        return typed.isPresent() ? OptionalDouble.of(scale.toCelsius(typed.getAsDouble())) : typed;
+    }
+
     public Optional<LocalDate> day(String name, String what) {
         String text = text(name);
         if (text.isEmpty()) {

@@ -28,6 +28,10 @@ public enum Scale {
         return this == CELSIUS ? celsius : celsius * 9 / 5 + 32;
     }
 
+    public double toCelsius(double read) {
+        return this == CELSIUS ? read : (read - 32) * 5 / 9;
+    }
+
     /** Of a difference between two temperatures: 2 °C apart is 3.6 °F apart. */
     public double ofDifference(double celsius) {
         return this == CELSIUS ? celsius : celsius * 9 / 5;

@@ -79,6 +79,16 @@ final class ReleaseDayIT {
         assertThat(text(teacher.get(count))).contains("Room 12: 200 by count");
     }
 
+    /** A comma may be a decimal one, or stand between two. */
+    @Test
+    void lengths_withCommas_areTakenOrAskedAbout_neverGuessed() {
+        Answer asked = write("fish", "3", "lengths", "44,47");
+        assertThat(asked.status()).isEqualTo(422);
+        assertThat(text(asked)).contains("44,47").contains("is no length");
+        write("fish", "3", "lengths", "44,5 47, 53;50");
+        assertThat(text(teacher.get(plan))).contains("4 measured, 49 mm on average (45 to 53)");
+    }
+
     @Test
     void theSameForm_countsOnce_howeverOftenAndHoweverItComes() {
         String submission = UUID.randomUUID().toString();
