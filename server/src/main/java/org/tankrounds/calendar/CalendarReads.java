@@ -84,7 +84,7 @@ public final class CalendarReads {
                 .filter(sample -> !sample.measuredAt().isAfter(asOf)).toList();
         Optional<GrowthAhead> growth = growth(dates, measured, history.warmth());
         Optional<Release> release = growth.map(known -> release(known, season));
-        WaterHabit habit = WaterHabit.of(seen, asOf);
+        WaterHabit habit = WaterHabit.of(seen, asOf, zone);
         Room room = new Room(tank.volumeL(), tank.filterAreaM2().orElse(Room.USUAL_FILTER_AREA_M2), habit.share(),
                 habit.everyDays());
         Optional<WeeksAhead> weeks = growth.filter(known -> account.ledger().alive() > 0)
