@@ -53,7 +53,7 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers count
     static SeasonPages of(Transactions transactions, DirtyTanks dirtyTanks, AfterChange afterChange,
             SiteAddress siteAddress, Pages pages, Clock clock) {
         SeasonReads reads = seasonReads();
-        SummaryReads summaryReads = summaryReads(reads);
+        SummaryReads summaryReads = summaryReads(reads, clock);
         SummaryVersions versions = new SummaryVersions();
         SummaryFiles files = summaryFiles(summaryReads, pages, clock);
         SummaryFreezer freezer = new SummaryFreezer(transactions, summaryReads, versions, files);
@@ -74,13 +74,13 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers count
 
     /** Freezes summaries where nobody presses a button for it. */
     static SummaryFreezer freezer(Transactions transactions, Pages pages, Clock clock) {
-        SummaryReads reads = summaryReads(seasonReads());
+        SummaryReads reads = summaryReads(seasonReads(), clock);
         return new SummaryFreezer(transactions, reads, new SummaryVersions(), summaryFiles(reads, pages, clock));
     }
 
     /** The same files for the command line, which has no server. */
     static SummaryFiles summaryFiles(Pages pages, Clock clock) {
-        return summaryFiles(summaryReads(seasonReads()), pages, clock);
+        return summaryFiles(summaryReads(seasonReads(), clock), pages, clock);
     }
 
     static SeasonReads seasonReads() {
@@ -90,10 +90,10 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers count
                 new ObservationRepository());
     }
 
-    private static SummaryReads summaryReads(SeasonReads reads) {
+    private static SummaryReads summaryReads(SeasonReads reads, Clock clock) {
         return new SummaryReads(new ChapterRepository(), reads, new ReadingTallies(), new ReadingRepository(),
                 new TaskRepository(), new VisitRepository(), new WatersideReads(reads.counts(), new DayRepository(),
-                        new SiteRepository(), new StreamCheckRepository()));
+                        new SiteRepository(), new StreamCheckRepository()), clock);
     }
 
     private static SummaryFiles summaryFiles(SummaryReads reads, Pages pages, Clock clock) {

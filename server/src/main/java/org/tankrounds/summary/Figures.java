@@ -7,28 +7,32 @@ import java.util.stream.Stream;
 import org.tankrounds.readings.ReadingTally;
 import org.tankrounds.season.DeathCauses;
 import org.tankrounds.season.Ledger;
+import org.tankrounds.season.Survivors;
 import org.tankrounds.tasks.TaskTally;
 
 /**
  * What the summary says about one tank, or about several together: every column adds up.
  *
+ * @param eggsToCome of lots whose day is still ahead; they are in no other figure
  * @param hatched how many were counted as hatched, where somebody counted
  * @param visits of somebody of the chapter
  * @param waterChanges how often somebody wrote one down
  * @param releases by site and date
  */
 record Figures(
-        Ledger ledger, int hatched, DeathCauses causes, ReadingTally readings, WithinLimit temperature,
+        Ledger ledger, Survivors survivors, int eggsToCome, int hatched, DeathCauses causes, ReadingTally readings, WithinLimit temperature,
         WithinLimit unIonisedAmmonia, WithinLimit nitrite, Stages stages, TaskTally tasks, int visits, int waterChanges,
         List<Release> releases) {
 
-    static final Figures NONE = new Figures(Ledger.EMPTY, 0, DeathCauses.NONE,
+    static final Figures NONE = new Figures(Ledger.EMPTY, Survivors.NONE, 0, 0, DeathCauses.NONE,
             ReadingTally.NONE, WithinLimit.NONE, WithinLimit.NONE, WithinLimit.NONE, Stages.NONE,
             TaskTally.NONE, 0, 0, List.of());
 
     Figures plus(Figures other) {
         return new Figures(
                 ledger.plus(other.ledger),
+                survivors.plus(other.survivors),
+                eggsToCome + other.eggsToCome,
                 hatched + other.hatched,
                 causes.plus(other.causes),
                 readings.plus(other.readings),
@@ -50,22 +54,19 @@ record Figures(
         };
     }
 
-    /** Of the fish that came, those that are alive by count or left alive, as a share; empty where none came. */
+    /** Of those that came, the ones that are alive by count or left alive, as a share; empty where none came. */
     OptionalDouble survival() {
-        return ledger.came() == 0
-                ? OptionalDouble.empty()
-                : OptionalDouble.of((double) ledger.survived() / ledger.came());
+        return survivors.came() == 0 ? OptionalDouble.empty()
+                : OptionalDouble.of((double) survivors.survived() / survivors.came());
     }
 
     Optional<Wilson> survivalInterval() {
-        return ledger.came() == 0
-                ? Optional.empty()
-                : Optional.of(Wilson.of(ledger.survived(), ledger.came()));
+        return survivors.came() == 0 ? Optional.empty()
+                : Optional.of(Wilson.of(survivors.survived(), survivors.came()));
     }
 
     Optional<ClopperPearson> exactSurvivalInterval() {
-        return ledger.came() == 0
-                ? Optional.empty()
-                : Optional.of(ClopperPearson.of(ledger.survived(), ledger.came()));
+        return survivors.came() == 0 ? Optional.empty()
+                : Optional.of(ClopperPearson.of(survivors.survived(), survivors.came()));
     }
 }

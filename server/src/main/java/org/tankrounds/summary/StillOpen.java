@@ -31,6 +31,11 @@ final class StillOpen {
             open.add(new Link(speech.say("freeze.open.unexplained", tanks(tank -> tank.unexplained() != 0)),
                     address + "/rows/" + SummaryFigure.UNEXPLAINED.code()));
         }
+        int toCome = summary.chapter().figures().eggsToCome();
+        if (toCome > 0) {
+            open.add(new Link(speech.say("freeze.open.toCome", toCome),
+                    "/season/" + summary.heading().seasonCode()));
+        }
         if (ledger.alive() > 0) {
             open.add(new Link(speech.say("freeze.open.alive", ledger.alive()),
                     address + "/rows/" + SummaryFigure.ALIVE.code()));

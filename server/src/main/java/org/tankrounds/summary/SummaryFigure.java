@@ -28,7 +28,7 @@ record SummaryFigure(String code, Saying name, ToIntFunction<Figures> value) {
     static final SummaryFigure RELEASED = ledger("released", Ledger::released);
     static final SummaryFigure ALIVE = ledger("alive", Ledger::alive);
     static final SummaryFigure UNEXPLAINED = ledger("unexplained", Ledger::unexplained);
-    static final SummaryFigure SURVIVAL = ledger("survival", Ledger::survived);
+    static final SummaryFigure SURVIVAL = figure("survival", figures -> figures.survivors().survived());
     static final SummaryFigure READINGS = figure("readings", figures -> figures.readings().posted());
     static final SummaryFigure ASKED = figure("asked", figures -> figures.tasks().asked());
     static final SummaryFigure DONE = figure("done", figures -> figures.tasks().done());

@@ -1,8 +1,10 @@
 package org.tankrounds.summary;
 
+import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,9 +43,11 @@ public final class SummaryReads {
     private final TaskRepository tasks;
     private final VisitRepository visits;
     private final WatersideReads waterside;
+    private final Clock clock;
 
     public SummaryReads(ChapterRepository chapters, SeasonReads reads, ReadingTallies tallies,
-            ReadingRepository readings, TaskRepository tasks, VisitRepository visits, WatersideReads waterside) {
+            ReadingRepository readings, TaskRepository tasks, VisitRepository visits, WatersideReads waterside,
+            Clock clock) {
         this.chapters = chapters;
         this.reads = reads;
         this.tallies = tallies;
@@ -51,6 +55,7 @@ public final class SummaryReads {
         this.tasks = tasks;
         this.visits = visits;
         this.waterside = waterside;
+        this.clock = clock;
     }
 
     Optional<Season> find(DSLContext tx, int chapterId, String seasonCode) {
@@ -149,6 +154,6 @@ public final class SummaryReads {
                 tasks.listAsked(tx, chapterId, tank.tankId(), from, until),
                 visits.list(tx, chapterId, tank.tankId(), from, until),
                 reads.observations().list(tx, chapterId, tank.tankId(), from, until), readings, atTheWater,
-                until));
+                Collections.min(List.of(until, clock.instant()))));
     }
 }

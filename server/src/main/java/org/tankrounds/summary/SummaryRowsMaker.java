@@ -24,6 +24,7 @@ import org.tankrounds.season.CountMethod;
 import org.tankrounds.season.Ledger;
 import org.tankrounds.season.LineWording;
 import org.tankrounds.season.Lot;
+import org.tankrounds.season.Survivors;
 import org.tankrounds.summary.LimitDays.Verdict;
 import org.tankrounds.summary.TankEvidence.Deaths;
 import org.tankrounds.tasks.Task;
@@ -48,7 +49,7 @@ final class SummaryRowsMaker {
     SummaryRowsPage ofTanks(Optional<SeasonSummary.Row> school) {
         SeasonSummary.Row sum = school.orElse(summary.chapter());
         List<Row> rows = figure.equals(SummaryFigure.SURVIVAL)
-                ? survival(sum.figures().ledger(), school.map(one -> "?school=" + one.schoolCode()).orElse(""))
+                ? survival(sum.figures(), school.map(one -> "?school=" + one.schoolCode()).orElse(""))
                 : tanks(school);
         return page(school.map(SeasonSummary.Row::school).orElseGet(() -> say("summary.allSchools")),
                 school.map(one -> new Link(say("summary.allSchools"), here(""))), rows,
@@ -139,7 +140,7 @@ final class SummaryRowsMaker {
             case "released" -> count.changes(line -> line.what() == Account.What.RELEASED ? line.fish() : 0);
             case "alive" -> count.changes(SummaryRowsMaker::changeOfLiving);
             case "unexplained" -> count.changes(line -> -line.surplus());
-            case "survival" -> survival(evidence.account().ledger(), "?tank=" + evidence.tank().code());
+            case "survival" -> survival(evidence.figures(), "?tank=" + evidence.tank().code());
             case "readings" -> readings(evidence.tank(), readings);
             case "asked" -> tasks(evidence, task -> task.act().isEmpty());
             case "done" -> tasks(evidence, task -> task.act().isEmpty() && !task.isOpen());
@@ -167,14 +168,16 @@ final class SummaryRowsMaker {
     }
 
     /** Fish that were moved among several tanks neither came nor went: survivors of tanks do not add up. */
-    private List<Row> survival(Ledger ledger, String asked) {
+    private List<Row> survival(Figures figures, String asked) {
+        Ledger ledger = figures.ledger();
+        Survivors survivors = figures.survivors();
         List<Row> rows = new ArrayList<>();
         rows.add(part(SummaryFigure.RECEIVED, ledger.received(), asked));
-        if (ledger.came() > ledger.received()) {
-            rows.add(part(SummaryFigure.MOVED, ledger.came() - ledger.received(), asked));
+        if (survivors.came() > ledger.received()) {
+            rows.add(part(SummaryFigure.MOVED, survivors.came() - ledger.received(), asked));
         }
         rows.add(part(SummaryFigure.DEAD, -ledger.dead(), asked));
-        int missing = ledger.came() - ledger.dead() - ledger.survived();
+        int missing = survivors.came() - ledger.dead() - survivors.survived();
         if (missing != 0) {
             rows.add(part(SummaryFigure.UNEXPLAINED, -missing, asked));
         }

@@ -17,6 +17,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.tankrounds.config.CommandException;
+import org.tankrounds.season.Ledger;
+import org.tankrounds.season.Survivors;
 import org.tankrounds.summary.SummaryColumns.Column;
 import org.tankrounds.summary.SummaryColumns.Kind;
 
@@ -165,22 +167,30 @@ public final class SummarySum {
         return total;
     }
 
-    /** As of one chapter: of those that came, the ones left alive; fish moved between tanks came once. */
-    private static void survival(Map<String, String> total) {
-        long received = Long.parseLong(total.get("eggs_received"));
-        long left = Long.parseLong(total.get("alive_by_count")) + Long.parseLong(total.get("released"))
-                + Long.parseLong(total.get("taken_out_early"));
-        int came = Math.toIntExact(received);
-        int survived = (int) Math.max(0, Math.min(received - Long.parseLong(total.get("dead")), left));
-        if (came > 0) {
-            Wilson interval = Wilson.of(survived, came);
-            total.put("survival", Rounded.share((double) survived / came).toPlainString());
+    /** As of one chapter: each tank by itself, then together. */
+    private void survival(Map<String, String> total) {
+        Survivors all = rows.stream().filter(SummarySum::isTank).map(row -> Survivors.of(ledger(row)))
+                .reduce(Survivors.NONE, Survivors::plus);
+        if (all.came() > 0) {
+            Wilson interval = Wilson.of(all.survived(), all.came());
+            total.put("survival", Rounded.share((double) all.survived() / all.came()).toPlainString());
             total.put("survival_low_wilson_95", Rounded.share(interval.low()).toPlainString());
             total.put("survival_high_wilson_95", Rounded.share(interval.high()).toPlainString());
-            ClopperPearson exact = ClopperPearson.of(survived, came);
+            ClopperPearson exact = ClopperPearson.of(all.survived(), all.came());
             total.put("survival_low_exact_95", Rounded.share(exact.low()).toPlainString());
             total.put("survival_high_exact_95", Rounded.share(exact.high()).toPlainString());
         }
+    }
+
+    /** At which stage they died does not matter here. */
+    private static Ledger ledger(NamedCsvRecord row) {
+        return new Ledger(cell(row, "eggs_received"), cell(row, "moved_in"), 0, 0, cell(row, "dead"),
+                cell(row, "moved_out"), cell(row, "taken_out_early"), cell(row, "released"),
+                cell(row, "alive_by_count"), cell(row, UNEXPLAINED));
+    }
+
+    private static int cell(NamedCsvRecord row, String column) {
+        return Math.toIntExact(count("", row, column));
     }
 
     private static boolean isTank(NamedCsvRecord row) {

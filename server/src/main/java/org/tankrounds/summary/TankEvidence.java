@@ -25,6 +25,7 @@ import org.tankrounds.season.DeathCause;
 import org.tankrounds.season.DeathCauses;
 import org.tankrounds.season.Lot;
 import org.tankrounds.season.LotHistory;
+import org.tankrounds.season.Survivors;
 import org.tankrounds.tasks.Task;
 import org.tankrounds.tasks.TaskTally;
 import org.tankrounds.visits.Visit;
@@ -38,6 +39,7 @@ final class TankEvidence {
 
     private final Tank tank;
     private final List<Lot> lots;
+    private final int eggsToCome;
     private final List<CountEntry> entries;
     private final Map<LocalDate, DeathCause> causes;
     private final List<Task> tasks;
@@ -53,13 +55,14 @@ final class TankEvidence {
      * @param entries of this tank, and those by which fish came to it
      * @param seen in the season, oldest first
      * @param atTheWater what was written down at releases, by the number of the entry; of other tanks too
-     * @param until the end of the season
+     * @param asOf now, or the end of the season where that is over: eggs that are to come later are not there yet
      */
     TankEvidence(Tank tank, List<Lot> lots, List<CountEntry> entries, Map<LocalDate, DeathCause> causes,
             List<Task> tasks, List<Visit> visits, List<Observation> seen, ReadingTally readings,
-            Map<Integer, ReleaseDay> atTheWater, Instant until) {
+            Map<Integer, ReleaseDay> atTheWater, Instant asOf) {
         this.tank = tank;
-        this.lots = lots;
+        this.lots = lots.stream().filter(lot -> !lot.receivedAt().isAfter(asOf)).toList();
+        this.eggsToCome = lots.stream().filter(lot -> lot.receivedAt().isAfter(asOf)).mapToInt(Lot::eggs).sum();
         this.entries = entries;
         this.causes = causes;
         this.tasks = tasks;
@@ -67,7 +70,7 @@ final class TankEvidence {
         this.seen = seen;
         this.readings = readings;
         this.atTheWater = atTheWater;
-        this.history = LotHistory.of(tank, lots, seen, until);
+        this.history = LotHistory.of(tank, this.lots, seen, asOf);
         this.account = history.account(entries);
         this.days = new LimitDays(tank, history, seen, Limits.DEFAULT);
     }
@@ -98,7 +101,7 @@ final class TankEvidence {
     }
 
     Figures figures() {
-        return new Figures(account.ledger(), account.hatched(),
+        return new Figures(account.ledger(), Survivors.of(account.ledger()), eggsToCome, account.hatched(),
                 DeathCauses.of(account.lines(), causes, tank.zone()), readings, days.of(Series.TEMPERATURE),
                 days.of(Series.UN_IONISED_AMMONIA), days.of(Series.NITRITE), stages(), tally(), visits.size(),
                 waterChanges().size(),

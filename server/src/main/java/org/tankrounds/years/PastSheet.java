@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import org.tankrounds.season.DeathCause;
 import org.tankrounds.season.DeathCauses;
 import org.tankrounds.season.Ledger;
+import org.tankrounds.season.Survivors;
 import org.tankrounds.web.TypedNumber;
 import org.tankrounds.words.Saying;
 
@@ -42,7 +43,8 @@ record PastSheet(List<String> header, List<Line> lines, List<Counted> counted, L
 
     record Line(int number, List<String> cells) {}
 
-    record Counted(int line, String place, Ledger ledger, int deadUnstaged, DeathCauses causes) {}
+    record Counted(int line, String place, Ledger ledger, Survivors survivors, int deadUnstaged,
+            DeathCauses causes) {}
 
     /** @param line 0 of the whole sheet */
     record Fault(int line, Saying why) {}
@@ -62,6 +64,10 @@ record PastSheet(List<String> header, List<Line> lines, List<Counted> counted, L
     /** All tanks together. */
     Ledger total() {
         return counted.stream().map(Counted::ledger).reduce(Ledger.EMPTY, Ledger::plus);
+    }
+
+    Survivors survivors() {
+        return counted.stream().map(Counted::survivors).reduce(Survivors.NONE, Survivors::plus);
     }
 
     int deadUnstaged() {
@@ -193,7 +199,9 @@ record PastSheet(List<String> header, List<Line> lines, List<Counted> counted, L
                 // The ledger knows the dead by stage; those without one stand beside it, and its balance leaves them over.
                 Ledger ledger = new Ledger(received, movedIn, eggs, sacFry, feeding, movedOut, thinned, released, alive,
                         over + dead - staged);
-                counted.add(new Counted(line.number(), place, ledger, dead - staged, causes(line)));
+                Survivors survivors = Survivors.of(new Ledger(
+                        received, movedIn, 0, 0, dead, movedOut, thinned, released, alive, over));
+                counted.add(new Counted(line.number(), place, ledger, survivors, dead - staged, causes(line)));
             }
         }
 

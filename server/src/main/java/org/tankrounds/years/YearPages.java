@@ -34,7 +34,7 @@ final class YearPages {
     }
 
     private String title(List<Year> years) {
-        List<Year> counted = years.stream().filter(year -> year.ledger().came() > 0).toList();
+        List<Year> counted = years.stream().filter(year -> year.came() > 0).toList();
         if (counted.size() < 2) {
             return say("years.title.alone");
         }
@@ -57,7 +57,7 @@ final class YearPages {
         rows.add(count("years.row.released", years, year -> year.ledger().released()));
         rows.add(count("years.row.alive", years, year -> year.ledger().alive()));
         rows.add(count("years.row.unexplained", years, year -> year.ledger().unexplained() - year.deadUnstaged()));
-        rows.add(row(say("years.row.survival"), years, year -> year.ledger().came() == 0 ? ""
+        rows.add(row(say("years.row.survival"), years, year -> year.came() == 0 ? ""
                 : say("years.survival", percent(share(year)), percent(interval(year).low()), percent(interval(year).high()))));
         Arrays.stream(DeathCause.values()).filter(cause -> years.stream().anyMatch(year -> year.causes().of(cause) > 0))
                 .forEach(cause -> rows.add(row(say("years.row.cause", say("count.cause." + cause.code())), years,
@@ -66,7 +66,7 @@ final class YearPages {
     }
 
     private YearsPage.Row count(String key, List<Year> years, ToIntFunction<Year> count) {
-        return row(say(key), years, year -> year.ledger().came() == 0 ? "" : number(count.applyAsInt(year)));
+        return row(say(key), years, year -> year.came() == 0 ? "" : number(count.applyAsInt(year)));
     }
 
     private static YearsPage.Row row(String name, List<Year> years, Function<Year, String> cell) {
@@ -75,7 +75,7 @@ final class YearPages {
 
     /** What changed from one season to the next, the newest first. */
     private List<String> changes(List<Year> years) {
-        List<Year> counted = years.stream().filter(year -> year.ledger().came() > 0 && !year.running()).toList();
+        List<Year> counted = years.stream().filter(year -> year.came() > 0 && !year.running()).toList();
         List<String> changes = new ArrayList<>();
         years.stream().filter(Year::running).forEach(year -> changes.add(say("years.change.running", year.name())));
         for (int i = counted.size() - 1; i > 0; i--) {
@@ -117,15 +117,15 @@ final class YearPages {
     }
 
     private static double part(ToIntFunction<Year> dead, Year year) {
-        return (double) dead.applyAsInt(year) / year.ledger().came();
+        return (double) dead.applyAsInt(year) / year.came();
     }
 
     private static double share(Year year) {
-        return (double) year.survived() / year.ledger().came();
+        return (double) year.survived() / year.came();
     }
 
     private static Wilson interval(Year year) {
-        return Wilson.of(year.survived(), year.ledger().came());
+        return Wilson.of(year.survived(), year.came());
     }
 
     private static String percent(double share) {

@@ -20,6 +20,7 @@ import org.tankrounds.season.Lot;
 import org.tankrounds.season.LotHistory;
 import org.tankrounds.season.Season;
 import org.tankrounds.season.SeasonReads;
+import org.tankrounds.season.Survivors;
 import org.tankrounds.years.PastSeasonRepository.PastSeason;
 
 /** Gathers the counts of a chapter's seasons. */
@@ -46,8 +47,8 @@ public final class YearReads {
 
     private Year year(DSLContext tx, int chapterId, PastSeason season) {
         PastSheet sheet = past.sheet(tx, chapterId, season);
-        return new Year(season.name(), season.endedOn(), false, Optional.of(season.code()), sheet.total(), sheet.deadUnstaged(),
-                sheet.causes());
+        return new Year(season.name(), season.endedOn(), false, Optional.of(season.code()), sheet.total(),
+                sheet.survivors(), sheet.deadUnstaged(), sheet.causes());
     }
 
     private Year year(DSLContext tx, int chapterId, Season season, Instant now) {
@@ -55,6 +56,7 @@ public final class YearReads {
                 .collect(Collectors.groupingBy(Lot::tankId));
         List<CountEntry> entries = reads.counts().list(tx, chapterId, season.seasonId());
         Ledger total = Ledger.EMPTY;
+        Survivors survivors = Survivors.NONE;
         DeathCauses causes = DeathCauses.NONE;
         for (Tank tank : reads.tanks().listWithRetired(tx, chapterId)) {
             List<CountEntry> counted = CountRepository.of(tank.tankId(), entries);
@@ -64,11 +66,13 @@ public final class YearReads {
                         tx, chapterId, tank.tankId(), season.from(tank.zone()), season.until(tank.zone()));
                 Account account = LotHistory.of(tank, here, seen, now).account(counted);
                 total = total.plus(account.ledger());
+                survivors = survivors.plus(Survivors.of(account.ledger()));
                 causes = causes.plus(DeathCauses.of(
                         account.lines(), reads.causes().list(tx, chapterId, tank.tankId()), tank.zone()));
             }
         }
         boolean running = !season.until(ZoneOffset.UTC).isBefore(now);
-        return new Year(season.name(), season.details().endsOn(), running, Optional.empty(), total, 0, causes);
+        return new Year(season.name(), season.details().endsOn(), running, Optional.empty(), total, survivors,
+                0, causes);
     }
 }

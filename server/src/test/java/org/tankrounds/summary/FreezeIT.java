@@ -14,6 +14,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -22,6 +24,11 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.tankrounds.jobs.DirtyTanks;
+import org.tankrounds.season.CountMethod;
+import org.tankrounds.season.LotEdits;
+import org.tankrounds.season.SeasonRepository;
+import org.tankrounds.season.SeenOn;
 import org.tankrounds.testing.Browserless;
 import org.tankrounds.testing.Browserless.Answer;
 import org.tankrounds.testing.Cast;
@@ -57,6 +64,24 @@ final class FreezeIT {
                 .contains("The season runs until 30 Jun 2026.").contains("128 fish are still alive by count.")
                 .contains("You can freeze it nonetheless");
         assertThat(text(coordinator.get(summary))).doesNotContain("Frozen versions");
+    }
+
+    @Test
+    void eggsThatAreToCome_areInNoFigure_andAreSaid() {
+        APP.transactions().inChapter(cast.chapterId(), tx -> {
+            int season = new SeasonRepository().get(tx, cast.chapterId(), cast.season()).seasonId();
+            new LotEdits(new DirtyTanks()).add(tx, cast.chapterId(), season, cast.tankA().tankId(),
+                    new LotEdits.Details(100, TestClock.START.plus(Duration.ofDays(20)), OptionalDouble.of(200),
+                            Optional.empty(), Optional.empty(), SeenOn.NOTHING, CountMethod.WEIGHED, 5),
+                    TestClock.START);
+            return null;
+        });
+        assertThat(text(coordinator.get(summary))).contains("of 200").doesNotContain("of 300");
+        assertThat(text(coordinator.get(summary + "/freeze")))
+                .contains("100 eggs are still to come; they are in no figure.");
+        Packages.Package read = Packages.read(api(".zip", 200));
+        assertThat(read.table("lots")).hasSize(1);
+        assertThat(read.table("summary").get(0).getField("eggs_received")).isEqualTo("200");
     }
 
     @Test

@@ -27,6 +27,7 @@ import org.tankrounds.readings.ReadingTally;
 import org.tankrounds.season.CountMethod;
 import org.tankrounds.season.DeathCauses;
 import org.tankrounds.season.Ledger;
+import org.tankrounds.season.Survivors;
 import org.tankrounds.summary.SeasonSummary.Heading;
 import org.tankrounds.summary.SeasonSummary.Level;
 import org.tankrounds.summary.SeasonSummary.Row;
@@ -256,7 +257,7 @@ final class SummaryFormatsTest {
                 .withDeaths(Stage.FEEDING, feeding);
         Instant at = Instant.parse("2026-02-03T15:00:00Z");
         Worst worst = new Worst(14.2, 1.3, at, LocalDate.parse("2026-02-03"), code);
-        Figures figures = new Figures(ledger, 0, DeathCauses.NONE,
+        Figures figures = new Figures(ledger, Survivors.of(ledger), 0, 0, DeathCauses.NONE,
                 new ReadingTally(44, 2, Optional.of(Instant.parse("2025-11-04T16:00:00Z")), Optional.of(at)),
                 new WithinLimit(44, 41, 0, 50, 0, 1, Optional.of(worst),
                         Optional.of(new Spell(LocalDate.parse("2026-02-01"), LocalDate.parse("2026-02-04"), 3, worst))),
