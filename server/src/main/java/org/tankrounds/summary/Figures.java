@@ -13,6 +13,7 @@ import org.tankrounds.tasks.TaskTally;
 /**
  * What the summary says about one tank, or about several together: every column adds up.
  *
+ * @param deliveries by day
  * @param eggsToCome of lots whose day is still ahead; they are in no other figure
  * @param hatched how many were counted as hatched, where somebody counted
  * @param visits of somebody of the chapter
@@ -20,11 +21,12 @@ import org.tankrounds.tasks.TaskTally;
  * @param releases by site and date
  */
 record Figures(
-        Ledger ledger, Survivors survivors, int eggsToCome, int hatched, DeathCauses causes, ReadingTally readings, WithinLimit temperature,
-        WithinLimit unIonisedAmmonia, WithinLimit nitrite, Stages stages, TaskTally tasks, int visits, int waterChanges,
+        Ledger ledger, Survivors survivors, List<Delivery> deliveries, int eggsToCome, int hatched,
+        DeathCauses causes, ReadingTally readings, WithinLimit temperature, WithinLimit unIonisedAmmonia,
+        WithinLimit nitrite, Stages stages, TaskTally tasks, int visits, int waterChanges,
         List<Release> releases) {
 
-    static final Figures NONE = new Figures(Ledger.EMPTY, Survivors.NONE, 0, 0, DeathCauses.NONE,
+    static final Figures NONE = new Figures(Ledger.EMPTY, Survivors.NONE, List.of(), 0, 0, DeathCauses.NONE,
             ReadingTally.NONE, WithinLimit.NONE, WithinLimit.NONE, WithinLimit.NONE, Stages.NONE,
             TaskTally.NONE, 0, 0, List.of());
 
@@ -32,6 +34,7 @@ record Figures(
         return new Figures(
                 ledger.plus(other.ledger),
                 survivors.plus(other.survivors),
+                Stream.concat(deliveries.stream(), other.deliveries.stream()).sorted(Delivery.BY_DAY).toList(),
                 eggsToCome + other.eggsToCome,
                 hatched + other.hatched,
                 causes.plus(other.causes),

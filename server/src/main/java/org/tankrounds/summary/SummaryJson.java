@@ -69,6 +69,7 @@ final class SummaryJson {
 
     private static Map<String, Object> figures(Figures figures) {
         Map<String, Object> all = object("ledger", ledger(figures.ledger()));
+        all.put("deliveries", figures.deliveries().stream().map(SummaryJson::delivery).toList());
         all.put("countedAsHatched", figures.hatched());
         all.put("deathsByCause", figures.causes().dead().entrySet().stream().collect(Collectors.toMap(
                 cause -> cause.getKey().code(), Map.Entry::getValue, Integer::sum, LinkedHashMap::new)));
@@ -89,6 +90,14 @@ final class SummaryJson {
                 "advisedActsDone", figures.tasks().acts(), "waterChanges", figures.waterChanges(),
                 "visits", figures.visits()));
         return all;
+    }
+
+    private static Map<String, Object> delivery(Delivery one) {
+        return object("day", one.day().toString(), "schoolCode", one.schoolCode(), "tank", one.tank(),
+                "eggs", one.eggs(), "countOffBy", one.spread(), "countedHow", one.method().code(),
+                "thermalUnitsC", one.thermalUnitsC().isPresent()
+                        ? Rounded.to(one.thermalUnitsC().getAsDouble(), 1) : null,
+                "supplier", one.supplier().orElse(null), "certificate", one.certificate().orElse(null));
     }
 
     private static Map<String, Object> change(Change change) {

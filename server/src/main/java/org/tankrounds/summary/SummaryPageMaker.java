@@ -61,7 +61,8 @@ final class SummaryPageMaker {
         return new SummaryPage(SeasonTitle.of(heading.season(), ledger, speech), heading.chapter(), heading.season(),
                 speech.say("season.period", day(heading.startsOn()), day(heading.endsOn())), address(), standing,
                 lead(),
-                table("ledger", ledgerColumns(), this::ledgerLine), table("stages", stageColumns(), this::stageLine),
+                table("ledger", ledgerColumns(), this::ledgerLine),
+                summary.chapter().figures().deliveries().stream().map(this::delivery).toList(), table("stages", stageColumns(), this::stageLine),
                 table("water", waterColumns(), this::waterLine), table("actions", actionColumns(), this::actionLine),
                 causes(), sites(), summary.looks().stream().map(this::look).toList(), spells(), unbalanced(), freeze,
                 new ChangeWording(speech).changes(stamp.changes()), SummaryNotes.in(speech.words()), made());
@@ -210,6 +211,21 @@ final class SummaryPageMaker {
                 .map(figure -> count(figure, row)).toList();
     }
 
+    private SummaryPage.Delivery delivery(Delivery one) {
+        return new SummaryPage.Delivery(day(one.day()), one.school() + ", " + one.classroom(),
+                figure(SummaryFigure.RECEIVED, tank(one.tank()), number(one.eggs()), List.of()),
+                how(one.method(), one.spread()),
+                one.thermalUnitsC().isPresent() ? speech.say("season.lot.units",
+                        Formats.number(one.thermalUnitsC().getAsDouble(), 0)) : "",
+                one.supplier().orElse(""), one.certificate().orElse(""));
+    }
+
+    private String how(CountMethod method, int spread) {
+        String how = method == CountMethod.ONE_BY_ONE ? speech.say("summary.site.oneByOne")
+                : speech.say("count.method." + method.code());
+        return spread == 0 ? how : speech.say("summary.site.off", how, spread);
+    }
+
     private List<SummaryPage.Site> sites() {
         Map<List<String>, List<Release>> sites = summary.chapter().figures().releases().stream()
                 .collect(Collectors.groupingBy(one -> List.of(one.place(), one.approval()), LinkedHashMap::new,
@@ -226,12 +242,10 @@ final class SummaryPageMaker {
     }
 
     private SummaryPage.Release release(Release one) {
-        String how = one.method() == CountMethod.ONE_BY_ONE ? speech.say("summary.site.oneByOne")
-                : speech.say("count.method." + one.method().code());
         Row tank = tank(one.tank());
         return new SummaryPage.Release(day(one.day()), one.school() + ", " + one.classroom(),
                 figure(SummaryFigure.RELEASED, tank, number(one.fish()), List.of()),
-                one.spread() == 0 ? how : speech.say("summary.site.off", how, one.spread()),
+                how(one.method(), one.spread()),
                 one.tankC().isPresent() ? Rounded.value(Series.TEMPERATURE, one.tankC().getAsDouble()).toPlainString()
                         : "",
                 one.seen().map(seen -> seen(seen, tank)).orElse(""),

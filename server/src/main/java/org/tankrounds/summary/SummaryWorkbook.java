@@ -22,13 +22,18 @@ final class SummaryWorkbook {
     private static final String PROPERTIES = "docProps/core.xml";
     private static final String PALE = "EEF4F5";
     private static final int FIRST_ROW = SheetTable.FIRST_ROW;
+    /** Sheets by their order. */
+    private static final int TANK_SHEET = 1;
+    private static final int SCHOOL_SHEET = 2;
+    private static final int RELEASE_SHEET = 3;
+    private static final int DELIVERY_SHEET = 4;
     private static final int NAME_COLUMNS = 5;
     private static final int SCHOOL_NAME_COLUMNS = 3;
     private static final List<Column> COLUMNS = SummaryColumns.ALL;
-    private static final List<WatersideColumns.Column<Release>> RELEASES = releaseColumns();
 
     private final SeasonSummary summary;
     private final Stamp stamp;
+    private final FormulaResults formulas = new FormulaResults();
 
     private SummaryWorkbook(SeasonSummary summary, Stamp stamp) {
         this.summary = summary;
@@ -38,11 +43,15 @@ final class SummaryWorkbook {
     static byte[] write(SeasonSummary summary, Stamp stamp) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         // An application's version must be two numbers here; the full one stands on the sheet "About".
+        SummaryWorkbook writer = new SummaryWorkbook(summary, stamp);
         try (Workbook workbook = new Workbook(bytes, "Tankrounds", "1.0")) {
-            SummaryWorkbook writer = new SummaryWorkbook(summary, stamp);
             writer.tanks(workbook.newWorksheet(TANKS));
             writer.schools(workbook.newWorksheet("Schools"));
-            writer.releases(workbook.newWorksheet("Releases"));
+            Figures all = summary.chapter().figures();
+            writer.list(workbook.newWorksheet("Releases"), RELEASE_SHEET, releaseColumns(), all.releases(), "fish",
+                    "All releases");
+            writer.list(workbook.newWorksheet("Eggs received"), DELIVERY_SHEET, deliveryColumns(), all.deliveries(),
+                    "eggs", "All schools");
             if (!summary.looks().isEmpty()) {
                 new SheetTable<>(workbook.newWorksheet("Stream checks"), WatersideColumns.LOOKS).write(summary.looks());
                 new SheetTable<>(workbook.newWorksheet("Stream animals"), animalColumns()).write(
@@ -56,7 +65,8 @@ final class SummaryWorkbook {
             throw new UncheckedIOException(e);
         }
         return FixedZip.again(bytes.toByteArray(), stamp.at(),
-                (name, part) -> name.equals(PROPERTIES) ? dated(part, stamp.at()) : part);
+                (name, part) -> name.equals(PROPERTIES)
+                ? dated(part, stamp.at()) : writer.formulas.written(name, part));
     }
 
     /** The library dates a workbook by the machine's clock. */
@@ -73,7 +83,7 @@ final class SummaryWorkbook {
             cells(sheet, row++, tank);
         }
         int last = row - 1;
-        total(sheet, row, letter -> "SUM(" + letter + "2:" + letter + (last + 1) + ")");
+        total(sheet, TANK_SHEET, row, letter -> "SUM(" + letter + "2:" + letter + (last + 1) + ")");
         fit(sheet, row);
     }
 
@@ -85,26 +95,27 @@ final class SummaryWorkbook {
             cells(sheet, row, school);
             for (int c = 0; c < COLUMNS.size(); c++) {
                 if (COLUMNS.get(c).kind() == Kind.COUNT) {
-                    String letter = letter(c);
+                    String letter = FormulaResults.letter(c);
                     String range = TANKS + "!$B$2:$B$" + lastTank;
-                    sheet.formula(row, c, "SUMIF(" + range + ",B" + (row + 1) + "," + TANKS + "!" + letter + "$2:"
-                            + letter + "$" + lastTank + ")");
+                    formulas.put(sheet, SCHOOL_SHEET, row, c, "SUMIF(" + range + ",B" + (row + 1) + "," + TANKS + "!"
+                            + letter + "$2:" + letter + "$" + lastTank + ")", number(COLUMNS.get(c), school));
                 }
             }
             row++;
         }
         int last = row;
-        total(sheet, row, letter -> "SUM(" + letter + "2:" + letter + last + ")");
+        total(sheet, SCHOOL_SHEET, row, letter -> "SUM(" + letter + "2:" + letter + last + ")");
         fit(sheet, row);
     }
 
     /** @param sum from a column's letter to the formula that adds it up */
-    private void total(Worksheet sheet, int row, UnaryOperator<String> sum) {
+    private void total(Worksheet sheet, int number, int row, UnaryOperator<String> sum) {
         cells(sheet, row, summary.chapter());
         sheet.value(row, 2, "All schools");
         for (int c = 0; c < COLUMNS.size(); c++) {
             if (COLUMNS.get(c).kind() == Kind.COUNT && row > FIRST_ROW) {
-                sheet.formula(row, c, sum.apply(letter(c)));
+                formulas.put(sheet, number, row, c, sum.apply(FormulaResults.letter(c)),
+                        number(COLUMNS.get(c), summary.chapter()));
             }
         }
         sheet.range(row, 0, row, COLUMNS.size() - 1).style().bold().fillColor(PALE).set();
@@ -116,6 +127,10 @@ final class SummaryWorkbook {
         }
         SheetTable.header(sheet, COLUMNS.size());
         sheet.freezePane(namesStay, FIRST_ROW);
+    }
+
+    private static Number number(Column column, Row row) {
+        return (Number) column.value().apply(row);
     }
 
     private static void cells(Worksheet sheet, int row, Row figures) {
@@ -133,18 +148,33 @@ final class SummaryWorkbook {
         }
     }
 
-    /** By site and date; the sum is a formula. */
-    private void releases(Worksheet sheet) {
-        SheetTable<Release> table = new SheetTable<>(sheet, RELEASES);
-        int last = table.write(summary.chapter().figures().releases());
-        int fish = table.column("fish");
-        sheet.value(last, 0, "All releases");
+    /** With a sum below that is a formula. */
+    private <T> void list(Worksheet sheet, int number, List<WatersideColumns.Column<T>> columns, List<T> rows,
+            String summed, String sumName) {
+        SheetTable<T> table = new SheetTable<>(sheet, columns);
+        int last = table.write(rows);
+        int column = table.column(summed);
+        sheet.value(last, 0, sumName);
         if (last > FIRST_ROW) {
-            sheet.formula(last, fish, "SUM(" + letter(fish) + "2:" + letter(fish) + last + ")");
+            String letter = FormulaResults.letter(column);
+            formulas.put(sheet, number, last, column, "SUM(" + letter + "2:" + letter + last + ")",
+                    rows.stream().map(columns.get(column).value()).mapToInt(count -> (Integer) count).sum());
         } else {
-            sheet.value(last, fish, 0);
+            sheet.value(last, column, 0);
         }
         sheet.range(last, 0, last, table.width() - 1).style().bold().fillColor(PALE).set();
+    }
+
+    private static List<WatersideColumns.Column<Delivery>> deliveryColumns() {
+        return List.of(column("day", Kind.DAY, Delivery::day), column("school_code", Kind.TEXT, Delivery::schoolCode),
+                column("school", Kind.TEXT, Delivery::school), column("classroom", Kind.TEXT, Delivery::classroom),
+                column("tank", Kind.TEXT, Delivery::tank), column("eggs", Kind.COUNT, Delivery::eggs),
+                column("count_off_by_95", Kind.COUNT, Delivery::spread),
+                column("counted_how", Kind.TEXT, one -> one.method().code()),
+                column("thermal_units_deg_c_days", Kind.NUMBER, one -> one.thermalUnitsC().isPresent()
+                        ? Rounded.to(one.thermalUnitsC().getAsDouble(), 1) : null),
+                column("supplier", Kind.TEXT, one -> one.supplier().orElse(null)),
+                column("certificate", Kind.TEXT, one -> one.certificate().orElse(null)));
     }
 
     private static List<WatersideColumns.Column<Release>> releaseColumns() {
@@ -206,11 +236,5 @@ final class SummaryWorkbook {
         sheet.range(0, 0, row, 0).style().bold().verticalAlignment("top").set();
         sheet.width(0, 18);
         sheet.width(1, 110);
-    }
-
-    private static String letter(int column) {
-        return column < 26
-                ? String.valueOf((char) ('A' + column))
-                : letter(column / 26 - 1) + (char) ('A' + column % 26);
     }
 }

@@ -101,11 +101,18 @@ final class TankEvidence {
     }
 
     Figures figures() {
-        return new Figures(account.ledger(), Survivors.of(account.ledger()), eggsToCome, account.hatched(),
+        return new Figures(account.ledger(), Survivors.of(account.ledger()), deliveries(), eggsToCome,
+                account.hatched(),
                 DeathCauses.of(account.lines(), causes, tank.zone()), readings, days.of(Series.TEMPERATURE),
                 days.of(Series.UN_IONISED_AMMONIA), days.of(Series.NITRITE), stages(), tally(), visits.size(),
                 waterChanges().size(),
                 releases());
+    }
+
+    private List<Delivery> deliveries() {
+        return lots.stream().map(lot -> new Delivery(day(lot.receivedAt()), tank.room().schoolCode(), tank.school(),
+                tank.classroom(), tank.code(), lot.eggs(), lot.spread(), lot.method(), lot.thermalUnitsC(),
+                lot.supplier(), lot.certificate())).sorted(Delivery.BY_DAY).toList();
     }
 
     Stages stages() {

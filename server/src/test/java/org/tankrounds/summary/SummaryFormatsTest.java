@@ -144,6 +144,37 @@ final class SummaryFormatsTest {
         assertThat(tanks.sumAt("readings", 5)).isEqualTo(summary.chapter().figures().readings().posted());
     }
 
+    /** An agency asks from where, with which certificate and how they were counted. */
+    @Test
+    void deliveries_standInEveryFormatForReading() throws IOException {
+        JsonNode first = new ObjectMapper().readTree(write(summary, SummaryFormat.JSON, Speech.PLAIN))
+                .at("/tanks/0/deliveries/0");
+        assertThat(first.path("eggs").asInt()).isEqualTo(200);
+        assertThat(first.path("supplier").asText()).isEqualTo("Harrowfen egg house");
+        assertThat(first.path("certificate").asText()).isEqualTo("HC-7");
+        assertThat(first.path("thermalUnitsC").asDouble()).isEqualTo(215);
+        Workbooks.Sheet sheet = Workbooks.read(write(summary, SummaryFormat.XLSX, Speech.PLAIN), 4);
+        assertThat(sheet.text(sheet.cellBelow("certificate", 2))).isEqualTo("HC-7");
+        assertThat(sheet.resultAt("eggs", 5)).isEqualTo(450);
+        try (PDDocument document = Loader.loadPDF(write(summary, SummaryFormat.PDF, Speech.PLAIN))) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setSortByPosition(true);
+            assertThat(stripper.getText(document).replaceAll("\\s+", " ")).contains("Where the eggs came from")
+                    .contains("Harrowfen egg house").contains("HC-7").contains("by weight, ±3");
+        }
+    }
+
+    /** A phone's preview and a script do not reckon. */
+    @Test
+    void workbook_saysWhatItsFormulasComeTo() {
+        byte[] workbook = write(summary, SummaryFormat.XLSX, Speech.PLAIN);
+        Workbooks.Sheet tanks = Workbooks.read(workbook, 1);
+        assertThat(tanks.resultAt("eggs_received", 5)).isEqualTo(tanks.sumAt("eggs_received", 5)).isEqualTo(450);
+        assertThat(tanks.resultAt("unexplained", 5)).isEqualTo(total.unexplained());
+        assertThat(Workbooks.read(workbook, 2).resultAt("eggs_received", 2)).isEqualTo(350);
+        assertThat(Workbooks.read(workbook, 3).resultAt("fish", 4)).isEqualTo(80);
+    }
+
     @Test
     void paper_hasTheSameTotals_andSaysWhatItIs() throws IOException {
         byte[] pdf = write(summary, SummaryFormat.PDF, Speech.PLAIN);
@@ -257,7 +288,9 @@ final class SummaryFormatsTest {
                 .withDeaths(Stage.FEEDING, feeding);
         Instant at = Instant.parse("2026-02-03T15:00:00Z");
         Worst worst = new Worst(14.2, 1.3, at, LocalDate.parse("2026-02-03"), code);
-        Figures figures = new Figures(ledger, Survivors.of(ledger), 0, 0, DeathCauses.NONE,
+        Figures figures = new Figures(ledger, Survivors.of(ledger), List.of(new Delivery(LocalDate.parse("2025-11-04"),
+                schoolCode, school, room, code, eggs, 3, CountMethod.WEIGHED, OptionalDouble.of(215),
+                Optional.of("Harrowfen egg house"), Optional.of("HC-7"))), 0, 0, DeathCauses.NONE,
                 new ReadingTally(44, 2, Optional.of(Instant.parse("2025-11-04T16:00:00Z")), Optional.of(at)),
                 new WithinLimit(44, 41, 0, 50, 0, 1, Optional.of(worst),
                         Optional.of(new Spell(LocalDate.parse("2026-02-01"), LocalDate.parse("2026-02-04"), 3, worst))),

@@ -96,6 +96,13 @@ final class Workbooks {
             return total;
         }
 
+        /** What stands beside the formula of a cell. */
+        long resultAt(String heading, int row) {
+            String cell = cellBelow(heading, row);
+            formula(cell);
+            return Math.round(Double.parseDouble(part(cell, "v")));
+        }
+
         private String part(String cell, String name) {
             return cells.get(cell).getElementsByTagName(name).item(0).getTextContent();
         }

@@ -21,7 +21,8 @@ final class EnglishForGood {
             "readings/SenmlPack.java", "readings/StoreBatch.java", "readings/Times.java",
             "rounds/CsvRow.java", "rounds/CsvTable.java", "rounds/RankCommand.java", "rounds/RankingCsv.java",
             "rounds/ReadingsCsv.java", "rounds/RoundsQuery.java", "rounds/TanksCsv.java",
-            "summary/DataPackage.java", "summary/PackageTable.java", "summary/Series.java", "summary/SheetTable.java",
+            "summary/DataPackage.java", "summary/FormulaResults.java", "summary/PackageTable.java",
+            "summary/Series.java", "summary/SheetTable.java",
             "summary/SummaryHandlers.java", "summary/SummarySum.java", "summary/SummaryWorkbook.java",
             "summary/WatersideColumns.java", "summary/Wqx.java", "water/Analyte.java",
             "web/Parameters.java", "web/OfflineHandlers.java");

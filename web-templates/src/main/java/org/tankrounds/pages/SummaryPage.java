@@ -8,6 +8,7 @@ import java.util.List;
  * @param address of this page, to which a format's ending is added
  * @param standing whether this is frozen, or what changed since it was; empty where nothing was ever frozen
  * @param ledger the count
+ * @param deliveries where the eggs came from
  * @param stages how many outlived each stage of life
  * @param water held against the limits
  * @param actions what was read, asked and done
@@ -22,7 +23,7 @@ import java.util.List;
  */
 public record SummaryPage(
         String title, String chapter, String season, String period, String address, Standing standing,
-        String lead, Table ledger, Table stages, Table water, Table actions, List<Cause> causes, List<Site> sites,
+        String lead, Table ledger, List<Delivery> deliveries, Table stages, Table water, Table actions, List<Cause> causes, List<Site> sites,
         List<Look> looks, List<Spell> spells, String surplus, Freeze freeze, List<Change> changes, List<String> notes, String made)
         implements Page {
 
@@ -60,6 +61,13 @@ public record SummaryPage(
             return !to.isEmpty();
         }
     }
+
+    /**
+     * @param how its eggs were counted, and how far that may be off
+     * @param age degree-days on arrival
+     */
+    public record Delivery(String day, String to, Figure eggs, String how, String age, String supplier,
+            String certificate) {}
 
     public record Cause(String name, Figure dead) {}
 
