@@ -7,7 +7,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.jobs.AfterChange;
@@ -17,7 +16,7 @@ import org.tankrounds.places.Tank;
 import org.tankrounds.readings.DeviceClock;
 import org.tankrounds.readings.OutboxAnswers;
 import org.tankrounds.season.CountBook;
-import org.tankrounds.season.CountEntry;
+import org.tankrounds.season.SameDay;
 import org.tankrounds.season.Season;
 import org.tankrounds.web.Asked;
 import org.tankrounds.web.Caller;
@@ -94,10 +93,12 @@ public final class DayHandlers {
         return transactions.inChapter(caller.chapterId(), tx -> {
             reads.plans().lock(tx, caller.chapterId());
             CountBook book = new CountBook(reads.season(), tx, caller.chapterId(), where.season(), clock.instant());
-            List<CountEntry> before = book.ofTheSameDay(where.tank(), typed.day().submission(), typed.entry());
-            String asked = before.stream().map(one -> Integer.toString(one.entryId())).collect(Collectors.joining(","));
-            if (!asked.equals(answered) && !before.isEmpty()) {
-                return Optional.of(new Refusal(areOthers(Speech.of(ctx), where.tank(), before), asked));
+            SameDay before = book.ofTheSameDay(where.tank(), typed.day().submission(), typed.entry());
+            if (!before.isSettledBy(answered)) {
+                // Two who each write down what both let swim would count it twice.
+                Formats formats = Speech.of(ctx).formats(where.tank().zone(), clock.instant());
+                return Optional.of(new Refusal(
+                        Saying.of("release.day.again", before.wording(formats)), before.asked()));
             }
             Optional<Saying> refusal = book.write(
                     where.tank(), typed.day().submission(), typed.entry(), caller.personId().orElseThrow());
@@ -107,13 +108,6 @@ public final class DayHandlers {
             }
             return refusal.map(why -> new Refusal(why, answered));
         });
-    }
-
-    /** Two who each write down what both let swim would count it twice. */
-    private Saying areOthers(Speech speech, Tank tank, List<CountEntry> before) {
-        Formats formats = speech.formats(tank.zone(), clock.instant());
-        return Saying.of("release.day.again", before.stream().map(one -> speech.say("release.day.again.entry",
-                one.fish(), formats.full(one.at()), one.by().orElse(""))).collect(Collectors.joining("; ")));
     }
 
     private void answer(Context ctx, Where where, FormInput typed, Hidden hidden) {

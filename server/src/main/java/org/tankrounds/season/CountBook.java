@@ -38,14 +38,15 @@ public final class CountBook {
     }
 
     /** What stands already of the same kind and day of a tank; nothing where this form was written down before. */
-    public List<CountEntry> ofTheSameDay(Tank tank, UUID submissionId, CountEntry entry) {
+    public SameDay ofTheSameDay(Tank tank, UUID submissionId, CountEntry entry) {
         reads.tanks().lock(tx, chapterId, tanksOf(entry));
         if (reads.counts().writtenBy(tx, chapterId, tank.tankId(), submissionId).isPresent()) {
-            return List.of();
+            return new SameDay(List.of());
         }
         LocalDate day = LocalDate.ofInstant(entry.at(), tank.zone());
-        return entries().stream().filter(one -> one.kind() == entry.kind() && one.tankId() == tank.tankId()
-                && LocalDate.ofInstant(one.at(), tank.zone()).equals(day)).toList();
+        return new SameDay(entries().stream()
+                .filter(one -> one.kind() == entry.kind() && one.tankId() == tank.tankId()
+                        && LocalDate.ofInstant(one.at(), tank.zone()).equals(day)).toList());
     }
 
     /** @return why it cannot be; empty where it was written, or stands there already by the same form */

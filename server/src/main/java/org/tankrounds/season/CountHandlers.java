@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.jooq.DSLContext;
 import org.tankrounds.db.Transactions;
 import org.tankrounds.jobs.AfterChange;
@@ -17,6 +18,7 @@ import org.tankrounds.places.Tank;
 import org.tankrounds.web.Asked;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.FormInput;
+import org.tankrounds.web.Formats;
 import org.tankrounds.web.NotFoundException;
 import org.tankrounds.web.Pages;
 import org.tankrounds.web.RefusedException;
@@ -29,6 +31,8 @@ import org.tankrounds.words.Saying;
 public final class CountHandlers {
     private static final String SAVED = "saved";
     private static final String FORM = "form";
+    private static final String ASKED = "asked";
+    private static final Pattern ENTRIES = Pattern.compile("[0-9,]{1,1000}");
     private static final Set<String> RECEIPTS = Set.of("written", "withdrawn");
 
     private final Transactions transactions;
@@ -58,6 +62,20 @@ public final class CountHandlers {
             return "/season/" + season.code() + "/tanks/" + tank.code() + "/count";
         }
     }
+
+    /**
+     * What a form carries along unseen.
+     *
+     * @param asked entries that its writer was asked about; empty for none
+     */
+    private record Hidden(UUID submission, String asked) {
+        String query() {
+            return "?" + FORM + "=" + submission + (asked.isEmpty() ? "" : "&" + ASKED + "=" + asked);
+        }
+    }
+
+    /** @param asked entries that were asked about, now or before; empty for none */
+    private record Refusal(Saying why, String asked) {}
 
     /** The tank's count in the season that runs today, else in the newest; where there is none, where one is added. */
     public void showCurrent(Context ctx) {
@@ -89,30 +107,46 @@ public final class CountHandlers {
     public void showNew(Context ctx) {
         Where where = load(ctx);
         CountForm form = form(ctx, where);
-        show(ctx, where, form, FormInput.showing(ctx, form.blank()), UUID.randomUUID());
+        show(ctx, where, form, FormInput.showing(ctx, form.blank()), new Hidden(UUID.randomUUID(), ""));
     }
 
     public void create(Context ctx) {
-        Caller caller = Caller.of(ctx);
         Where where = load(ctx);
         CountForm form = form(ctx, where);
         UUID submission = Asked.submissionId(ctx.queryParam(FORM));
+        String answered = Optional.ofNullable(ctx.queryParam(ASKED)).filter(text -> ENTRIES.matcher(text).matches())
+                .orElse("");
         FormInput typed = FormInput.of(ctx, CountForm.NAMES);
-        Optional<CountEntry> entry = form.parse(typed);
-        entry.flatMap(parsed -> transactions.inChapter(caller.chapterId(), tx -> {
-            Optional<Saying> refusal = book(tx, ctx, where)
-                    .write(where.tank(), submission, parsed, caller.personId().orElseThrow());
-            if (refusal.isEmpty()) {
-                mark(tx, caller, parsed);
-            }
-            return refusal;
-        })).ifPresent(refusal -> typed.refuse(CountForm.FISH, refusal));
+        Optional<Refusal> refusal =
+                form.parse(typed).flatMap(entry -> write(ctx, where, submission, entry, answered));
+        refusal.ifPresent(one -> typed.refuse(CountForm.FISH, one.why()));
         if (typed.ok()) {
             done(ctx, where, "written");
             return;
         }
         ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-        show(ctx, where, form, typed, submission);
+        show(ctx, where, form, typed, new Hidden(submission, refusal.map(Refusal::asked).orElse(answered)));
+    }
+
+    private Optional<Refusal> write(Context ctx, Where where, UUID submission, CountEntry entry, String answered) {
+        Caller caller = Caller.of(ctx);
+        return transactions.inChapter(caller.chapterId(), tx -> {
+            CountBook book = book(tx, ctx, where);
+            if (entry.kind() == CountKind.RELEASED) {
+                SameDay before = book.ofTheSameDay(where.tank(), submission, entry);
+                if (!before.isSettledBy(answered)) {
+                    // Two who each write down what both let swim would count it twice.
+                    Formats formats = Speech.of(ctx).formats(where.tank().zone(), clock.instant());
+                    return Optional.of(new Refusal(
+                            Saying.of("count.released.again", before.wording(formats)), before.asked()));
+                }
+            }
+            Optional<Saying> refusal = book.write(where.tank(), submission, entry, caller.personId().orElseThrow());
+            if (refusal.isEmpty()) {
+                mark(tx, caller, entry);
+            }
+            return refusal.map(why -> new Refusal(why, answered));
+        });
     }
 
     /** One that was taken back before is taken back. */
@@ -141,13 +175,13 @@ public final class CountHandlers {
         ctx.redirect(where.address() + "?" + SAVED + "=" + receipt, HttpStatus.SEE_OTHER);
     }
 
-    private void show(Context ctx, Where where, CountForm form, FormInput typed, UUID submission) {
+    private void show(Context ctx, Where where, CountForm form, FormInput typed, Hidden hidden) {
         String kind = ctx.pathParam("kind");
         String tank = where.tank().school() + ", " + where.tank().classroom();
         String heading = typed.say("count.kind." + kind + ".title", tank);
         pages.show(ctx, "form-page", new FormPage(typed.titled(heading), heading,
                 List.of(new FormPage.Link(typed.say("count.of", tank), where.address())), "",
-                where.address() + "/" + kind + "?" + FORM + "=" + submission, typed.say("count.kind." + kind + ".save"),
+                where.address() + "/" + kind + hidden.query(), typed.say("count.kind." + kind + ".save"),
                 typed.shown(), form.groups(typed), List.of(), List.of()));
     }
 

@@ -138,6 +138,18 @@ final class ReleaseDayIT {
     }
 
     @Test
+    void whatWasWrittenDownAtTheWater_isAskedAboutInTheCount() {
+        assertThat(write("fish", "30").status()).isEqualTo(303);
+        teacher.get(count + "/released");
+        Answer asked = teacher.post(count + "/released", "fish", "30", "method", "one_by_one", "place", "Lower bridge",
+                "day", "2026-01-13");
+        assertThat(asked.status()).isEqualTo(422);
+        assertThat(text(asked)).contains("Already written down as released on that day: 30 fish, Tue 13 Jan, 9:00, by"
+                + " Ada Fernwhistle. Are these more fish?");
+        assertThat(text(teacher.get(count))).contains("Room 12: 170 by count");
+    }
+
+    @Test
     void whatWasKeptOnADevice_isOfWhenItWasWritten_andOfNobodyElse() {
         assertThat(outbox("somebody-else", "fish", "5").status()).isEqualTo(403);
         Answer wrong = outbox(account(), "fish", "none", "lengths", "44 x", "temperature_scale", "[degF]", "box_temperature", "20");

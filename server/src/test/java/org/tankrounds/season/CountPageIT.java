@@ -138,6 +138,45 @@ final class CountPageIT {
         assertThat(text(other)).contains("This form was written down before, and says something else now.");
     }
 
+    @Test
+    void aSecondReleaseOfOneDay_isAskedAboutOnce_andNothingIsLost() {
+        write(here, "released", "fish", "30", "place", "Lower bridge");
+
+        String form = form(here, "released");
+        String[] typed = {"fish", "40", "method", "one_by_one", "place", "Upper bridge", "note", "kept", "day", "2026-01-13"};
+        Answer asked = coordinator.post(form, typed);
+        assertThat(asked.status()).isEqualTo(422);
+        assertThat(text(asked)).contains("Already written down as released on that day: 30 fish,")
+                .contains("by Cora Weirthimble. Are these more fish?");
+        assertThat(asked.body()).contains("value=\"40\"").contains("value=\"Upper bridge\"").contains("value=\"kept\"");
+        assertThat(coordinator.post(form, typed).status()).as("a double click on the first").isEqualTo(422);
+        assertThat(text(coordinator.get(here))).contains("Room 12: 170 by count");
+
+        String yes = action(asked);
+        for (int i = 0; i < 2; i++) {
+            assertThat(coordinator.post(yes, typed).status()).isEqualTo(303);
+        }
+        assertThat(coordinator.post(form, typed).status()).as("the form itself, late").isEqualTo(303);
+        assertThat(text(coordinator.get(here))).contains("Room 12: 130 by count");
+    }
+
+    /** Yes is said to what was named, and to nothing that came after it. */
+    @Test
+    void whatWasWrittenDownSinceTheQuestion_isAskedAboutToo() {
+        write(here, "released", "fish", "30", "place", "Lower bridge");
+        Answer asked = write(here, "released", "fish", "40", "place", "Lower bridge");
+        String yes = action(asked);
+        Answer other = write(here, "released", "fish", "5", "place", "Lower bridge");
+        coordinator.post(action(other), "fish", "5", "method", "one_by_one", "place", "Lower bridge", "day", "2026-01-13");
+
+        Answer again = coordinator.post(yes, "fish", "40", "method", "one_by_one", "place", "Lower bridge", "day", "2026-01-13");
+        assertThat(again.status()).isEqualTo(422);
+        assertThat(text(again)).contains("day: 30 fish,").contains("; 5 fish,");
+        assertThat(write(here, "released", "fish", "9", "place", "Lower bridge", "day", "2026-01-12").status())
+                .as("another day").isEqualTo(303);
+        assertThat(write(here, "thinned", "fish", "9", "place", "the agency").status()).as("something else").isEqualTo(303);
+    }
+
     /** Eggs cannot be taken away like an entry, so a double click must not bring them twice. */
     @Test
     void eggsSentTwice_areReceivedOnce() {
@@ -214,6 +253,11 @@ final class CountPageIT {
         all[3] = "2026-01-13";
         System.arraycopy(fields, 0, all, 4, fields.length);
         return coordinator.post(form(count, kind), all);
+    }
+
+    /** Where a form that was asked about goes when it is sent once more. */
+    private static String action(Answer asked) {
+        return find(asked.body(), "action=\"([^\"]+\\?form=[^\"]+)\"").replace("&amp;", "&");
     }
 
     private String form(String count, String kind) {
