@@ -21,13 +21,16 @@ public final class Account {
     /**
      * @param fish how many the line tells of
      * @param entry what somebody wrote down; empty of eggs that came, and of deaths, which are read
+     * @param lot the eggs that came; empty of all else
      * @param left fish alive by count after it
      * @param spread more or less that these may be, 95 %
      * @param surplus how many more left or died than were there by count; or, counted again, than the count said
      */
-    public record Line(Instant at, What what, int fish, Optional<CountEntry> entry, int left, int spread, int surplus) {}
+    public record Line(Instant at, What what, int fish, Optional<CountEntry> entry, Optional<Lot> lot, int left,
+            int spread, int surplus) {}
 
-    private record Booking(Instant at, What what, int fish, int spread, Optional<CountEntry> entry) {}
+    private record Booking(
+            Instant at, What what, int fish, int spread, Optional<CountEntry> entry, Optional<Lot> lot) {}
 
     /** Of the same moment, what came and died before what was written down, and that in the order of writing. */
     private static final Comparator<Booking> IN_TIME = Comparator.comparing(Booking::at)
@@ -53,9 +56,9 @@ public final class Account {
             List<CountEntry> entries, ZoneId zone) {
         List<Booking> bookings = new ArrayList<>();
         lots.forEach(lot -> bookings.add(new Booking(lot.receivedAt().atZone(zone).toLocalDate().atStartOfDay(zone)
-                .toInstant(), What.RECEIVED, lot.eggs(), lot.spread(), Optional.empty())));
+                .toInstant(), What.RECEIVED, lot.eggs(), lot.spread(), Optional.empty(), Optional.of(lot))));
         deaths.forEach(seen -> bookings.add(new Booking(
-                seen.at(), What.DIED, (int) Math.round(seen.value()), 0, Optional.empty())));
+                seen.at(), What.DIED, (int) Math.round(seen.value()), 0, Optional.empty(), Optional.empty())));
         entries.forEach(entry -> bookings.add(booking(tankId, entry)));
         Account account = new Account();
         bookings.stream().sorted(IN_TIME).forEach(booking -> account.book(booking, stageAt));
@@ -93,7 +96,7 @@ public final class Account {
             case COUNTED -> What.COUNTED;
             case HATCHED -> What.HATCHED;
         };
-        return new Booking(entry.at(), what, entry.fish(), entry.spread(), Optional.of(entry));
+        return new Booking(entry.at(), what, entry.fish(), entry.spread(), Optional.of(entry), Optional.empty());
     }
 
     private void book(Booking booking, Function<Instant, Stage> stageAt) {
@@ -116,8 +119,8 @@ public final class Account {
             case COUNTED -> own;
             default -> variance + own;
         };
-        Line line = new Line(booking.at(), booking.what(), fish, booking.entry(), ledger.alive(), spread(),
-                unexplainedBefore - ledger.unexplained());
+        Line line = new Line(booking.at(), booking.what(), fish, booking.entry(), booking.lot(),
+                ledger.alive(), spread(), unexplainedBefore - ledger.unexplained());
         lines.add(line);
         overdrawn = switch (booking.what()) {
             case COUNTED -> 0;

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.jooq.DSLContext;
+import org.tankrounds.fish.Stage;
 import org.tankrounds.places.Tank;
 import org.tankrounds.words.Saying;
 
@@ -37,6 +38,11 @@ public final class CountBook {
         return account(tank, entries());
     }
 
+    /** How far what is in the tank has come by now. */
+    Stage stage(Tank tank) {
+        return history(tank).movedAs(now, CountRepository.of(tank.tankId(), entries()), Optional.empty()).stage();
+    }
+
     /** What stands already of the same kind and day of a tank; nothing where this form was written down before. */
     public SameDay ofTheSameDay(Tank tank, UUID submissionId, CountEntry entry) {
         reads.tanks().lock(tx, chapterId, tanksOf(entry));
@@ -58,14 +64,16 @@ public final class CountBook {
             boolean isSame = before.stream().anyMatch(one -> one.entryId() == written.get() && one.saysAs(entry));
             return isSame ? Optional.empty() : Optional.of(Saying.of("count.form.used"));
         }
+        CountEntry known = entry.kind() == CountKind.MOVED ? entry.as(history(tank).movedAs(
+                entry.at(), CountRepository.of(tank.tankId(), before), entry.stage())) : entry;
         List<CountEntry> after = new ArrayList<>(before);
-        after.add(entry);
-        Set<CountEntry> wrong = newlyImpossible(entry, before, after);
+        after.add(known);
+        Set<CountEntry> wrong = newlyImpossible(known, before, after);
         if (!wrong.isEmpty()) {
-            return Optional.of(wrong.contains(entry) ? tooMany(tank, entry, before)
+            return Optional.of(wrong.contains(known) ? tooMany(tank, entry, before)
                     : Saying.of("count.fish.neededLater"));
         }
-        reads.counts().add(tx, chapterId, season.seasonId(), submissionId, entry, personId, now);
+        reads.counts().add(tx, chapterId, season.seasonId(), submissionId, known, personId, now);
         return Optional.empty();
     }
 

@@ -10,7 +10,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
+import org.tankrounds.fish.Stage;
 import org.tankrounds.pages.FormField;
 import org.tankrounds.pages.FormField.Option;
 import org.tankrounds.pages.FormPage.Group;
@@ -22,26 +25,32 @@ import org.tankrounds.web.TypedNumber;
 final class CountForm {
     static final String FISH = "fish";
     private static final String TO = "to";
+    private static final String STAGE = "stage";
     private static final String PLACE = "place";
     private static final String APPROVAL = "approval";
     private static final String DAY = "day";
     private static final String TIME = "time";
     private static final String NOTE = "note";
     static final List<String> NAMES =
-            List.of(FISH, TypedCount.METHOD, TypedCount.SPREAD, TO, PLACE, APPROVAL, DAY, TIME, NOTE);
+            List.of(FISH, TypedCount.METHOD, TypedCount.SPREAD, TO, STAGE, PLACE, APPROVAL, DAY, TIME, NOTE);
 
     private final CountKind kind;
     private final Season season;
     private final Tank tank;
     private final List<Tank> others;
+    private final Stage stage;
     private final Instant now;
 
-    /** @param others tanks that fish can be moved to */
-    CountForm(CountKind kind, Season season, Tank tank, List<Tank> others, Instant now) {
+    /**
+     * @param others tanks that eggs and fish can be moved to
+     * @param stage how far the tank has come by now
+     */
+    CountForm(CountKind kind, Season season, Tank tank, List<Tank> others, Stage stage, Instant now) {
         this.kind = kind;
         this.season = season;
         this.tank = tank;
         this.others = others;
+        this.stage = stage;
         this.now = now;
     }
 
@@ -57,6 +66,7 @@ final class CountForm {
     Optional<CountEntry> parse(FormInput form) {
         TypedCount count = TypedCount.of(form, fish(form));
         Optional<Tank> to = kind == CountKind.MOVED ? to(form) : Optional.empty();
+        Optional<Stage> seen = kind == CountKind.MOVED ? stage(form) : Optional.empty();
         Optional<String> place = kind == CountKind.RELEASED || kind == CountKind.THINNED
                 ? Optional.of(form.required(PLACE, 120, said("place.none"))).filter(text -> !text.isEmpty())
                 : Optional.empty();
@@ -64,7 +74,8 @@ final class CountForm {
         Optional<Instant> at = day(form).flatMap(day -> at(form, day));
         Optional<String> note = form.optional(NOTE, 500);
         return form.ok() ? Optional.of(new CountEntry(0, kind, at.orElseThrow(), tank.tankId(), to.map(Tank::tankId),
-                count.fish(), count.method(), count.spread(), place, approval, note, Optional.empty()))
+                count.fish(), count.method(), count.spread(), place, approval, note, Optional.empty(),
+                seen.map(one -> new MovedAs(one, OptionalDouble.empty()))))
                 : Optional.empty();
     }
 
@@ -76,6 +87,10 @@ final class CountForm {
             List<Option> tanks = new ArrayList<>(List.of(new Option("", form.say("count.to.choose"))));
             others.forEach(other -> tanks.add(new Option(other.code(), other.school() + ", " + other.classroom())));
             rows.add(List.of(form.choice(TO, "count.to", tanks)));
+            List<Option> stages = new ArrayList<>(List.of(
+                    new Option("", form.say("count.stage.asThere", form.say(said(stage))))));
+            Stream.of(Stage.values()).forEach(one -> stages.add(new Option(MovedAs.code(one), form.say(said(one)))));
+            rows.add(List.of(form.choice(STAGE, "count.stage", stages).withHint(form.say("count.stage.hint"))));
         }
         if (kind == CountKind.RELEASED || kind == CountKind.THINNED) {
             rows.add(List.of(form.textBox(PLACE, said("place")),
@@ -105,6 +120,15 @@ final class CountForm {
         return chosen;
     }
 
+    /** Empty where it is left to what the tank had come to on that day. */
+    private static Optional<Stage> stage(FormInput form) {
+        Optional<Stage> seen = MovedAs.stageOfCode(form.text(STAGE));
+        if (seen.isEmpty() && !form.text(STAGE).isEmpty()) {
+            form.refuse(STAGE, "count.stage.unknown");
+        }
+        return seen;
+    }
+
     private Optional<LocalDate> day(FormInput form) {
         if (form.text(DAY).isEmpty()) {
             form.refuse(DAY, "count.day.none");
@@ -132,6 +156,10 @@ final class CountForm {
 
     private LocalDate today() {
         return now.atZone(tank.zone()).toLocalDate();
+    }
+
+    private static String said(Stage stage) {
+        return "count.stage.moved." + MovedAs.code(stage);
     }
 
     private String said(String key) {

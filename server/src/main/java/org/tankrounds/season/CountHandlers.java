@@ -11,6 +11,7 @@ import java.util.UUID;
 import java.util.regex.Pattern;
 import org.jooq.DSLContext;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.fish.Stage;
 import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.pages.FormPage;
@@ -187,7 +188,9 @@ public final class CountHandlers {
 
     private CountForm form(Context ctx, Where where) {
         CountKind kind = CountKind.ofCode(ctx.pathParam("kind")).orElseThrow(() -> new NotFoundException("page"));
-        return new CountForm(kind, where.season(), where.tank(), where.others(), clock.instant());
+        Stage stage = kind != CountKind.MOVED ? Stage.FEEDING : transactions.inChapter(
+                Caller.of(ctx).chapterId(), tx -> book(tx, ctx, where).stage(where.tank()));
+        return new CountForm(kind, where.season(), where.tank(), where.others(), stage, clock.instant());
     }
 
     private CountBook book(DSLContext tx, Context ctx, Where where) {

@@ -113,8 +113,8 @@ final class CountPages {
         Account.Line last = dead.get(dead.size() - 1);
         int fish = dead.stream().mapToInt(Account.Line::fish).sum();
         int surplus = dead.stream().mapToInt(Account.Line::surplus).sum();
-        return row(new Account.Line(last.at(), last.what(), fish, last.entry(), last.left(), last.spread(), surplus),
-                address);
+        return row(new Account.Line(last.at(), last.what(), fish, last.entry(), last.lot(), last.left(), last.spread(),
+                surplus), address);
     }
 
     private LocalDate day(Account.Line line) {
@@ -132,6 +132,7 @@ final class CountPages {
     private String detail(Account.Line line) {
         List<String> parts = new ArrayList<>();
         line.entry().ifPresent(entry -> {
+            entry.stage().ifPresent(stage -> parts.add(say("count.stage.moved." + MovedAs.code(stage))));
             if (entry.method() != CountMethod.ONE_BY_ONE) {
                 parts.add(say("count.method." + entry.method().code()));
             }

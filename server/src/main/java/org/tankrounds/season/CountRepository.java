@@ -7,12 +7,14 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.Field;
 import org.jooq.Record;
 import org.jooq.Record2;
 import org.jooq.impl.DSL;
+import org.tankrounds.water.Digits;
 
 /** What was written down of the number of fish; an entry that was taken back counts nowhere. */
 public final class CountRepository {
@@ -88,6 +90,9 @@ public final class CountRepository {
                 .set(COUNT_ENTRIES.PLACE, entry.place().orElse(null))
                 .set(COUNT_ENTRIES.APPROVAL, entry.approval().orElse(null))
                 .set(COUNT_ENTRIES.NOTE, entry.note().orElse(null))
+                .set(COUNT_ENTRIES.STAGE, entry.stage().map(MovedAs::code).orElse(null))
+                .set(COUNT_ENTRIES.THERMAL_UNITS_C, entry.movedAs().map(MovedAs::thermalUnitsC)
+                        .filter(OptionalDouble::isPresent).map(units -> (float) units.getAsDouble()).orElse(null))
                 .set(COUNT_ENTRIES.WRITTEN_BY, personId)
                 .set(COUNT_ENTRIES.WRITTEN_AT, now)
                 .execute();
@@ -115,6 +120,14 @@ public final class CountRepository {
                 Optional.ofNullable(row.get(COUNT_ENTRIES.PLACE)),
                 Optional.ofNullable(row.get(COUNT_ENTRIES.APPROVAL)),
                 Optional.ofNullable(row.get(COUNT_ENTRIES.NOTE)),
-                Optional.of(row.get(PEOPLE.NAME)));
+                Optional.of(row.get(PEOPLE.NAME)),
+                movedAs(row));
+    }
+
+    private static Optional<MovedAs> movedAs(Record row) {
+        Float units = row.get(COUNT_ENTRIES.THERMAL_UNITS_C);
+        return Optional.ofNullable(row.get(COUNT_ENTRIES.STAGE)).map(stage -> new MovedAs(
+                MovedAs.stageOfCode(stage).orElseThrow(),
+                units == null ? OptionalDouble.empty() : OptionalDouble.of(Digits.kept(units))));
     }
 }

@@ -47,7 +47,7 @@ final class SeasonPageMaker {
             if (here.isEmpty() && counted.isEmpty() && tank.retiredAt().isPresent()) {
                 continue;
             }
-            LotHistory history = history(season, tank, here);
+            LotHistory history = history(season, tank, here).with(counted);
             Ledger ledger = history.account(counted).ledger();
             total = total.plus(ledger);
             rows.add(row(season, tank, here, history, ledger));

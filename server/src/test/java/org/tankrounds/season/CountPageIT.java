@@ -2,6 +2,7 @@ package org.tankrounds.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -136,6 +137,40 @@ final class CountPageIT {
         Answer other = coordinator.post(form, "fish", "20", "method", "one_by_one", "place", "Lower bridge", "day", "2026-01-12");
         assertThat(other.status()).isEqualTo(422);
         assertThat(text(other)).contains("This form was written down before, and says something else now.");
+    }
+
+    /** 180 °C-days on 4 November, water of 11 °C: they hatch in the third week. */
+    @Test
+    void eggsThatAreMoved_areEggsInTheOtherTank_untilTheyHatchThere() {
+        assertThat(text(coordinator.get(here + "/moved"))).contains("by now: feeding fish")
+                .contains("Eggs bear a move only once they are eyed");
+        write(here, "moved", "fish", "50", "to", cast.tankB().code(), "day", "2025-11-08");
+        write(here, "moved", "fish", "20", "to", cast.tankB().code(), "day", "2025-11-08", "stage", "egg");
+        die(cast.tankB(), "2025-11-10", 6);
+        die(cast.tankB(), "2026-01-08", 1);
+
+        assertThat(text(coordinator.get(here))).contains("Moved to Birchthimble School, Room 12 eggs");
+        assertThat(text(coordinator.get(count(cast.tankB())))).contains("63 by count").contains("Room 12 eggs");
+        assertThat(row(coordinator.get("/season/" + cast.season() + "/summary.csv").body(), cast.tankB().code(), "dead_as_eggs"))
+                .isEqualTo("6");
+        assertThat(text(coordinator.get("/season/" + cast.season()))).contains("feeding since");
+    }
+
+    @Test
+    void whatSomebodySaw_isWrittenDown_andNothingElseIsTaken() {
+        Answer refused = write(here, "moved", "fish", "50", "to", cast.tankB().code(), "stage", "tadpoles");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(text(refused)).contains("Choose eggs, sac fry or feeding fish");
+
+        String form = form(here, "moved");
+        String[] typed = {"fish", "50", "method", "one_by_one", "to", cast.tankB().code(), "stage", "sac_fry", "day",
+            "2025-11-08"};
+        for (int i = 0; i < 2; i++) {
+            assertThat(coordinator.post(form, typed).status()).isEqualTo(303);
+        }
+        assertThat(text(coordinator.get(count(cast.tankB())))).contains("50 by count").contains("Room 12 sac fry");
+        typed[7] = "feeding";
+        assertThat(text(coordinator.post(form, typed))).contains("says something else now");
     }
 
     @Test
@@ -279,10 +314,21 @@ final class CountPageIT {
     }
 
     private void die(int dead) {
-        Answer answer = APP.bearer(cast.tankA().token()).header("Idempotency-Key", "\"" + UUID.randomUUID() + "\"")
-                .postJson("/api/v1/tanks/" + cast.tankA().code() + "/readings", "{\"measuredAt\": \"2026-01-08T13:00:00Z\","
+        die(cast.tankA(), "2026-01-08", dead);
+    }
+
+    private static void die(TankOfCast tank, String day, int dead) {
+        Answer answer = APP.bearer(tank.token()).header("Idempotency-Key", "\"" + UUID.randomUUID() + "\"")
+                .postJson("/api/v1/tanks/" + tank.code() + "/readings", "{\"measuredAt\": \"" + day + "T13:00:00Z\","
                         + " \"values\": [{\"analyte\": \"deaths\", \"value\": " + dead + ", \"unit\": \"1\"}]}");
         assertThat(answer.status()).as(answer.body()).isEqualTo(201);
+    }
+
+    /** What a tank's line of a CSV has in a column. */
+    private static String row(String csv, String tank, String column) {
+        List<String> names = List.of(csv.lines().findFirst().orElseThrow().split(","));
+        String line = csv.lines().filter(one -> one.contains(tank)).findFirst().orElseThrow();
+        return line.split(",", -1)[names.indexOf(column)];
     }
 
     private static String text(Answer answer) {
