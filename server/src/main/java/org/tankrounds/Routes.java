@@ -187,6 +187,9 @@ final class Routes {
         routes.get("/season/{season}/tanks/{tank}/count/deaths/{day}", season.deaths()::show, SIGNED_IN);
         routes.post("/season/{season}/tanks/{tank}/count/deaths/{day}", season.deaths()::update, SIGNED_IN);
         routes.post("/season/{season}/tanks/{tank}/count/entries/{entry}/withdrawn", season.counts()::withdraw, SIGNED_IN);
+        String typedLot = "/season/{season}/tanks/{tank}/count/lots/{eggs}/withdrawn";
+        routes.get(typedLot, season.lotWithdrawals()::show, COORDINATOR);
+        routes.post(typedLot, season.lotWithdrawals()::withdraw, COORDINATOR);
 
         routes.get("/season/{season}/summary", season.summary()::showPage, COORDINATOR);
         routes.get("/season/{season}/summary/rows/{figure}", season.summaryRows()::show, COORDINATOR);

@@ -4,6 +4,7 @@ import java.time.Clock;
 import org.tankrounds.calendar.CalendarHandlers;
 import org.tankrounds.calendar.CalendarReads;
 import org.tankrounds.db.Transactions;
+import org.tankrounds.eggday.ReceiptRepository;
 import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.people.ChapterRepository;
@@ -24,6 +25,7 @@ import org.tankrounds.season.FishSampleRepository;
 import org.tankrounds.season.LotEdits;
 import org.tankrounds.season.LotHandlers;
 import org.tankrounds.season.LotRepository;
+import org.tankrounds.season.LotWithdrawalHandlers;
 import org.tankrounds.season.SeasonHandlers;
 import org.tankrounds.season.SeasonReads;
 import org.tankrounds.season.SeasonRepository;
@@ -46,8 +48,8 @@ import org.tankrounds.years.YearHandlers;
 import org.tankrounds.years.YearReads;
 
 /** The pages of seasons, lots and counts, and the summary. */
-record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers counts, DeathHandlers deaths,
-        CalendarHandlers calendar, SummaryHandlers summary, SummaryRowsHandlers summaryRows, FreezeHandlers freeze,
+record SeasonPages(SeasonHandlers seasons, LotHandlers lots, LotWithdrawalHandlers lotWithdrawals,
+        CountHandlers counts, DeathHandlers deaths, CalendarHandlers calendar, SummaryHandlers summary, SummaryRowsHandlers summaryRows, FreezeHandlers freeze,
         ReaderHandlers readers, YearHandlers years) {
 
     static SeasonPages of(Transactions transactions, DirtyTanks dirtyTanks, AfterChange afterChange,
@@ -60,7 +62,9 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, CountHandlers count
         return new SeasonPages(
                 new SeasonHandlers(transactions, reads, pages, clock),
                 new LotHandlers(transactions, reads, new LotEdits(dirtyTanks), afterChange, pages, clock),
-                new CountHandlers(transactions, reads, dirtyTanks, afterChange, pages, clock),
+                new LotWithdrawalHandlers(transactions, reads, new ReceiptRepository(), new LotEdits(dirtyTanks),
+                        afterChange, pages, clock),
+                new CountHandlers(transactions, reads, new ReceiptRepository(), dirtyTanks, afterChange, pages, clock),
                 new DeathHandlers(transactions, reads, pages, clock),
                 new CalendarHandlers(transactions, new CalendarReads(reads, new FishSampleRepository()),
                         new LotEdits(dirtyTanks), afterChange, pages, clock),

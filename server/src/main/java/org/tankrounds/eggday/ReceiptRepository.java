@@ -8,15 +8,17 @@ import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.SelectConditionStep;
 import org.tankrounds.season.CountMethod;
+import org.tankrounds.season.LotReceipts;
 
 /** What classes received; a receipt that was taken back counts nowhere. */
-public final class ReceiptRepository {
+public final class ReceiptRepository implements LotReceipts {
 
     /** Of a run's stops, by the stop's number. */
     Map<Integer, EggReceipt> ofRun(DSLContext tx, int chapterId, int runId) {
@@ -40,6 +42,14 @@ public final class ReceiptRepository {
                 .join(PEOPLE).on(PEOPLE.CHAPTER_ID.eq(EGG_RECEIPTS.CHAPTER_ID))
                 .and(PEOPLE.PERSON_ID.eq(EGG_RECEIPTS.WRITTEN_BY))
                 .where(wanted);
+    }
+
+    /** Lots of the chapter that a receipt made which holds. */
+    @Override
+    public Set<Integer> lotIds(DSLContext tx, int chapterId) {
+        return tx.select(EGG_RECEIPTS.LOT_ID).from(EGG_RECEIPTS)
+                .where(EGG_RECEIPTS.CHAPTER_ID.eq(chapterId)).and(EGG_RECEIPTS.LOT_ID.isNotNull())
+                .fetchSet(EGG_RECEIPTS.LOT_ID);
     }
 
     void add(DSLContext tx, int chapterId, int stopId, UUID submissionId, EggReceipt.Details details, int lotId,

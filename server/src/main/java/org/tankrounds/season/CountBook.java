@@ -38,6 +38,11 @@ public final class CountBook {
         return account(tank, entries());
     }
 
+    /** As it would stand if a lot had never come. */
+    Account accountWithout(Tank tank, Lot lot) {
+        return history(tank).without(lot).account(CountRepository.of(tank.tankId(), entries()));
+    }
+
     /** How far what is in the tank has come by now. */
     Stage stage(Tank tank) {
         return history(tank).movedAs(now, CountRepository.of(tank.tankId(), entries()), Optional.empty()).stage();

@@ -34,19 +34,21 @@ public final class CountHandlers {
     private static final String FORM = "form";
     private static final String ASKED = "asked";
     private static final Pattern ENTRIES = Pattern.compile("[0-9,]{1,1000}");
-    private static final Set<String> RECEIPTS = Set.of("written", "withdrawn");
+    private static final Set<String> RECEIPTS = Set.of("written", "withdrawn", "lotWithdrawn");
 
     private final Transactions transactions;
     private final SeasonReads reads;
+    private final LotReceipts receipts;
     private final DirtyTanks dirtyTanks;
     private final AfterChange afterChange;
     private final Pages pages;
     private final Clock clock;
 
-    public CountHandlers(Transactions transactions, SeasonReads reads, DirtyTanks dirtyTanks, AfterChange afterChange,
-            Pages pages, Clock clock) {
+    public CountHandlers(Transactions transactions, SeasonReads reads, LotReceipts receipts, DirtyTanks dirtyTanks,
+            AfterChange afterChange, Pages pages, Clock clock) {
         this.transactions = transactions;
         this.reads = reads;
+        this.receipts = receipts;
         this.dirtyTanks = dirtyTanks;
         this.afterChange = afterChange;
         this.pages = pages;
@@ -96,8 +98,10 @@ public final class CountHandlers {
         String saved = Optional.ofNullable(ctx.queryParam(SAVED)).filter(RECEIPTS::contains).orElse("");
         pages.show(ctx, "season/count", transactions.inChapter(caller.chapterId(), tx -> {
             Where where = where(tx, ctx);
+            CountPages.Eggs eggs = new CountPages.Eggs(receipts.lotIds(tx, caller.chapterId()), reads.lots().withdrawn(
+                    tx, caller.chapterId(), where.season().seasonId(), where.tank().tankId()));
             return new CountPages(where.season(), where.tank(),
-                    reads.causes().list(tx, caller.chapterId(), where.tank().tankId()),
+                    reads.causes().list(tx, caller.chapterId(), where.tank().tankId()), eggs,
                     reads.tanks().listWithRetired(tx, caller.chapterId()),
                     Speech.of(ctx).formats(where.tank().zone(), clock.instant()))
                     .page(book(tx, ctx, where).account(where.tank()), where.address(), caller.role(),

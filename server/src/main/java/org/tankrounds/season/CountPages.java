@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,15 +22,26 @@ final class CountPages {
     private final Season season;
     private final Tank tank;
     private final Map<LocalDate, DeathCause> causes;
+    private final Eggs eggs;
     private final LineWording wording;
     private final Formats formats;
     private final Speech speech;
 
     /**
+     * What is known of the lots beside their numbers.
+     *
+     * @param ofReceipts lots that a receipt takes back
+     * @param withdrawn of the tank, taken away as mistakes
+     */
+    record Eggs(Set<Integer> ofReceipts, List<WithdrawnLot> withdrawn) {}
+
+    /**
      * @param causes what the dead of a day are put down to
      * @param tanks all of the chapter, to name where moved fish came from
      */
-    CountPages(Season season, Tank tank, Map<LocalDate, DeathCause> causes, List<Tank> tanks, Formats formats) {
+    CountPages(Season season, Tank tank, Map<LocalDate, DeathCause> causes, Eggs eggs, List<Tank> tanks,
+            Formats formats) {
+        this.eggs = eggs;
         this.causes = causes;
         this.season = season;
         this.tank = tank;
@@ -52,7 +64,12 @@ final class CountPages {
                 ledger.unexplained() == 0 ? "" : say(ledger.unexplained() > 0 ? "count.missing" : "count.surplus",
                         Math.abs(ledger.unexplained())),
                 ledger.came() > 0 && ledger.alive() == 0 ? say("count.emptied") : "",
-                acts, rows(account, address));
+                acts, rows(account, address, role), eggs.withdrawn().stream().map(this::gone).toList());
+    }
+
+    private String gone(WithdrawnLot gone) {
+        return say("count.gone.lot", gone.lot().eggs(), formats.shortDate(gone.lot().receivedAt()), gone.by(),
+                formats.dateAndClock(gone.at()), gone.because());
     }
 
     private String title(Account account) {
@@ -89,44 +106,46 @@ final class CountPages {
     }
 
     /** The newest first; the dead of one day are one row. */
-    private List<CountPage.Row> rows(Account account, String address) {
+    private List<CountPage.Row> rows(Account account, String address, Role role) {
         List<CountPage.Row> rows = new ArrayList<>();
         List<Account.Line> dead = new ArrayList<>();
         for (Account.Line line : account.lines()) {
             if (!dead.isEmpty() && !(line.what() == Account.What.DIED && day(line).equals(day(dead.get(0))))) {
-                rows.add(0, ofDay(dead, address));
+                rows.add(0, ofDay(dead, address, role));
                 dead.clear();
             }
             if (line.what() != Account.What.DIED) {
-                rows.add(0, row(line, address));
+                rows.add(0, row(line, address, role));
             } else if (line.fish() > 0) {
                 dead.add(line);
             }
         }
         if (!dead.isEmpty()) {
-            rows.add(0, ofDay(dead, address));
+            rows.add(0, ofDay(dead, address, role));
         }
         return rows;
     }
 
-    private CountPage.Row ofDay(List<Account.Line> dead, String address) {
+    private CountPage.Row ofDay(List<Account.Line> dead, String address, Role role) {
         Account.Line last = dead.get(dead.size() - 1);
         int fish = dead.stream().mapToInt(Account.Line::fish).sum();
         int surplus = dead.stream().mapToInt(Account.Line::surplus).sum();
         return row(new Account.Line(last.at(), last.what(), fish, last.entry(), last.lot(), last.left(), last.spread(),
-                surplus), address);
+                surplus), address, role);
     }
 
     private LocalDate day(Account.Line line) {
         return line.at().atZone(tank.zone()).toLocalDate();
     }
 
-    private CountPage.Row row(Account.Line line, String address) {
+    private CountPage.Row row(Account.Line line, String address, Role role) {
         String undo = line.entry().map(entry -> address + "/entries/" + entry.entryId() + "/withdrawn").orElse("");
         return new CountPage.Row(formats.shortDate(line.at()), wording.what(line), detail(line), change(line),
                 line.spread() == 0 ? Integer.toString(line.left())
                         : say("count.about", line.left(), line.spread()), undo,
-                line.what() == Account.What.DIED ? address + "/deaths/" + day(line) : "");
+                line.what() == Account.What.DIED ? address + "/deaths/" + day(line) : "",
+                role == Role.COORDINATOR ? line.lot().filter(lot -> !eggs.ofReceipts().contains(lot.lotId()))
+                        .map(lot -> address + "/lots/" + lot.lotId() + "/withdrawn").orElse("") : "");
     }
 
     private String detail(Account.Line line) {
@@ -140,6 +159,8 @@ final class CountPages {
             entry.note().ifPresent(parts::add);
             entry.by().ifPresent(parts::add);
         });
+        line.lot().filter(lot -> eggs.ofReceipts().contains(lot.lotId()))
+                .ifPresent(lot -> parts.add(say("count.line.receipt")));
         if (line.what() == Account.What.DIED && causes.containsKey(day(line))) {
             parts.add(say("count.cause." + causes.get(day(line)).code()));
         }

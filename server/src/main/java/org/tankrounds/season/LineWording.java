@@ -22,7 +22,8 @@ public final class LineWording {
             case DIED -> speech.say("count.line.died");
             case HATCHED -> speech.say("count.line.hatched", line.fish());
             case MOVED_IN -> speech.say("count.line.movedIn", place(line.entry().orElseThrow().tankId()));
-            case MOVED_OUT -> speech.say("count.line.movedOut", place(line.entry().orElseThrow().toTankId().orElseThrow()));
+            case MOVED_OUT -> speech.say(
+                    "count.line.movedOut", place(line.entry().orElseThrow().toTankId().orElseThrow()));
             case THINNED -> speech.say("count.line.thinned", line.entry().orElseThrow().place().orElse(""));
             case RELEASED -> speech.say("count.line.released", line.entry().orElseThrow().place().orElse(""));
             case COUNTED -> speech.say("count.line.counted", line.fish());

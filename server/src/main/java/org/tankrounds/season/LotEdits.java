@@ -52,7 +52,8 @@ public final class LotEdits {
     }
 
     /** Stored once, however often the form is sent. */
-    void addOnce(DSLContext tx, int chapterId, int seasonId, int tankId, UUID submissionId, Details details, Instant now) {
+    void addOnce(DSLContext tx, int chapterId, int seasonId, int tankId, UUID submissionId, Details details,
+            Instant now) {
         tx.insertInto(LOTS)
                 .set(columns(details))
                 .set(LOTS.CHAPTER_ID, chapterId)
@@ -67,6 +68,18 @@ public final class LotEdits {
     void update(DSLContext tx, int chapterId, Lot lot, Details details, Instant now) {
         tx.update(LOTS).set(columns(details))
                 .where(LOTS.CHAPTER_ID.eq(chapterId)).and(LOTS.LOT_ID.eq(lot.lotId()))
+                .execute();
+        dirtyTanks.mark(tx, chapterId, lot.tankId(), now);
+    }
+
+    /** Written down by mistake: it counts nowhere any more, and stays to be read. */
+    void withdraw(DSLContext tx, int chapterId, Lot lot, int personId, String because, Instant now) {
+        tx.update(LOTS)
+                .set(LOTS.WITHDRAWN_BY, personId)
+                .set(LOTS.WITHDRAWN_AT, now)
+                .set(LOTS.WITHDRAWN_BECAUSE, because)
+                .where(LOTS.CHAPTER_ID.eq(chapterId)).and(LOTS.LOT_ID.eq(lot.lotId()))
+                .and(LOTS.WITHDRAWN_AT.isNull())
                 .execute();
         dirtyTanks.mark(tx, chapterId, lot.tankId(), now);
     }

@@ -127,7 +127,8 @@ final class LotForm {
         SeenOn seen = SeenOn.NOTHING;
         Optional<LocalDate> before = received;
         for (Milestone milestone : Milestone.values()) {
-            Optional<LocalDate> day = form.day(box(milestone), "season.seen.what." + milestone.name().toLowerCase(Locale.ROOT));
+            Optional<LocalDate> day = form.day(
+                    box(milestone), "season.seen.what." + milestone.name().toLowerCase(Locale.ROOT));
             if (day.isPresent()) {
                 checkSeen(form, box(milestone), day.get(), before, season, today);
                 before = day;

@@ -45,6 +45,10 @@ public final class LotHandlers {
         String lots() {
             return "/season/" + season.code() + "/tanks/" + tank.code() + "/lots";
         }
+
+        String count() {
+            return "/season/" + season.code() + "/tanks/" + tank.code() + "/count";
+        }
     }
 
     public void showNew(Context ctx) {
@@ -74,7 +78,8 @@ public final class LotHandlers {
         Where where = load(ctx);
         int chapterId = Caller.of(ctx).chapterId();
         Lot lot = transactions.inChapter(chapterId, tx -> lot(tx, ctx, where));
-        show(ctx, where, FormInput.showing(ctx, LotForm.textOf(lot, where.tank().zone())), List.of(), UUID.randomUUID());
+        show(ctx, where, FormInput.showing(ctx, LotForm.textOf(lot, where.tank().zone())), List.of(),
+                UUID.randomUUID());
     }
 
     public void update(Context ctx) {
@@ -92,8 +97,8 @@ public final class LotHandlers {
         show(ctx, where, form, clashes.found(), UUID.randomUUID());
     }
 
-    private boolean store(
-            DSLContext tx, Context ctx, Where where, FormInput form, Optional<LotEdits.Details> details, Clashes clashes) {
+    private boolean store(DSLContext tx, Context ctx, Where where, FormInput form,
+            Optional<LotEdits.Details> details, Clashes clashes) {
         int chapterId = Caller.of(ctx).chapterId();
         edits.lock(tx, chapterId, lot(tx, ctx, where).lotId());
         Lot current = lot(tx, ctx, where);
@@ -151,6 +156,8 @@ public final class LotHandlers {
                 form.titled(heading), heading, List.of(season), form.say("season.eggs.lead", where.tank().code()),
                 where.lots() + (isNew ? "?" + FORM + "=" + submission : "/" + ctx.pathParam("lot")),
                 form.say(isNew ? "season.eggs.add" : "frame.form.save"), form.shown(),
-                LotForm.groups(form, where.season(), where.tank().zone()), clashes, List.of()));
+                LotForm.groups(form, where.season(), where.tank().zone()), clashes,
+                isNew ? List.of() : List.of(new FormPage.Act(form.say("season.eggs.never"),
+                        form.say("season.eggs.never.what"), where.count(), form.say("season.eggs.never.open"), true))));
     }
 }

@@ -165,6 +165,11 @@ public final class LotHistory {
         return !lot.receivedAt().atZone(tank.zone()).toLocalDate().isAfter(asOf.atZone(tank.zone()).toLocalDate());
     }
 
+    /** As if a lot had never come. */
+    LotHistory without(Lot lot) {
+        return of(tank, lots.stream().filter(one -> !one.equals(lot)).toList(), observations, asOf);
+    }
+
     /** As {@link #account} stood at a moment. */
     Account accountUntil(Instant moment, List<CountEntry> entries) {
         List<Observation> seen = observations.stream().filter(one -> !one.at().isAfter(moment)).toList();

@@ -1,6 +1,7 @@
 package org.tankrounds.season;
 
 import static org.tankrounds.db.schema.Tables.LOTS;
+import static org.tankrounds.db.schema.Tables.PEOPLE;
 
 import java.time.Instant;
 import java.util.List;
@@ -10,13 +11,14 @@ import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.tankrounds.water.Digits;
 
-/** The chapter's egg lots. */
+/** The chapter's egg lots; one that was taken away counts nowhere. */
 public final class LotRepository {
 
     /** The lot that a tank holds at a time: the newest one received by then. */
     public Optional<Lot> findHeldBy(DSLContext tx, int chapterId, int tankId, Instant at) {
         return tx.selectFrom(LOTS)
                 .where(LOTS.CHAPTER_ID.eq(chapterId)).and(LOTS.TANK_ID.eq(tankId)).and(LOTS.RECEIVED_AT.le(at))
+                .and(LOTS.WITHDRAWN_AT.isNull())
                 .orderBy(LOTS.RECEIVED_AT.desc(), LOTS.LOT_ID.desc())
                 .limit(1)
                 .fetchOptional(LotRepository::lot);
@@ -26,6 +28,7 @@ public final class LotRepository {
     public Optional<Lot> findToCome(DSLContext tx, int chapterId, int tankId, Instant at) {
         return tx.selectFrom(LOTS)
                 .where(LOTS.CHAPTER_ID.eq(chapterId)).and(LOTS.TANK_ID.eq(tankId)).and(LOTS.RECEIVED_AT.gt(at))
+                .and(LOTS.WITHDRAWN_AT.isNull())
                 .orderBy(LOTS.RECEIVED_AT, LOTS.LOT_ID.desc())
                 .limit(1)
                 .fetchOptional(LotRepository::lot);
@@ -34,6 +37,7 @@ public final class LotRepository {
     public List<Lot> listOfSeason(DSLContext tx, int chapterId, int seasonId) {
         return tx.selectFrom(LOTS)
                 .where(LOTS.CHAPTER_ID.eq(chapterId)).and(LOTS.SEASON_ID.eq(seasonId))
+                .and(LOTS.WITHDRAWN_AT.isNull())
                 .orderBy(LOTS.TANK_ID, LOTS.RECEIVED_AT)
                 .fetch(LotRepository::lot);
     }
@@ -44,8 +48,22 @@ public final class LotRepository {
                 .where(LOTS.CHAPTER_ID.eq(chapterId))
                 .and(LOTS.SEASON_ID.eq(seasonId))
                 .and(LOTS.TANK_ID.eq(tankId))
+                .and(LOTS.WITHDRAWN_AT.isNull())
                 .orderBy(LOTS.LOT_ID)
                 .fetch(LotRepository::lot);
+    }
+
+    /** Those of one tank in a season that were taken away, the newest first. */
+    List<WithdrawnLot> withdrawn(DSLContext tx, int chapterId, int seasonId, int tankId) {
+        return tx.select(LOTS.fields()).select(PEOPLE.NAME)
+                .from(LOTS)
+                .join(PEOPLE).on(PEOPLE.CHAPTER_ID.eq(LOTS.CHAPTER_ID)).and(PEOPLE.PERSON_ID.eq(LOTS.WITHDRAWN_BY))
+                .where(LOTS.CHAPTER_ID.eq(chapterId))
+                .and(LOTS.SEASON_ID.eq(seasonId))
+                .and(LOTS.TANK_ID.eq(tankId))
+                .orderBy(LOTS.WITHDRAWN_AT.desc(), LOTS.LOT_ID.desc())
+                .fetch(row -> new WithdrawnLot(lot(row), row.get(PEOPLE.NAME), row.get(LOTS.WITHDRAWN_AT),
+                        row.get(LOTS.WITHDRAWN_BECAUSE)));
     }
 
     private static Lot lot(Record row) {

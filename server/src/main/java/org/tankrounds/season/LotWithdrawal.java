@@ -8,7 +8,10 @@ import org.jooq.DSLContext;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.places.Tank;
 
-/** Takes a lot away that was written down by mistake, unless the count needs its eggs by now. */
+/**
+ * Takes the lot of a receipt away that is taken back, unless the count needs its eggs by now; its numbers stay on the
+ * receipt.
+ */
 public final class LotWithdrawal {
     private final SeasonReads reads;
     private final DirtyTanks dirtyTanks;

@@ -132,7 +132,8 @@ public final class SeasonHandlers {
         List<CountEntry> entries = reads.counts().list(tx, chapterId, current.seasonId());
         long outside = 0;
         for (Tank tank : reads.tanks().listWithRetired(tx, chapterId)) {
-            Stream<Instant> counted = entries.stream().filter(entry -> entry.tankId() == tank.tankId()).map(CountEntry::at);
+            Stream<Instant> counted =
+                    entries.stream().filter(entry -> entry.tankId() == tank.tankId()).map(CountEntry::at);
             Stream<Instant> died = reads.observations().deaths(tx, chapterId, tank.tankId(), current.from(tank.zone()),
                     current.until(tank.zone())).stream().filter(seen -> seen.value() > 0).map(Observation::at);
             outside += Stream.concat(counted, died)

@@ -53,8 +53,8 @@ final class SeasonPageMaker {
             rows.add(row(season, tank, here, history, ledger));
         }
         String base = "/season/" + season.code();
-        return new SeasonPage(title(season, total), period(season), base + "/edit", base + "/calendar", base + "/summary",
-                base + "/egg-days", rows, others(season, seasons));
+        return new SeasonPage(title(season, total), period(season), base + "/edit", base + "/calendar",
+                base + "/summary", base + "/egg-days", rows, others(season, seasons));
     }
 
     private LotHistory history(Season season, Tank tank, List<Lot> lots) {

@@ -160,6 +160,8 @@ final class Guests implements AutoCloseable {
         values.put("lot", "1");
         values.put("kind", "moved");
         values.put("season", demo.first().seasons().get(0).code());
+        name("eggs", office, "/season/" + values.get("season") + "/tanks/" + values.get("tank") + "/count",
+                "/count/lots/(\\d+)/withdrawn\"");
         values.put("figure", "dead");
         values.put("version", freeze(office, values.get("season")));
         String version = "/season/" + values.get("season") + "/summary/versions/" + values.get("version");

@@ -349,6 +349,8 @@ final class PageStates {
                 see(COORDINATOR, count),
                 see(COORDINATOR, count + "/{kind}"),
                 sentEmpty(COORDINATOR, count + "/released"),
+                see(COORDINATOR, count + "/lots/{eggs}/withdrawn"),
+                sentEmpty(COORDINATOR, count + "/lots/{eggs}/withdrawn"),
                 see(BEGINNER, "/season/{newSeason}/tanks/{newTank}/count/deaths/{day}"),
                 see(BEGINNER, "/season/{newSeason}/tanks/{newTank}/count").after("counting again and releasing",
                         press("Count again"), fill("Fish found", "0"), send(), press("Write a release down"),

@@ -1,6 +1,7 @@
 package org.tankrounds.eggday;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.tankrounds.db.schema.Tables.EGG_RECEIPTS;
 
 import java.io.IOException;
 import java.util.ArrayList;
@@ -11,6 +12,7 @@ import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.jooq.impl.DSL;
 import org.junit.jupiter.api.Test;
 import org.tankrounds.testing.Browserless;
 import org.tankrounds.testing.Browserless.Answer;
@@ -170,6 +172,13 @@ final class EggDayIT {
                 .contains("Signed by: Room 12, period 3. Adult: teacher.");
         assertThat(text(teacher.get(season + "/tanks/" + cast.tankB().code() + "/count")))
                 .contains("Room 12: 222 by count, 12 more or less", "Eggs received 225", "Found dead 3");
+        int lot = APP.transactions().inChapter(cast.chapterId(), tx -> tx.select(DSL.max(EGG_RECEIPTS.LOT_ID))
+                .from(EGG_RECEIPTS).where(EGG_RECEIPTS.CHAPTER_ID.eq(cast.chapterId())).fetchSingle().value1());
+        Answer count = coordinator.get(season + "/tanks/" + cast.tankB().code() + "/count");
+        assertThat(text(count)).contains("by a receipt of the egg day, where it is taken back");
+        assertThat(count.body()).doesNotContain("/count/lots/");
+        assertThat(coordinator.get(season + "/tanks/" + cast.tankB().code() + "/count/lots/" + lot + "/withdrawn")
+                .status()).isEqualTo(409);
         assertThat(text(coordinator.get(season))).contains("225 eggs on 13 Jan", "220 °C-days", "Coldspring farm, certificate H-12");
         String reading = find(teacher.get(stop).body(), "href=\"(/tanks/\\w+/readings/[\\w-]+)\"");
         assertThat(teacher.get(reading).body()).contains("value=\"11.0\"", "Room 12, period 3").contains("7.2");

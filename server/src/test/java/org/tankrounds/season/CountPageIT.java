@@ -101,7 +101,8 @@ final class CountPageIT {
         String summary = "/season/" + cast.season() + "/summary";
         assertThat(text(coordinator.get(summary))).contains("What they died of, where somebody said so chlorine : 4");
         assertThat(coordinator.get(summary + ".json").body()).contains("\"deathsByCause\":{\"chlorine\":4}");
-        assertThat(coordinator.get(summary + ".csv").body().lines().findFirst().orElseThrow()).contains(",dead_of_chlorine,");
+        assertThat(coordinator.get(summary + ".csv").body().lines().findFirst().orElseThrow())
+                .contains(",dead_of_chlorine,");
 
         teacher.get(day);
         teacher.post(day, "cause", "");
@@ -113,7 +114,8 @@ final class CountPageIT {
     void aTankWithoutFish_saysWhatToDoNext() {
         assertThat(text(coordinator.get(here))).doesNotContain("No fish is left here");
         write(here, "released", "fish", "200", "place", "Lower bridge");
-        assertThat(text(coordinator.get(here))).contains("Room 12: 0 by count").contains("A coordinator retires the tank under Places");
+        assertThat(text(coordinator.get(here))).contains("Room 12: 0 by count")
+                .contains("A coordinator retires the tank under Places");
     }
 
     /** Fewer fish come to less harm, and get less feed. */
@@ -134,7 +136,8 @@ final class CountPageIT {
                     "day", "2026-01-12").status()).isEqualTo(303);
         }
         assertThat(text(coordinator.get(here))).contains("Room 12: 190 by count");
-        Answer other = coordinator.post(form, "fish", "20", "method", "one_by_one", "place", "Lower bridge", "day", "2026-01-12");
+        Answer other = coordinator.post(form, "fish", "20", "method", "one_by_one", "place", "Lower bridge", "day",
+                "2026-01-12");
         assertThat(other.status()).isEqualTo(422);
         assertThat(text(other)).contains("This form was written down before, and says something else now.");
     }
@@ -151,7 +154,8 @@ final class CountPageIT {
 
         assertThat(text(coordinator.get(here))).contains("Moved to Birchthimble School, Room 12 eggs");
         assertThat(text(coordinator.get(count(cast.tankB())))).contains("63 by count").contains("Room 12 eggs");
-        assertThat(row(coordinator.get("/season/" + cast.season() + "/summary.csv").body(), cast.tankB().code(), "dead_as_eggs"))
+        assertThat(row(coordinator.get("/season/" + cast.season() + "/summary.csv").body(), cast.tankB().code(),
+                "dead_as_eggs"))
                 .isEqualTo("6");
         assertThat(text(coordinator.get("/season/" + cast.season()))).contains("feeding since");
     }
@@ -178,7 +182,8 @@ final class CountPageIT {
         write(here, "released", "fish", "30", "place", "Lower bridge");
 
         String form = form(here, "released");
-        String[] typed = {"fish", "40", "method", "one_by_one", "place", "Upper bridge", "note", "kept", "day", "2026-01-13"};
+        String[] typed = {"fish", "40", "method", "one_by_one", "place", "Upper bridge", "note", "kept", "day",
+                "2026-01-13"};
         Answer asked = coordinator.post(form, typed);
         assertThat(asked.status()).isEqualTo(422);
         assertThat(text(asked)).contains("Already written down as released on that day: 30 fish,")
@@ -202,14 +207,17 @@ final class CountPageIT {
         Answer asked = write(here, "released", "fish", "40", "place", "Lower bridge");
         String yes = action(asked);
         Answer other = write(here, "released", "fish", "5", "place", "Lower bridge");
-        coordinator.post(action(other), "fish", "5", "method", "one_by_one", "place", "Lower bridge", "day", "2026-01-13");
+        coordinator.post(action(other), "fish", "5", "method", "one_by_one", "place", "Lower bridge", "day",
+                "2026-01-13");
 
-        Answer again = coordinator.post(yes, "fish", "40", "method", "one_by_one", "place", "Lower bridge", "day", "2026-01-13");
+        Answer again = coordinator.post(yes, "fish", "40", "method", "one_by_one", "place", "Lower bridge", "day",
+                "2026-01-13");
         assertThat(again.status()).isEqualTo(422);
         assertThat(text(again)).contains("day: 30 fish,").contains("; 5 fish,");
         assertThat(write(here, "released", "fish", "9", "place", "Lower bridge", "day", "2026-01-12").status())
                 .as("another day").isEqualTo(303);
-        assertThat(write(here, "thinned", "fish", "9", "place", "the agency").status()).as("something else").isEqualTo(303);
+        assertThat(write(here, "thinned", "fish", "9", "place", "the agency").status()).as("something else")
+                .isEqualTo(303);
     }
 
     /** Eggs cannot be taken away like an entry, so a double click must not bring them twice. */
@@ -225,10 +233,77 @@ final class CountPageIT {
     }
 
     @Test
+    void eggsWrittenDownByMistake_areTakenAway_andStayToBeRead() {
+        String there = count(cast.tankB());
+        String form = newEggs(cast.tankB());
+        String[] eggs = {"eggs", "77", "method", "one_by_one", "received_on", "2025-11-05", "thermal_units_in",
+                "Cel.d"};
+        coordinator.post(form, eggs);
+        String away = takeAway(there);
+        assertThat(text(coordinator.get(away))).contains("Take away 77 eggs of 5 Nov 2025");
+        Answer bare = coordinator.post(away, "reason", " ");
+        assertThat(bare.status()).isEqualTo(422);
+        assertThat(text(bare)).contains("Say why these eggs are taken away.");
+        assertThat(text(coordinator.get(there))).contains("77 by count");
+
+        coordinator.get(away);
+        for (int i = 0; i < 2; i++) {
+            assertThat(coordinator.post(away, "reason", "it was the other tank").location())
+                    .isEqualTo(there + "?saved=lotWithdrawn");
+        }
+        assertThat(text(coordinator.get(there))).contains("no eggs yet").contains(
+                "77 eggs of 5 Nov: taken away by Cora Weirthimble, 13 January, 9:00. Reason: it was the other tank");
+        assertThat(text(coordinator.get("/season/" + cast.season()))).doesNotContain("77 eggs");
+        assertThat(coordinator.get(away).location()).isEqualTo(there);
+        coordinator.get(newEggs(cast.tankB()).replaceAll("\\?.*", "/new"));
+        coordinator.post(form, eggs);
+        assertThat(text(coordinator.get(there))).as("the same form, sent again").contains("no eggs yet");
+    }
+
+    @Test
+    void eggsThatTheCountNeeds_areNotTakenAway_andTheAnswerSaysWhatIsKnown() {
+        die(4);
+        String away = takeAway(here);
+        coordinator.get(away);
+        Answer refused = coordinator.post(away, "reason", "written down twice");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(text(refused)).contains("The count needs these eggs. Written down of this tank are: Found dead 4.")
+                .contains("Nothing was changed");
+        assertThat(refused.body()).contains("value=\"written down twice\"");
+
+        write(here, "moved", "fish", "20", "to", cast.tankB().code());
+        write(here, "counted", "fish", "170");
+        coordinator.get(away);
+        assertThat(text(coordinator.post(away, "reason", "written down twice")))
+                .contains("Found dead 4 · Moved away 20 · Counted again: 170 found");
+
+        coordinator.post(newEggs(cast.tankA()), "eggs", "50", "method", "one_by_one", "received_on", "2025-11-04",
+                "received_time", "11:00", "thermal_units", "180", "thermal_units_in", "Cel.d");
+        String second = takeAway(here);
+        assertThat(second).as("the newest first").isNotEqualTo(away);
+        coordinator.get(second);
+        assertThat(coordinator.post(second, "reason", "written down twice").status()).as("not needed").isEqualTo(303);
+        assertThat(text(coordinator.get(here))).contains("170 by count").contains("Eggs received 200");
+    }
+
+    @Test
+    void eggs_areTakenAwayByWhoMayWriteThemDown() {
+        String away = takeAway(here);
+        assertThat(teacher.get(here).body()).doesNotContain("/withdrawn\" aria-label=\"Take away");
+        assertThat(teacher.get(away).status()).isEqualTo(404);
+        assertThat(coordinator.get(away.replace(cast.tankA().code(), cast.tankB().code())).status())
+                .as("of another tank").isEqualTo(404);
+        assertThat(coordinator.get(here + "/lots/x/withdrawn").status()).isEqualTo(404);
+        assertThat(text(coordinator.get("/season/" + cast.season() + "/tanks/" + cast.tankA().code() + "/lots/1")))
+                .contains("Were these eggs never here?");
+    }
+
+    @Test
     void eggsThatAreToCome_areNotThereYet() {
         String lots = "/season/" + cast.season() + "/tanks/" + cast.tankB().code() + "/lots";
         String form = find(coordinator.get(lots + "/new").body(), "action=\"(" + lots + "\\?form=[^\"]+)\"");
-        coordinator.post(form, "eggs", "77", "method", "one_by_one", "received_on", "2026-02-05", "thermal_units_in", "Cel.d");
+        coordinator.post(form, "eggs", "77", "method", "one_by_one", "received_on", "2026-02-05", "thermal_units_in",
+                "Cel.d");
         assertThat(text(coordinator.get(count(cast.tankB())))).doesNotContain("77 by count");
     }
 
@@ -263,11 +338,14 @@ final class CountPageIT {
 
     @Test
     void badInput_isAnsweredInSentences() {
-        Answer answer = write(here, "moved", "fish", "many", "to", "", "day", "2030-01-01", "time", "99:99", "spread", "-1");
+        Answer answer = write(here, "moved", "fish", "many", "to", "", "day", "2030-01-01", "time", "99:99", "spread",
+                "-1");
         assertThat(answer.status()).isEqualTo(422);
-        assertThat(text(answer)).contains("The number of fish is a whole number from 1").contains("Choose the tank that they went to.")
+        assertThat(text(answer)).contains("The number of fish is a whole number from 1")
+                .contains("Choose the tank that they went to.")
                 .contains("The day can be within the season").contains("How far it may be off is a whole number");
-        assertThat(text(write(here, "released", "fish", "3", "day", "2026-01-14"))).contains("That day is still to come")
+        assertThat(text(write(here, "released", "fish", "3", "day", "2026-01-14")))
+                .contains("That day is still to come")
                 .contains("Name the site.");
         assertThat(coordinator.get(here + "/eaten").status()).isEqualTo(404);
     }
@@ -290,13 +368,23 @@ final class CountPageIT {
         return coordinator.post(form(count, kind), all);
     }
 
+    private String newEggs(TankOfCast tank) {
+        String lots = "/season/" + cast.season() + "/tanks/" + tank.code() + "/lots";
+        return find(coordinator.get(lots + "/new").body(), "action=\"(" + lots + "\\?form=[^\"]+)\"");
+    }
+
+    private String takeAway(String count) {
+        return find(coordinator.get(count).body(), "href=\"(" + count + "/lots/\\d+/withdrawn)\"");
+    }
+
     /** Where a form that was asked about goes when it is sent once more. */
     private static String action(Answer asked) {
         return find(asked.body(), "action=\"([^\"]+\\?form=[^\"]+)\"").replace("&amp;", "&");
     }
 
     private String form(String count, String kind) {
-        return find(coordinator.get(count + "/" + kind).body(), "action=\"(" + count + "/" + kind + "\\?form=[^\"]+)\"");
+        return find(coordinator.get(count + "/" + kind).body(),
+                "action=\"(" + count + "/" + kind + "\\?form=[^\"]+)\"");
     }
 
     private String undo(String count) {

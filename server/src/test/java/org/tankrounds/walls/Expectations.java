@@ -190,6 +190,8 @@ final class Expectations {
             GET  /season/{season}/tanks/{tank}/count/deaths/{day}  | tank's page
             POST /season/{season}/tanks/{tank}/count/deaths/{day}  | tank's page
             POST /season/{season}/tanks/{tank}/count/entries/{entry}/withdrawn | tank's page
+            GET  /season/{season}/tanks/{tank}/count/lots/{eggs}/withdrawn | coordinator's thing
+            POST /season/{season}/tanks/{tank}/count/lots/{eggs}/withdrawn | coordinator's thing
             GET  /season/{season}/summary                          | coordinator's thing
             GET  /season/{season}/summary/rows/{figure}            | coordinator's thing
             GET  /season/{season}/summary/freeze                   | coordinator's thing

@@ -2,6 +2,7 @@ package org.tankrounds.walls;
 
 import static org.tankrounds.db.schema.Tables.CLASSROOMS;
 import static org.tankrounds.db.schema.Tables.KITS;
+import static org.tankrounds.db.schema.Tables.LOTS;
 import static org.tankrounds.db.schema.Tables.PAST_ROWS;
 import static org.tankrounds.db.schema.Tables.PAST_SEASONS;
 import static org.tankrounds.db.schema.Tables.PEOPLE;
@@ -140,6 +141,8 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         things.put("act", "skip_feed");
         things.put("kind", "counted");
         things.put("entry", "1");
+        things.put("eggs", tx.select(LOTS.LOT_ID).from(LOTS).where(LOTS.CHAPTER_ID.eq(cast.chapterId())).limit(1)
+                .fetchSingle(LOTS.LOT_ID).toString());
         things.put("past", past(tx, cast, word));
         things.put("milestone", "hatch");
         things.put("visit", "1");

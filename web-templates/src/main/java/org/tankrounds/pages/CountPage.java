@@ -13,9 +13,11 @@ import java.util.List;
  * @param emptied what to do now that no fish is left, in a sentence; empty while there are
  * @param acts what can be written down
  * @param rows the newest first
+ * @param gone eggs that were taken away as mistakes, in sentences
  */
 public record CountPage(String title, String season, String seasonTo, String tank, String tankTo, String saved,
-        List<Figure> figures, String doubt, String emptied, List<Act> acts, List<Row> rows) implements Page {
+        List<Figure> figures, String doubt, String emptied, List<Act> acts, List<Row> rows,
+        List<String> gone) implements Page {
 
     public record Figure(String name, String fish) {}
 
@@ -27,6 +29,8 @@ public record CountPage(String title, String season, String seasonTo, String tan
      * @param left by count after it
      * @param undo where it is taken back; empty of what is not written down here
      * @param cause where it is said what they died of; empty of all but the dead
+     * @param takeAway where eggs are taken away that were written down by mistake; empty of all else, and for who may not
      */
-    public record Row(String when, String what, String detail, String change, String left, String undo, String cause) {}
+    public record Row(String when, String what, String detail, String change, String left, String undo, String cause,
+            String takeAway) {}
 }

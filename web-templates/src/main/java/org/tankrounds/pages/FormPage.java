@@ -41,7 +41,12 @@ public record FormPage(
 
     public record Clash(String label, String yours, String theirs) {}
 
-    public record Act(String heading, String explanation, String action, String button) {}
+    /** @param opens whether the button only opens a page */
+    public record Act(String heading, String explanation, String action, String button, boolean opens) {
+        public Act(String heading, String explanation, String action, String button) {
+            this(heading, explanation, action, button, false);
+        }
+    }
 
     public List<FormField> wrong() {
         return groups.stream()
