@@ -145,7 +145,7 @@ final class CountPageIT {
     /** 180 °C-days on 4 November, water of 11 °C: they hatch in the third week. */
     @Test
     void eggsThatAreMoved_areEggsInTheOtherTank_untilTheyHatchThere() {
-        assertThat(text(coordinator.get(here + "/moved"))).contains("by now: feeding fish")
+        assertThat(text(coordinator.get(here + "/moved"))).contains("as the tank was (now: feeding fish)")
                 .contains("Eggs bear a move only once they are eyed");
         write(here, "moved", "fish", "50", "to", cast.tankB().code(), "day", "2025-11-08");
         write(here, "moved", "fish", "20", "to", cast.tankB().code(), "day", "2025-11-08", "stage", "egg");
