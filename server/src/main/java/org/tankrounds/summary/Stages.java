@@ -13,8 +13,8 @@ import org.tankrounds.season.CountEntry;
 /**
  * One tank's count, cut at hatch and at first feeding.
  *
- * <p>A stage tells something when it is over, the last one as soon as it has begun. Where eggs came to a tank whose
- * fish were further on, nobody can say which of them died, and no stage tells anything.
+ * <p>A stage tells something when it is over, the last one as soon as it has begun. Where some came to others of another
+ * stage, nobody can say which of them died, and no stage tells anything.
  *
  * @param lines of each stage, which add up to those that survived it
  */
@@ -27,6 +27,8 @@ record Stages(Map<Stage, StageSurvival> survival, Map<Stage, List<Line>> lines) 
         RECEIVED,
         MOVED_IN,
         DIED,
+        /** It goes on where it came to, so that several tanks together have it once. */
+        MOVED_OUT,
         /** A count found fewer. */
         MISSING,
         /** A count found more than it can say where they came from, or hatched were counted. */
@@ -116,7 +118,8 @@ record Stages(Map<Stage, StageSurvival> survival, Map<Stage, List<Line>> lines) 
                     died += line.fish();
                     add(line.at(), What.DIED, -line.fish());
                 }
-                case MOVED_OUT, THINNED, RELEASED -> left += line.fish();
+                case MOVED_OUT -> movedOut(line);
+                case THINNED, RELEASED -> left += line.fish();
                 case COUNTED -> countedAgain = true;
                 case HATCHED -> { }
             }
@@ -129,6 +132,14 @@ record Stages(Map<Stage, StageSurvival> survival, Map<Stage, List<Line>> lines) 
             // The account adds squares up.
             spreadOfBeganSquared += (double) line.spread() * line.spread() - (double) spread * spread;
             add(line.at(), what, line.fish());
+        }
+
+        /** No more than there can have been: what is beyond that nobody can explain. */
+        private void movedOut(Account.Line line) {
+            int fish = Math.min(line.fish(), Math.max(0, began - died));
+            began -= fish;
+            spreadOfBeganSquared += (double) line.spread() * line.spread() - (double) spread * spread;
+            add(line.at(), What.MOVED_OUT, -fish);
         }
 
         private void begin(Stage next, Instant at) {

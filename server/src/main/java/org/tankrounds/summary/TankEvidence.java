@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.fish.Stage;
@@ -70,7 +69,7 @@ final class TankEvidence {
         this.seen = seen;
         this.readings = readings;
         this.atTheWater = atTheWater;
-        this.history = LotHistory.of(tank, this.lots, seen, asOf);
+        this.history = LotHistory.of(tank, this.lots, seen, asOf).with(entries);
         this.account = history.account(entries);
         this.days = new LimitDays(tank, history, seen, Limits.DEFAULT);
     }
@@ -116,7 +115,7 @@ final class TankEvidence {
     }
 
     Stages stages() {
-        return Stages.of(account.lines(), stageAt(), lastKnown());
+        return history.isMixed() ? Stages.NONE : Stages.of(account.lines(), history::stageAt, lastKnown());
     }
 
     /** The dead by day and stage, oldest first. */
@@ -124,7 +123,7 @@ final class TankEvidence {
         SortedMap<LocalDate, SortedMap<Stage, Integer>> dead = new TreeMap<>();
         account.lines().stream().filter(line -> line.what() == Account.What.DIED && line.fish() > 0)
                 .forEach(line -> dead.computeIfAbsent(day(line.at()), day -> new TreeMap<>())
-                        .merge(stageAt().apply(line.at()), line.fish(), Integer::sum));
+                        .merge(history.stageAt(line.at()), line.fish(), Integer::sum));
         List<Deaths> deaths = new ArrayList<>();
         dead.forEach((day, stages) -> stages.forEach((stage, fish) ->
                 deaths.add(new Deaths(day, stage, fish, Optional.ofNullable(causes.get(day))))));
@@ -163,11 +162,6 @@ final class TankEvidence {
                 .min(Comparator.comparing((Observation one) -> Duration.between(one.at(), at).abs())
                         .thenComparing(Observation::at))
                 .map(one -> OptionalDouble.of(one.value())).orElse(OptionalDouble.empty());
-    }
-
-    /** Fish are moved, not eggs. */
-    private Function<Instant, Stage> stageAt() {
-        return lots.isEmpty() && !entries.isEmpty() ? at -> Stage.FEEDING : history::stageAt;
     }
 
     /** The summary has no clock: what is not known of a tank has not come. */

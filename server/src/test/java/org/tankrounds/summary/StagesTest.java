@@ -12,12 +12,15 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.tankrounds.belief.Observation;
 import org.tankrounds.fish.Stage;
+import org.tankrounds.readings.ReadingTally;
 import org.tankrounds.season.Account;
 import org.tankrounds.season.CountEntry;
 import org.tankrounds.season.CountKind;
 import org.tankrounds.season.CountMethod;
 import org.tankrounds.season.Lot;
+import org.tankrounds.season.MovedAs;
 import org.tankrounds.season.SeenOn;
+import org.tankrounds.testing.SomeTank;
 import org.tankrounds.water.Analyte;
 
 /** How many outlived each stage, worked out by hand. */
@@ -71,13 +74,50 @@ final class StagesTest {
 
     @Test
     void eggsThatLeftAlive_didNotDieWhereTheyWere() {
-        write(CountKind.MOVED, "2025-11-05", 100, 0);
+        write(CountKind.THINNED, "2025-11-05", 100, 0);
         write(CountKind.HATCHED, "2025-11-24", 90, 0);
 
         Stages stages = stages(LAST, lot(200, "2025-11-04", 0));
 
         assertThat(stages.of(Stage.EGG).survived()).isEqualTo(190);
         assertThat(stages.of(Stage.SAC_FRY).began()).isEqualTo(90);
+    }
+
+    @Test
+    void eggsThatWereMoved_areOfTheTankThatTheyCameTo() {
+        write(CountKind.MOVED, "2025-11-05", 100, 0);
+        write(CountKind.HATCHED, "2025-11-24", 90, 0);
+
+        Stages stages = stages(LAST, lot(200, "2025-11-04", 0));
+
+        assertThat(stages.of(Stage.EGG)).isEqualTo(new StageSurvival(100, 90, 1, 1, 0));
+        assertThat(stages.of(Stage.SAC_FRY).began()).isEqualTo(90);
+        assertThat(stages.lines().get(Stage.EGG)).extracting(Stages.Line::what)
+                .containsExactly(Stages.What.RECEIVED, Stages.What.MOVED_OUT, Stages.What.MISSING);
+    }
+
+    /** Two tanks together have each egg once, in each stage. */
+    @Test
+    void whatWasMoved_isNotCountedTwiceInAChapter() {
+        move("2025-11-05", 50, Stage.EGG, 190);
+        dead("2025-11-10", 6);
+        Stages from = evidence(1, lot(200, "2025-11-04", 0)).stages();
+        Stages to = evidence(2).stages();
+
+        assertThat(from.of(Stage.EGG)).isEqualTo(new StageSurvival(150, 144, 0, 1, 0));
+        assertThat(to.of(Stage.EGG)).isEqualTo(new StageSurvival(50, 44, 0, 1, 0));
+        assertThat(from.plus(to).of(Stage.EGG).began()).isEqualTo(200);
+        assertThat(from.plus(to).of(Stage.SAC_FRY).began()).isEqualTo(188);
+        assertThat(from.plus(to).of(Stage.FEEDING).began()).isEqualTo(188);
+        assertThat(evidence(2).deaths()).extracting(TankEvidence.Deaths::stage).containsExactly(Stage.EGG);
+        assertThat(evidence(2).figures().ledger().deadAsEggs()).isEqualTo(6);
+    }
+
+    @Test
+    void whatWasMovedToOthersOfAnotherStage_makesStagesUntold() {
+        move("2025-11-06", 50, Stage.FEEDING, 500);
+        assertThat(evidence(2, new Lot(1, 1, 2, 200, at("2025-11-04"), OptionalDouble.of(180), Optional.empty(),
+                Optional.empty(), SeenOn.NOTHING, CountMethod.ONE_BY_ONE, 0)).stages()).isEqualTo(Stages.NONE);
     }
 
     @Test
@@ -145,6 +185,21 @@ final class StagesTest {
 
     private Stages stages(Instant until, Lot... lots) {
         return Stages.of(account(lots).lines(), StagesTest::stageAt, until);
+    }
+
+    /** Of a tank with the deaths of all; what was moved went from tank 1 to tank 2. */
+    private TankEvidence evidence(int tankId, Lot... lots) {
+        List<Observation> seen = new ArrayList<>(List.of(Observation.of(at("2025-11-05"), Analyte.TEMPERATURE, 11, 0)));
+        seen.addAll(deaths);
+        seen.add(Observation.of(LAST, Analyte.TEMPERATURE, 11, 0));
+        return new TankEvidence(SomeTank.ofNumber(tankId), List.of(lots), entries, Map.of(), List.of(), List.of(), seen,
+                ReadingTally.NONE, Map.of(), LAST);
+    }
+
+    private void move(String day, int fish, Stage stage, double thermalUnitsC) {
+        entries.add(new CountEntry(entries.size() + 1, CountKind.MOVED, at(day), 1, Optional.of(2), fish,
+                CountMethod.ONE_BY_ONE, 0, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.of(new MovedAs(stage, OptionalDouble.of(thermalUnitsC)))));
     }
 
     private Account account(Lot... lots) {
