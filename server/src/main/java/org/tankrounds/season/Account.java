@@ -40,6 +40,7 @@ public final class Account {
     private final List<Line> lines = new ArrayList<>();
     private final List<CountEntry> impossible = new ArrayList<>();
     private Ledger ledger = Ledger.EMPTY;
+    private double cameVariance;
     private double variance;
     /** How many more left than were there by count, since all were counted. */
     private int overdrawn;
@@ -83,6 +84,13 @@ public final class Account {
         return lines.stream().filter(line -> line.what() == What.HATCHED).mapToInt(Line::fish).sum();
     }
 
+    /** Fish that can be there however few died: those that came, less those that left alive, and what both may be off. */
+    public int most(int spreadOfCount) {
+        int mostSpread = (int) Math.ceil(StrictMath.hypot(Math.sqrt(cameVariance), spreadOfCount));
+        return ledger.received() + ledger.movedIn() - ledger.movedOut() - ledger.thinned() - ledger.released()
+                + mostSpread;
+    }
+
     /** By which more left than can have been there. */
     public List<CountEntry> impossible() {
         return List.copyOf(impossible);
@@ -119,6 +127,7 @@ public final class Account {
             case COUNTED -> own;
             default -> variance + own;
         };
+        cameVariance += booking.what() == What.COUNTED || booking.what() == What.HATCHED ? 0 : own;
         Line line = new Line(booking.at(), booking.what(), fish, booking.entry(), booking.lot(),
                 ledger.alive(), spread(), unexplainedBefore - ledger.unexplained());
         lines.add(line);

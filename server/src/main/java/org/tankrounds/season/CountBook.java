@@ -115,6 +115,11 @@ public final class CountBook {
         return wrong;
     }
 
+    /** What the tank's count was at the time of an entry that is not written yet. */
+    Account accountAt(Tank tank, CountEntry entry) {
+        return history(tank).accountUntil(entry.at(), CountRepository.of(tank.tankId(), entries()));
+    }
+
     private Saying tooMany(Tank tank, CountEntry entry, List<CountEntry> before) {
         Account then = history(tank).accountUntil(entry.at(), CountRepository.of(tank.tankId(), before));
         return then.spread() == 0 ? Saying.of("count.fish.tooMany", then.ledger().alive())

@@ -33,6 +33,8 @@ public final class CountHandlers {
     private static final String SAVED = "saved";
     private static final String FORM = "form";
     private static final String ASKED = "asked";
+    /** No entry has this number: it stands for the answer that more are there than came. */
+    private static final String MORE_THAN_CAME = "0";
     private static final Pattern ENTRIES = Pattern.compile("[0-9,]{1,1000}");
     private static final Set<String> RECEIPTS = Set.of("written", "withdrawn", "lotWithdrawn");
 
@@ -137,6 +139,12 @@ public final class CountHandlers {
         Caller caller = Caller.of(ctx);
         return transactions.inChapter(caller.chapterId(), tx -> {
             CountBook book = book(tx, ctx, where);
+            if (entry.kind() == CountKind.COUNTED) {
+                Optional<Refusal> unlikely = unlikely(book.accountAt(where.tank(), entry), entry, answered);
+                if (unlikely.isPresent()) {
+                    return unlikely;
+                }
+            }
             if (entry.kind() == CountKind.RELEASED) {
                 SameDay before = book.ofTheSameDay(where.tank(), submission, entry);
                 if (!before.isSettledBy(answered)) {
@@ -152,6 +160,16 @@ public final class CountHandlers {
             }
             return refusal.map(why -> new Refusal(why, answered));
         });
+    }
+
+    /** Nobody counts what had not come; more than came is asked about, for suppliers miscount too. */
+    private static Optional<Refusal> unlikely(Account then, CountEntry entry, String answered) {
+        if (then.ledger().came() == 0 && entry.fish() > 0) {
+            return Optional.of(new Refusal(Saying.of("count.counted.beforeAny"), answered));
+        }
+        int most = then.most(entry.spread());
+        return entry.fish() <= most || answered.equals(MORE_THAN_CAME) ? Optional.empty()
+                : Optional.of(new Refusal(Saying.of("count.counted.more", entry.fish(), most), MORE_THAN_CAME));
     }
 
     /** One that was taken back before is taken back. */

@@ -63,8 +63,13 @@ final class CountPages {
                 "/tanks/" + tank.code(), saved.isEmpty() ? "" : say("count.saved." + saved), figures(account),
                 ledger.unexplained() == 0 ? "" : say(ledger.unexplained() > 0 ? "count.missing" : "count.surplus",
                         Math.abs(ledger.unexplained())),
-                ledger.came() > 0 && ledger.alive() == 0 ? say("count.emptied") : "",
+                ledger.came() > 0 && ledger.alive() == 0 && runs() ? say("count.emptied") : "",
                 acts, rows(account, address, role), eggs.withdrawn().stream().map(this::gone).toList());
+    }
+
+    /** What is to be done with an empty tank is of no use once its season is over. */
+    private boolean runs() {
+        return formats.now().isBefore(season.until(tank.zone()));
     }
 
     private String gone(WithdrawnLot gone) {

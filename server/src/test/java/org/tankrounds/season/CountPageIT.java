@@ -59,6 +59,24 @@ final class CountPageIT {
                 .contains("2 fish more than the count ever had");
     }
 
+    /** Eggs came on the first of November; nobody counts fish before, and 250 of 200 only by miscounting somewhere. */
+    @Test
+    void aCountThatCannotBe_isRefused_andOneThatHardlyCan_isAskedAbout() {
+        Answer early = write(here, "counted", "fish", "141", "day", "2025-10-05");
+        assertThat(early.status()).isEqualTo(422);
+        assertThat(text(early)).contains("No eggs or fish had come to this tank by then");
+        assertThat(early.body()).contains("value=\"141\"");
+
+        Answer asked = write(here, "counted", "fish", "250");
+        assertThat(asked.status()).isEqualTo(422);
+        assertThat(text(asked)).contains("250 is more than can be there: of those that came, 200 at most are left.");
+        assertThat(text(coordinator.get(here))).contains("Room 12: 200 by count");
+        String again = find(asked.body(), "action=\"([^\"]*/count/counted\\?form=[^\"]*)\"").replace("&amp;", "&");
+        assertThat(coordinator.post(again, "method", "one_by_one", "day", "2026-01-13", "fish", "250").status())
+                .isEqualTo(303);
+        assertThat(text(coordinator.get(here))).contains("Room 12: 250 by count").contains("Unexplained −50");
+    }
+
     @Test
     void whatLaterEntriesNeed_cannotBeTakenAwayBeforeThem() {
         write(here, "moved", "fish", "150", "to", cast.tankB().code(), "day", "2026-01-10");
