@@ -28,7 +28,7 @@ final class ChangeWording {
             Map.entry("visits", SummaryFigure.VISITS));
     private static final Set<String> OTHERS = Set.of("school", "classroom", "tank", "readings_corrected",
             "first_reading_utc", "last_reading_utc", "moved_in", "moved_out", "counted_as_hatched", "released_at",
-            "stream_check", "chapter", "season");
+            "stream_check", "delivered", "chapter", "season");
     private static final Pattern OF_SERIES = Pattern.compile("(?:(worst|longest)_)?"
             + "(temperature|un_ionised_ammonia|nitrite)_(?:spell_)?(.*)");
     private static final Pattern OF_STAGE = Pattern.compile("(egg|sac_fry|feeding)_stage_(.*)");

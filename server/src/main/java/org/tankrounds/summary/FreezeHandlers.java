@@ -37,6 +37,7 @@ public final class FreezeHandlers {
     private static final String FORM = "form";
     private static final String READER = "reader";
     private static final String DAYS = "days";
+    private static final String SUBMISSION = "submission_id";
     private static final List<Integer> TERMS = List.of(14, 30, 90);
 
     private final Transactions transactions;
@@ -68,11 +69,12 @@ public final class FreezeHandlers {
         FreezePage page = transactions.inChapter(caller.chapterId(), tx -> {
             Season season = reads.season(tx, caller.chapterId(), ctx.pathParam("season"));
             SeasonSummary summary = reads.summary(tx, caller.chapterId(), season);
-            int next = versions.list(tx, caller.chapterId(), season).stream().findFirst()
-                    .map(FrozenVersion::version).orElse(0) + 1;
-            return new FreezePage(speech.say("freeze.title", season.name(), next), address(season), season.name(),
-                    new StillOpen(summary, speech).list(today),
-                    address(season) + "/freeze?" + FORM + "=" + UUID.randomUUID(), speech.say("freeze.do", next));
+            int last = versions.list(tx, caller.chapterId(), season).stream().findFirst()
+                    .map(FrozenVersion::version).orElse(0);
+            boolean same = last > 0 && freezer.isAsIn(tx, caller.chapterId(), season, last, summary);
+            return new FreezePage(speech.say("freeze.title", season.name(), last + 1), address(season), season.name(),
+                    new StillOpen(summary, speech).list(today), same ? speech.say("freeze.same", last) : "",
+                    address(season) + "/freeze?" + FORM + "=" + UUID.randomUUID(), speech.say("freeze.do", last + 1));
         });
         pages.show(ctx, "summary/freeze", page);
     }
@@ -104,7 +106,8 @@ public final class FreezeHandlers {
         Instant until = clock.instant().plus(Duration.ofDays(days));
         String secret = transactions.inChapter(caller.chapterId(), tx -> {
             Where where = where(tx, ctx);
-            return links.add(tx, caller.chapterId(), where.season(), where.version().version(), reader,
+            return links.add(tx, caller.chapterId(), where.season(), where.version().version(),
+                    Asked.submissionId(ctx.formParam(SUBMISSION)), reader,
                     caller.personId().orElseThrow(), clock.instant(), until);
         });
         LOG.info("a link to a summary of chapter {} was made by person {}", caller.chapterId(),
@@ -167,7 +170,7 @@ public final class FreezeHandlers {
                 }).toList();
         List<FormField.Option> terms = TERMS.stream().map(days -> new FormField.Option(Integer.toString(days),
                 speech.say("freeze.link.days", days))).toList();
-        return new FrozenPage.HandOver(address, form.textBox(READER, "freeze.link.reader"),
+        return new FrozenPage.HandOver(address, UUID.randomUUID().toString(), form.textBox(READER, "freeze.link.reader"),
                 form.choice(DAYS, "freeze.link.term", terms), made);
     }
 

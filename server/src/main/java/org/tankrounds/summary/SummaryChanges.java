@@ -2,12 +2,14 @@ package org.tankrounds.summary;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +24,7 @@ import java.util.stream.Stream;
  */
 final class SummaryChanges {
     static final String RELEASED = "released_at";
+    static final String DELIVERED = "delivered";
     static final String LOOKED = "stream_check";
     static final String TANK = "tank";
     /** What the season is called stands in every row, and is told once. */
@@ -43,6 +46,8 @@ final class SummaryChanges {
         });
         old.forEach((tank, row) -> changes.add(new Change(tank, place(row), TANK, tank, "")));
         changes.addAll(lists(RELEASED, before.releases(), now.releases()));
+        before.deliveries().ifPresent(then ->
+                changes.addAll(lists(DELIVERED, then, now.deliveries().orElse(List.of()))));
         before.looks().ifPresent(then -> changes.addAll(lists(LOOKED, then, now.looks().orElse(List.of()))));
         return changes;
     }
@@ -100,7 +105,7 @@ final class SummaryChanges {
             return releases;
         }
 
-        /** Site, day, temperature, pH and oxygen; empty where the version is older than that it tells them. */
+        /** Site, day, temperature, pH, oxygen and biotic index; empty where the version is older than that it tells them. */
         private Optional<List<String>> looks() {
             JsonNode all = read().path("streamChecks");
             if (all.isMissingNode()) {
@@ -108,14 +113,38 @@ final class SummaryChanges {
             }
             List<String> looks = new ArrayList<>();
             for (JsonNode one : all) {
-                looks.add(texts(one, "site", "day", "temperatureC", "ph", "oxygenMgPerL"));
+                looks.add(texts(one, "site", "day", "temperatureC", "ph", "oxygenMgPerL") + ", "
+                        + texts(one.path("familyBioticIndex"), "value"));
             }
             return Optional.of(looks);
         }
 
         private static String texts(JsonNode of, String... names) {
-            return Stream.of(names).map(name -> of.path(name).isNull() ? "–" : of.path(name).asText())
+            return Stream.of(names).map(of::path)
+                    .map(value -> value.isNull() || value.isMissingNode() ? "–" : value.asText())
                     .collect(Collectors.joining(", "));
+        }
+
+        /** Apart from what says that it is frozen. */
+        boolean saysAs(Saved other) {
+            return Arrays.equals(csv, other.csv) && unfrozen().equals(other.unfrozen());
+        }
+
+        private JsonNode unfrozen() {
+            return ((ObjectNode) read()).without("frozen");
+        }
+
+        /** Day, tank, eggs, supplier and certificate; empty where the version is older than that it tells them. */
+        private Optional<List<String>> deliveries() {
+            JsonNode all = read().path("total").path("deliveries");
+            if (all.isMissingNode()) {
+                return Optional.empty();
+            }
+            List<String> deliveries = new ArrayList<>();
+            for (JsonNode one : all) {
+                deliveries.add(texts(one, "day", "tank", "eggs", "supplier", "certificate"));
+            }
+            return Optional.of(deliveries);
         }
 
         private JsonNode read() {

@@ -30,7 +30,7 @@ public final class SummaryFreezer {
     /**
      * What is to be frozen, of one moment's rows.
      *
-     * @param already the version that the same form was frozen as
+     * @param already the version that the same form was frozen as, or that says the same
      */
     private record Taken(Season season, Optional<Integer> already, SeasonSummary summary, Stamp stamp, byte[] zip) {}
 
@@ -71,9 +71,17 @@ public final class SummaryFreezer {
         }
         SeasonSummary summary = reads.summary(tx, chapterId, season);
         Optional<FrozenVersion> before = versions.list(tx, chapterId, season).stream().findFirst();
+        if (before.filter(one -> isAsIn(tx, chapterId, season, one.version(), summary)).isPresent()) {
+            return new Taken(season, before.map(FrozenVersion::version), null, null, null);
+        }
         Stamp stamp = files.stamp(before.map(FrozenVersion::version).orElse(0) + 1,
                 before.map(one -> changesSince(tx, chapterId, season, one.version(), summary)).orElse(List.of()));
         return new Taken(season, already, summary, stamp, files.zip(tx, chapterId, season, stamp));
+    }
+
+    /** Whether a version says all that there is to say now, so that another would be the same. */
+    boolean isAsIn(DSLContext tx, int chapterId, Season season, int version, SeasonSummary now) {
+        return saved(tx, chapterId, season, version).saysAs(SummaryChanges.Saved.of(now));
     }
 
     /** What is otherwise now than it was in a version. */

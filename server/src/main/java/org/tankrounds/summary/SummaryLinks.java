@@ -5,6 +5,8 @@ import static org.tankrounds.db.schema.Tables.SUMMARY_LINKS;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.tankrounds.season.Season;
@@ -22,15 +24,22 @@ public final class SummaryLinks {
         }
     }
 
-    /** @return the random value in it, which is kept nowhere */
-    String add(DSLContext tx, int chapterId, Season season, int version, String reader, int personId, Instant now,
-            Instant expiresAt) {
+    /**
+     * Only the last answer to a form is seen, so that a form that is sent again withdraws what it made before.
+     *
+     * @return the random value in it, which is kept nowhere
+     */
+    String add(DSLContext tx, int chapterId, Season season, int version, UUID submissionId, String reader, int personId,
+            Instant now, Instant expiresAt) {
         String secret = Secrets.next();
+        withdraw(tx, SUMMARY_LINKS.CHAPTER_ID.eq(chapterId).and(SUMMARY_LINKS.SUBMISSION_ID.eq(submissionId)),
+                personId, now);
         tx.insertInto(SUMMARY_LINKS)
                 .set(SUMMARY_LINKS.CHAPTER_ID, chapterId)
                 .set(SUMMARY_LINKS.LINK_HASH, Secrets.sha256(secret))
                 .set(SUMMARY_LINKS.SEASON_ID, season.seasonId())
                 .set(SUMMARY_LINKS.VERSION, version)
+                .set(SUMMARY_LINKS.SUBMISSION_ID, submissionId)
                 .set(SUMMARY_LINKS.READER, reader)
                 .set(SUMMARY_LINKS.MADE_BY, personId)
                 .set(SUMMARY_LINKS.MADE_AT, now)
@@ -50,12 +59,16 @@ public final class SummaryLinks {
 
     /** One that was taken back before stays so. */
     void withdraw(DSLContext tx, int chapterId, Season season, int version, int linkId, int personId, Instant now) {
+        withdraw(tx, SUMMARY_LINKS.CHAPTER_ID.eq(chapterId).and(SUMMARY_LINKS.LINK_ID.eq(linkId))
+                .and(SUMMARY_LINKS.SEASON_ID.eq(season.seasonId())).and(SUMMARY_LINKS.VERSION.eq(version)),
+                personId, now);
+    }
+
+    private static void withdraw(DSLContext tx, Condition which, int personId, Instant now) {
         tx.update(SUMMARY_LINKS)
                 .set(SUMMARY_LINKS.WITHDRAWN_BY, personId)
                 .set(SUMMARY_LINKS.WITHDRAWN_AT, now)
-                .where(SUMMARY_LINKS.CHAPTER_ID.eq(chapterId)).and(SUMMARY_LINKS.LINK_ID.eq(linkId))
-                .and(SUMMARY_LINKS.SEASON_ID.eq(season.seasonId())).and(SUMMARY_LINKS.VERSION.eq(version))
-                .and(SUMMARY_LINKS.WITHDRAWN_AT.isNull())
+                .where(which).and(SUMMARY_LINKS.WITHDRAWN_AT.isNull())
                 .execute();
     }
 

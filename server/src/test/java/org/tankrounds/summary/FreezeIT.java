@@ -135,20 +135,14 @@ final class FreezeIT {
 
     @Test
     void filesMadeAgain_fromTheSameRowsAndMoment_areTheSameBytes() {
-        List<Map<String, byte[]>> made = new ArrayList<>();
-        for (int i = 0; i < 2; i++) {
-            freeze();
-            int version = i + 1;
-            made.add(ENDINGS.stream().collect(Collectors.toMap(ending -> ending,
-                    ending -> api("." + ending + "?version=" + version, 200))));
-        }
-        // The clock stands still; only the number of the version differs, and stands in some of them.
-        assertThat(made.get(1).get("csv")).isEqualTo(made.get(0).get("csv"));
+        freeze();
         for (String ending : ENDINGS) {
             assertThat(api("." + ending, 200)).as("made now, twice: %s", ending).isEqualTo(api("." + ending, 200));
         }
-        assertThat(Packages.unzip(made.get(1).get("zip")).get("measurements.csv"))
-                .isEqualTo(Packages.unzip(made.get(0).get("zip")).get("measurements.csv"));
+        // The clock stands still; that it is frozen stands in some of the version's files, and in none of these.
+        assertThat(api(".csv", 200)).isEqualTo(api(".csv?version=1", 200));
+        assertThat(Packages.unzip(api(".zip", 200)).get("measurements.csv"))
+                .isEqualTo(Packages.unzip(api(".zip?version=1", 200)).get("measurements.csv"));
     }
 
     @Test
@@ -157,6 +151,33 @@ final class FreezeIT {
         assertThat(coordinator.post(form).location()).isEqualTo(summary + "/versions/1");
         assertThat(coordinator.post(form).location()).isEqualTo(summary + "/versions/1");
         assertThat(coordinator.get(summary + "/versions/2").status()).isEqualTo(404);
+    }
+
+    @Test
+    void whereNothingChanged_thereIsNothingToFreeze() {
+        String form = form();
+        String first = coordinator.post(form).location();
+        assertThat(text(coordinator.get(summary + "/freeze"))).contains("Nothing has changed since version 1");
+        assertThat(coordinator.get(summary + "/freeze").body()).doesNotContain("/summary/freeze?");
+        String another = form.replaceFirst("form=[^&]*", "form=" + UUID.randomUUID());
+        assertThat(coordinator.post(another).location()).isEqualTo(first);
+        read("2025-11-11T12:00:00Z", "\"analyte\": \"deaths\", \"value\": 3, \"unit\": \"1\"");
+        assertThat(coordinator.post(form()).location()).endsWith("/versions/2");
+    }
+
+    /** Only the second answer is seen; what the first made would open for good, unknown to anybody. */
+    @Test
+    void aLinkFormSentTwice_leavesOneLinkOpen() {
+        String version = freeze();
+        String submission = find(coordinator.get(version).body(), "name=\"submission_id\" value=\"([^\"]*)\"");
+        List<String> links = new ArrayList<>();
+        for (int i = 0; i < 2; i++) {
+            Answer made = coordinator.post(version + "/links", "reader", "State office", "days", "30", "submission_id",
+                    submission);
+            links.add(find(made.body(), "(/handed-over/[\\w-]+)"));
+        }
+        assertThat(APP.browser().get(links.get(0)).status()).isEqualTo(404);
+        assertThat(APP.browser().get(links.get(1)).status()).isEqualTo(200);
     }
 
     @Test
@@ -255,6 +276,10 @@ final class FreezeIT {
         coordinator.get(version);
         Answer made = coordinator.post(version + "/links", "reader", reader, "days", days);
         return Pattern.compile("/handed-over/[\\w-]+").matcher(made.body()).results().findFirst().orElseThrow().group();
+    }
+
+    private static String find(String body, String pattern) {
+        return Pattern.compile(pattern).matcher(body).results().findFirst().orElseThrow().group(1);
     }
 
     private static NamedCsvRecord measured(Packages.Package read, String analyte) {

@@ -8,8 +8,9 @@ import java.util.List;
  * @param summary where the summary is
  * @param season its name
  * @param open what an agency would ask about; each leads to where it can be looked at
+ * @param same a sentence where the last version says all of it already; empty where there is something to freeze
  * @param action where the form is sent
  * @param freeze text of its button
  */
-public record FreezePage(String title, String summary, String season, List<FormPage.Link> open, String action,
-        String freeze) implements Page {}
+public record FreezePage(String title, String summary, String season, List<FormPage.Link> open, String same,
+        String action, String freeze) implements Page {}

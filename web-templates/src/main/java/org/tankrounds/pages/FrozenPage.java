@@ -24,7 +24,7 @@ public record FrozenPage(String title, String heading, String summary, String se
     public record File(String name, String to, String sha256, String size) {}
 
     /** @param action where a new link is asked for */
-    public record HandOver(String action, FormField reader, FormField days, List<Link> links) {
+    public record HandOver(String action, String submissionId, FormField reader, FormField days, List<Link> links) {
         public List<FormField> wrong() {
             return Stream.of(reader, days).filter(FormField::wrong).toList();
         }
