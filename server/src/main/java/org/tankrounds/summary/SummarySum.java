@@ -95,11 +95,18 @@ public final class SummarySum {
         } catch (CsvParseException e) {
             throw CommandException.wrongCall(file + " is no season summary: it is not CSV throughout.");
         }
+        if (read.isEmpty()) {
+            throw CommandException.wrongCall(file + " is no season summary as CSV: it has no rows.");
+        }
+        if (read.get(0).getHeader().size() == 1 && read.get(0).getHeader().get(0).matches(".*[;\t].*")) {
+            throw CommandException.wrongCall(file + " is no season summary as CSV: commas stand between its columns in"
+                    + " the file that Tankrounds makes, here is something else. Take that file as it was made.");
+        }
         Set<String> needed = new LinkedHashSet<>(NAMES);
         needed.addAll(List.of(LEVEL, TANK, "eggs_received", "dead", "alive_by_count", UNEXPLAINED, "moved_in",
                 "moved_out", "taken_out_early", "released"));
         for (String name : needed) {
-            if (read.isEmpty() || read.get(0).findField(name).isEmpty()) {
+            if (read.get(0).findField(name).isEmpty()) {
                 throw CommandException.wrongCall(
                         file + " is no season summary as CSV: it has no column \"" + name + "\".");
             }

@@ -66,7 +66,9 @@ class SummarySumTest {
         assertRefused(summary("north", "2025-26", "t1", 2_000_000_000, 0, 0, 2_000_000_000),
                 "a whole number from 0 to 10000000 is accepted");
         assertRefused("a,b\n1,2\n".getBytes(StandardCharsets.UTF_8), "it has no column \"chapter_code\"");
-        assertRefused(new byte[0], "is no season summary");
+        assertRefused(new byte[0], "is no season summary as CSV: it has no rows");
+        assertRefused("chapter_code;chapter;tank\n1;2;3\n".getBytes(StandardCharsets.UTF_8),
+                "commas stand between its columns");
     }
 
     /** A spreadsheet puts one there. */
