@@ -60,7 +60,8 @@ final class SiteForm {
         return List.of(
                 new Group(form.say("release.site.group"), "", List.of(
                         List.of(form.textBox(NAME, "release.site.name").withHint(form.say("release.site.name.hint"))),
-                        List.of(form.textBox(WATER, "release.site.water").withHint(form.say("release.site.water.hint"))),
+                        List.of(form.textBox(WATER, "release.site.water")
+                                .withHint(form.say("release.site.water.hint"))),
                         List.of(form.optional(form.textBox(WAY, "release.site.way"))
                                 .withHint(form.say("release.site.way.hint"))))),
                 new Group(form.say("release.site.where"), form.say("release.site.where.note"), List.of(

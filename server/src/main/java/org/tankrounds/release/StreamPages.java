@@ -74,8 +74,8 @@ final class StreamPages {
                 say("stream.group." + count.getKey().code()), Integer.toString(count.getValue()),
                 StreamSketch.of(count.getKey()))).toList();
         return new StreamPage(title(sample), site.name(), site.address(),
-                say("stream.by", formats.dateYearAndClock(check.at()), check.by().orElse("")), water(check), forFish(check),
-                sample.animals() == 0 ? List.of() : results(sample), outside(sample), found,
+                say("stream.by", formats.dateYearAndClock(check.at()), check.by().orElse("")), water(check),
+                forFish(check), sample.animals() == 0 ? List.of() : results(sample), outside(sample), found,
                 say("stream.animals", sample.animals()), check.note().orElse(""),
                 mayWithdraw ? check.address() + "/withdrawn" : "");
     }
@@ -94,7 +94,8 @@ final class StreamPages {
     }
 
     private String title(StreamSample sample) {
-        return sample.index().map(index -> say("stream.heading", site.name(), say("stream.index." + index.water().name())))
+        return sample.index().map(index -> say("stream.heading", site.name(),
+                        say("stream.index." + index.water().name())))
                 .orElseGet(() -> say("stream.heading.water", site.name()));
     }
 

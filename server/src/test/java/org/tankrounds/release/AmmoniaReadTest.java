@@ -14,7 +14,8 @@ class AmmoniaReadTest {
 
     @Test
     void theNewestCounts_whateverTheOrder_andNothingElseThanAmmonia() {
-        assertThat(read(ammonia(2, 1), ammonia(0.4, 30), Observation.of(NOON, Analyte.NITRITE, 5, 0)).mgNPerL()).isEqualTo(2);
+        assertThat(read(ammonia(2, 1), ammonia(0.4, 30), Observation.of(NOON, Analyte.NITRITE, 5, 0)).mgNPerL())
+                .isEqualTo(2);
         assertThat(AmmoniaRead.newest("Room 3", List.of(Observation.of(NOON, Analyte.NITRITE, 5, 0)))).isEmpty();
     }
 
