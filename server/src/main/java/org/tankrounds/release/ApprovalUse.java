@@ -20,8 +20,8 @@ final class ApprovalUse {
     /** Fish of a tank that a plan took, and that are out by now. */
     private record Carried(int planId, int tankId) {}
 
-    private ApprovalUse(
-            Map<String, Integer> released, Map<Integer, String> numbers, List<ReleasePlan> plans, Set<Carried> carried) {
+    private ApprovalUse(Map<String, Integer> released, Map<Integer, String> numbers, List<ReleasePlan> plans,
+            Set<Carried> carried) {
         this.released = released;
         this.numbers = numbers;
         this.plans = plans;
@@ -56,6 +56,12 @@ final class ApprovalUse {
     /** Tanks whose fish are out by a plan already. */
     Set<Integer> outBy(int planId) {
         return carried.stream().filter(one -> one.planId() == planId).map(Carried::tankId).collect(Collectors.toSet());
+    }
+
+    /** Whether all that a plan takes is out. */
+    boolean isOut(ReleasePlan plan) {
+        return plan.details().loads().stream()
+                .allMatch(load -> carried.contains(new Carried(plan.planId(), load.tankId())));
     }
 
     private int planned(int exceptPlan, Predicate<ReleasePlan> which, Predicate<Load> whose) {

@@ -29,11 +29,11 @@ import org.tankrounds.words.Saying;
 /** The form that is filled in at the water, on a phone: what was released of one tank, and what was seen. */
 final class DayForm {
     static final String SUBMISSION = "submission_id";
-    /** Answer to the question whether these are other fish, with the entries that were named in it. */
+    /** Answer to the questions whether these are other fish, and of that day; with what was named in them. */
     static final String ASKED = "asked_entries";
     static final String SCALE = "temperature_scale";
     static final String FISH = "fish";
-    private static final String DAY = "day";
+    static final String DAY = "day";
     private static final String TIME = "time";
     private static final String BOX = "box_temperature";
     private static final String STREAM = "stream_temperature";
@@ -121,6 +121,12 @@ final class DayForm {
             fields.add(form.numberBox(KEPT + why.code(), "release.kept." + why.code(), unit));
         }
         return fields;
+    }
+
+    /** The box to look at first where too many were kept back. */
+    static String mostKept(Map<KeptBack, Integer> kept) {
+        return kept.entrySet().stream().max(Map.Entry.comparingByValue()).map(most -> KEPT + most.getKey().code())
+                .orElse(FISH);
     }
 
     static FormField lengthsBox(FormInput form) {

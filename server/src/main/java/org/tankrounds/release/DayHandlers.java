@@ -4,7 +4,10 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
@@ -13,6 +16,7 @@ import org.tankrounds.jobs.AfterChange;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.pages.ReleaseDayPage;
 import org.tankrounds.places.Tank;
+import org.tankrounds.release.DayQuestions.Question;
 import org.tankrounds.readings.DeviceClock;
 import org.tankrounds.readings.OutboxAnswers;
 import org.tankrounds.season.CountBook;
@@ -31,6 +35,9 @@ import org.tankrounds.words.Saying;
 
 /** The page that is filled in at the water, for one tank of a plan. */
 public final class DayHandlers {
+    /** Further from the plan's day than this, the day may be a slip. */
+    private static final int DAYS_FROM_PLAN = 1;
+
     private final Transactions transactions;
     private final ReleaseReads reads;
     private final DirtyTanks dirtyTanks;
@@ -59,8 +66,12 @@ public final class DayHandlers {
     /** What the form carries along unseen. */
     private record Hidden(UUID submission, String asked) {}
 
-    /** @param asked entries that were asked about, now or before; empty for none */
-    private record Refusal(Saying why, String asked) {}
+    /** @param asked what was asked about, now or before; empty for nothing */
+    private record Refusal(List<Question> why, String asked) {
+        static Refusal of(String field, Saying why, String asked) {
+            return new Refusal(List.of(new Question(field, why)), asked);
+        }
+    }
 
     public void show(Context ctx) {
         show(ctx, load(ctx), FormInput.showing(ctx, DayForm.blank()), new Hidden(UUID.randomUUID(), ""),
@@ -77,37 +88,63 @@ public final class DayHandlers {
         FormInput typed = FormInput.of(ctx, DayForm.NAMES);
         Instant filledIn = DeviceClock.takenAt(
                 name -> Optional.ofNullable(ctx.formParam(name)).orElse(""), clock.instant());
-        DayForm form = new DayForm(where.plan(), where.site(), where.approval(), where.season(), where.tank(), filledIn);
+        DayForm form = new DayForm(
+                where.plan(), where.site(), where.approval(), where.season(), where.tank(), filledIn);
         String answered = Optional.ofNullable(ctx.formParam(DayForm.ASKED)).orElse("");
         Optional<Refusal> refusal = form.parse(typed, submission)
                 .flatMap(parsed -> write(ctx, where, parsed, answered));
-        refusal.ifPresent(one -> typed.refuse(DayForm.FISH, one.why()));
+        refusal.ifPresent(one -> one.why().forEach(why -> typed.refuse(why.field(), why.what())));
         answer(ctx, where, typed, new Hidden(submission, refusal.map(Refusal::asked).orElse(answered)));
     }
 
     private Optional<Refusal> write(Context ctx, Where where, DayForm.Typed typed, String answered) {
         Caller caller = Caller.of(ctx);
         if (where.plan().droppedAt().isPresent()) {
-            return Optional.of(new Refusal(Saying.of("release.day.dropped"), answered));
+            return Optional.of(Refusal.of(DayForm.FISH, Saying.of("release.day.dropped"), answered));
         }
         return transactions.inChapter(caller.chapterId(), tx -> {
             reads.plans().lock(tx, caller.chapterId());
             CountBook book = new CountBook(reads.season(), tx, caller.chapterId(), where.season(), clock.instant());
-            SameDay before = book.ofTheSameDay(where.tank(), typed.day().submission(), typed.entry());
-            if (!before.isSettledBy(answered)) {
-                // Two who each write down what both let swim would count it twice.
-                Formats formats = Speech.of(ctx).formats(where.tank().zone(), clock.instant());
-                return Optional.of(new Refusal(
-                        Saying.of("release.day.again", before.wording(formats)), before.asked()));
+            Optional<Refusal> refusal = reads.days().isWritten(tx, caller.chapterId(), typed.day()) ? Optional.empty()
+                    : refusal(ctx, where, book, typed, answered);
+            if (refusal.isPresent()) {
+                return refusal;
             }
-            Optional<Saying> refusal = book.write(
+            Optional<Saying> refused = book.write(
                     where.tank(), typed.day().submission(), typed.entry(), caller.personId().orElseThrow());
-            if (refusal.isEmpty()) {
+            if (refused.isEmpty()) {
                 reads.days().add(tx, caller.chapterId(), typed.day());
                 dirtyTanks.mark(tx, caller.chapterId(), where.tank().tankId(), clock.instant());
             }
-            return refusal.map(why -> new Refusal(why, answered));
+            return refused.map(why -> Refusal.of(DayForm.FISH, why, answered));
         });
+    }
+
+    /** What the count's own rules do not say of a form that comes for the first time. */
+    private Optional<Refusal> refusal(
+            Context ctx, Where where, CountBook book, DayForm.Typed typed, String answered) {
+        Tank tank = where.tank();
+        SameDay before = book.ofTheSameDay(tank, typed.day().submission(), typed.entry());
+        Map<KeptBack, Integer> kept = typed.day().kept();
+        Optional<Saying> tooMany = FishThen.of(book.account(tank), typed.entry().at(), tank.zone())
+                .refusal(typed.entry().fish(), typed.entry().spread(), kept);
+        if (tooMany.isPresent()) {
+            return Optional.of(Refusal.of(DayForm.mostKept(kept), tooMany.get(), answered));
+        }
+        DayQuestions questions = new DayQuestions(answered);
+        Formats formats = Speech.of(ctx).formats(tank.zone(), clock.instant());
+        if (!before.entries().isEmpty()) {
+            // Two who each write down what both let swim would count it twice.
+            questions.ask(before.asked(), DayForm.FISH, Saying.of("release.day.again", before.wording(formats)));
+        }
+        LocalDate day = LocalDate.ofInstant(typed.entry().at(), tank.zone());
+        LocalDate planned = LocalDate.ofInstant(where.plan().details().startsAt(), Caller.of(ctx).zone());
+        if (Math.abs(ChronoUnit.DAYS.between(planned, day)) > DAYS_FROM_PLAN) {
+            questions.ask(planned + "/" + day, DayForm.DAY, Saying.of("release.day.otherDay",
+                    formats.weekdayAndDate(planned), formats.weekdayAndDate(day)));
+        }
+        return questions.open().isEmpty() ? Optional.empty()
+                : Optional.of(new Refusal(questions.open(), questions.asked()));
     }
 
     private void answer(Context ctx, Where where, FormInput typed, Hidden hidden) {

@@ -28,6 +28,13 @@ public final class DayRepository {
                 .fetch(DayRepository::day);
     }
 
+    /** Whether the same form was written down before. */
+    boolean isWritten(DSLContext tx, int chapterId, ReleaseDay day) {
+        return tx.fetchExists(RELEASE_DAYS, RELEASE_DAYS.CHAPTER_ID.eq(chapterId)
+                .and(RELEASE_DAYS.TANK_ID.eq(day.tankId()))
+                .and(RELEASE_DAYS.SUBMISSION_ID.eq(day.submission())));
+    }
+
     /** The same form again changes nothing. */
     public void add(DSLContext tx, int chapterId, ReleaseDay day) {
         tx.insertInto(RELEASE_DAYS)
@@ -59,8 +66,9 @@ public final class DayRepository {
         });
         Integer minutes = row.get(RELEASE_DAYS.TEMPERED_MINUTES);
         return new ReleaseDay(row.get(RELEASE_DAYS.PLAN_ID), row.get(RELEASE_DAYS.TANK_ID),
-                row.get(RELEASE_DAYS.SUBMISSION_ID), row.get(RELEASE_DAYS.RELEASED_AT), known(row.get(RELEASE_DAYS.BOX_C)),
-                known(row.get(RELEASE_DAYS.STREAM_C)), minutes == null ? OptionalInt.empty() : OptionalInt.of(minutes),
+                row.get(RELEASE_DAYS.SUBMISSION_ID), row.get(RELEASE_DAYS.RELEASED_AT),
+                known(row.get(RELEASE_DAYS.BOX_C)), known(row.get(RELEASE_DAYS.STREAM_C)),
+                minutes == null ? OptionalInt.empty() : OptionalInt.of(minutes),
                 Arrays.stream(row.get(RELEASE_DAYS.LENGTHS_MM)).map(length -> Digits.kept(length)).toList(), kept,
                 Optional.ofNullable(row.get(RELEASE_DAYS.NOTE)));
     }

@@ -24,10 +24,16 @@ public final class DayWording {
             day.streamC().ifPresent(celsius -> parts.add(say("release.done.stream", temperature(celsius))));
         }
         day.temperedMinutes().ifPresent(minutes -> parts.add(say("release.done.tempered", minutes)));
-        day.meanLengthMm().ifPresent(mean -> parts.add(say("release.done.lengths", day.lengthsMm().size(),
-                Formats.number(mean, 0), Formats.number(day.shortestMm().getAsDouble(), 0),
-                Formats.number(day.longestMm().getAsDouble(), 0))));
+        day.meanLengthMm().ifPresent(mean -> parts.add(lengths(day, mean)));
         return parts;
+    }
+
+    private String lengths(ReleaseDay day, double meanMm) {
+        if (day.lengthsMm().size() == 1) {
+            return say("release.done.oneLength", Formats.number(meanMm, 0));
+        }
+        return say("release.done.lengths", day.lengthsMm().size(), Formats.number(meanMm, 0),
+                Formats.number(day.shortestMm().getAsDouble(), 0), Formats.number(day.longestMm().getAsDouble(), 0));
     }
 
     private String temperature(double celsius) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.pages.ReleasePlanPage;
 import org.tankrounds.pages.ReleasePlanPage.Dated;
@@ -19,6 +20,7 @@ import org.tankrounds.transport.Tempering;
 import org.tankrounds.transport.Tempering.Pace;
 import org.tankrounds.web.Formats;
 import org.tankrounds.web.Speech;
+import org.tankrounds.words.Saying;
 
 /** From a plan and what it is held against to its page. */
 final class PlanPages {
@@ -51,29 +53,45 @@ final class PlanPages {
     ReleasePlanPage page(Set<Integer> own, boolean maySet, String saved) {
         ReleaseJudge judge = new ReleaseJudge(facts, zone, formats);
         GoNoGo verdict = judge.judge();
+        boolean isPast = judge.day().isBefore(formats.now().atZone(zone).toLocalDate());
         boolean stands = plan.droppedAt().isEmpty();
-        return new ReleasePlanPage(title(verdict), say("release.plan.lead.line", formats.full(details.startsAt()),
-                site.details().water(), facts.approval().number()), site.address(), site.name(),
-                saved.isEmpty() ? "" : say("release.saved." + saved),
+        boolean isOver = !stands || isPast || facts.stillThere().isEmpty();
+        return new ReleasePlanPage(title(verdict, isPast),
+                say("release.plan.lead.line", formats.full(details.startsAt()), site.details().water(),
+                        facts.approval().number()), site.address(), site.name(),
+                saved.isEmpty() ? "" : say("release.saved." + saved), stands ? stillThere(isPast) : "", isOver,
                 findings(verdict.against()), open(verdict), !stands,
                 maySet && stands ? plan.address() + "/edit" : "", plan.address() + "/checks", checks(judge),
                 details.loads().stream().map(load -> row(load, own)).toList(), totals(), dates(), temperingLead(),
                 apart(), mixSlowly(), tempering(), bring(), duties(), rules(), details.note().orElse(""));
     }
 
-    private String title(GoNoGo verdict) {
+    private String title(GoNoGo verdict, boolean isPast) {
         if (plan.droppedAt().isPresent()) {
             return say("release.plan.title.dropped", site.name());
         }
         int released = facts.days().stream().mapToInt(ReleaseJudge.Done::fish).sum();
         if (released > 0) {
-            return say("release.plan.title.done", released, site.name());
+            return say(facts.stillThere().isEmpty() ? "release.plan.title.done" : "release.plan.title.soFar", released,
+                    site.name());
+        }
+        if (isPast) {
+            return say("release.plan.title.past", site.name());
         }
         return switch (verdict.verdict()) {
             case GO -> say("release.plan.title.go", site.name());
             case NOT_YET -> say("release.plan.title.notYet", verdict.open().size(), site.name());
             case NO_GO -> say("release.plan.title.noGo", site.name());
         };
+    }
+
+    /** While some of it is out and some is not. */
+    private String stillThere(boolean isPast) {
+        if (facts.days().isEmpty() || facts.stillThere().isEmpty()) {
+            return "";
+        }
+        return say(isPast ? "release.plan.notWritten" : "release.plan.stillThere",
+                facts.stillThere().stream().map(TankStock::place).collect(Collectors.joining("; ")));
     }
 
     private List<ReleasePlanPage.Finding> findings(List<GoNoGo.Finding> findings) {
@@ -100,7 +118,8 @@ final class PlanPages {
         Optional<CheckAnswer> answer = Optional.ofNullable(facts.answers().get(line));
         boolean stale = answer.filter(one -> one.word() != now).isPresent();
         List<ReleasePlanPage.Choice> choices = Arrays.stream(Word.values()).map(word -> new ReleasePlanPage.Choice(
-                line.code() + "-" + word.code(), word.code(), say("release.answer." + word.code()), word == now)).toList();
+                line.code() + "-" + word.code(), word.code(), say("release.answer." + word.code()), word == now))
+                .toList();
         return new ReleasePlanPage.Check(line.code(), say("release.check." + line.code()), now.code(),
                 answer.map(one -> say("release.check.by", one.by(), formats.when(one.at()))).orElse(""),
                 stale ? say("release.check.stale") : "", choices);
@@ -109,7 +128,8 @@ final class PlanPages {
     private ReleasePlanPage.TankRow row(Load load, Set<Integer> own) {
         TankStock stock = stock(load);
         Optional<ClosedBox> box = load.box();
-        return new ReleasePlanPage.TankRow(stock.place(), Integer.toString(load.fish()), size(load),
+        return new ReleasePlanPage.TankRow(stock.place(), say("release.plan.fishOf", load.fish(), size(load)),
+                say("release.plan.planned", load.fish()),
                 say("release.plan.boxesOf", load.boxes(), Formats.number(load.boxL(), 0)),
                 box.map(known -> say("release.crowding." + known.crowding().name(),
                         Formats.significant(known.densityGPerL(), 2))).orElse(""),
@@ -126,7 +146,7 @@ final class PlanPages {
     private String done(ReleaseJudge.Done done) {
         ReleaseDay day = done.day();
         List<String> parts = new ArrayList<>();
-        parts.add(say("release.done", formats.full(day.at()), done.fish()));
+        parts.add(say("release.done", done.fish(), formats.full(day.at())));
         parts.addAll(new DayWording(formats).measured(day));
         day.note().ifPresent(parts::add);
         return String.join("; ", parts);
@@ -157,8 +177,12 @@ final class PlanPages {
                 : OptionalDouble.empty();
         return biomass.isPresent() ? say("release.plan.totals", details.fish(),
                         biomass.getAsDouble() < G_PER_KG ? Formats.significant(biomass.getAsDouble(), 2) + " g"
-                                : Formats.significant(biomass.getAsDouble() / G_PER_KG, 2) + " kg", details.boxes())
-                : say("release.plan.totals.unmeasured", details.fish(), details.boxes());
+                                : Formats.significant(biomass.getAsDouble() / G_PER_KG, 2) + " kg", boxes())
+                : say("release.plan.totals.unmeasured", details.fish(), boxes());
+    }
+
+    private Saying boxes() {
+        return Saying.of("release.boxes", details.boxes());
     }
 
     private List<Dated> dates() {
@@ -166,7 +190,8 @@ final class PlanPages {
         Instant leave = starts.minus(Duration.ofMinutes(Math.round(details.roadHours() * 60)));
         List<Dated> dates = new ArrayList<>();
         dates.add(new Dated(formats.full(starts.minus(Duration.ofHours(ReleasePlan.FASTING_FROM_H))),
-                say("release.date.fasting", formats.full(starts.minus(Duration.ofHours(ReleasePlan.FASTING_UNTIL_H))))));
+                say("release.date.fasting",
+                        formats.full(starts.minus(Duration.ofHours(ReleasePlan.FASTING_UNTIL_H))))));
         dates.add(new Dated(formats.full(starts.minus(Duration.ofDays(1))), say("release.date.before")));
         dates.add(new Dated(formats.full(leave), say("release.date.leave")));
         dates.add(new Dated(formats.full(starts), say("release.date.water")));
@@ -188,8 +213,8 @@ final class PlanPages {
         String from = formats.temperature(details.tankC().getAsDouble(), 1);
         String to = formats.temperature(details.streamC().getAsDouble(), 1);
         return facts.ammonia().stream().anyMatch(AmmoniaRead::asksToMixSlowly)
-                ? say("release.tempering.lead.slow", from, to, last(slow))
-                : say("release.tempering.lead", from, to, last(quick), last(slow));
+                ? say("release.tempering.lead.slow", from, to, minutes(slow))
+                : say("release.tempering.lead", from, to, minutes(quick), last(slow));
     }
 
     private String apart() {
@@ -214,6 +239,10 @@ final class PlanPages {
                         .map(read -> say("release.tempering.ammonia", read.place(),
                                 Formats.significant(read.mgNPerL(), 2), formats.when(read.at())))
                         .toList();
+    }
+
+    private static Saying minutes(List<Tempering.Step> steps) {
+        return Saying.of("release.minutes", last(steps));
     }
 
     private static int last(List<Tempering.Step> steps) {
@@ -259,7 +288,8 @@ final class PlanPages {
     }
 
     private String rules() {
-        return facts.rules().map(rules -> say("release.plan.rules", details.children(), details.adults(),
+        return facts.rules().map(rules -> say("release.plan.rules",
+                Saying.of("release.children", details.children()), Saying.of("release.adults", details.adults()),
                 rules.adultsFor(details.children())) + " " + (rules.deepestCm() == 0 ? say("release.rules.noWading")
                         : say("release.rules.depth", rules.deepestCm()))
                         + rules.others().map(others -> " " + others).orElse(""))
@@ -267,7 +297,8 @@ final class PlanPages {
     }
 
     private TankStock stock(Load load) {
-        return facts.stocks().stream().filter(stock -> stock.tank().tankId() == load.tankId()).findFirst().orElseThrow();
+        return facts.stocks().stream().filter(stock -> stock.tank().tankId() == load.tankId()).findFirst()
+                .orElseThrow();
     }
 
     private String say(String key, Object... with) {

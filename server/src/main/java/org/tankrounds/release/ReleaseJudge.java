@@ -35,6 +35,11 @@ final class ReleaseJudge {
         boolean isDone(int tankId) {
             return days.stream().anyMatch(done -> done.day().tankId() == tankId);
         }
+
+        /** Tanks of the plan of which nothing is written down yet. */
+        List<TankStock> stillThere() {
+            return stocks.stream().filter(stock -> !isDone(stock.tank().tankId())).toList();
+        }
     }
 
     /** @param fish how many, as the count has it */
@@ -85,8 +90,9 @@ final class ReleaseJudge {
 
     private void holdAgainstCounts() {
         for (TankStock stock : facts.stocks()) {
-            load(stock).filter(load -> !facts.isDone(load.tankId())).flatMap(load -> stock.refusal(load.fish())).ifPresent(why -> add(Word.NO,
-                    Saying.of("release.finding.ofTank", stock.place(), why), Saying.of("release.todo.count")));
+            load(stock).filter(load -> !facts.isDone(load.tankId())).flatMap(load -> stock.refusal(load.fish()))
+                    .ifPresent(why -> add(Word.NO, Saying.of("release.finding.ofTank", stock.place(), why),
+                            Saying.of("release.todo.count")));
         }
     }
 
@@ -96,10 +102,12 @@ final class ReleaseJudge {
         }
         facts.rules().filter(rules -> details.adults() < rules.adultsFor(details.children())).ifPresent(rules ->
                 add(Word.NO, Saying.of("release.finding.adults", details.children(),
-                        rules.adultsFor(details.children()), details.adults()), Saying.of("release.todo.adults")));
+                        rules.adultsFor(details.children()), Saying.of("release.finding.planned", details.adults())),
+                        Saying.of("release.todo.adults")));
         Set<Duty> open = EnumSet.allOf(Duty.class);
         open.removeAll(details.duties().keySet());
-        open.forEach(duty -> add(Word.UNKNOWN, Saying.of("release.finding.duty", Saying.of("release.duty." + duty.code())),
+        open.forEach(duty -> add(Word.UNKNOWN,
+                Saying.of("release.finding.duty", Saying.of("release.duty." + duty.code())),
                 Saying.of("release.todo.duty")));
     }
 

@@ -16,6 +16,7 @@ import org.tankrounds.web.Formats;
 import org.tankrounds.web.Role;
 import org.tankrounds.web.Speech;
 import org.tankrounds.web.TypedNumber;
+import org.tankrounds.words.Saying;
 
 /** From sites, approvals and plans to the pages that list them. */
 final class ReleasePages {
@@ -45,9 +46,10 @@ final class ReleasePages {
         List<ReleasePage.SiteRow> rows = sites.stream().map(site ->
                 row(site, approvals.getOrDefault(site.siteId(), List.of()), use)).toList();
         List<Approval> all = approvals.values().stream().flatMap(List::stream).toList();
-        List<ReleasePlan> plans = plans();
-        return new ReleasePage(title(sites, all, plans), maySet(), rows, rows(plans, all, sites, false),
-                rows(plans, all, sites, true), maySet() && mayPlan(all) ? "/release/plans/new" : "", rules());
+        Map<Boolean, List<ReleasePlan>> plans = plans().stream()
+                .collect(Collectors.partitioningBy(plan -> isAhead(plan, use)));
+        return new ReleasePage(title(sites, all, plans.get(true)), maySet(), rows, rows(plans.get(true), all, sites),
+                rows(plans.get(false), all, sites), maySet() && mayPlan(all) ? "/release/plans/new" : "", rules());
     }
 
     SitePage site(Site site) {
@@ -59,8 +61,8 @@ final class ReleasePages {
                                 TypedNumber.text(point.north(), 5), TypedNumber.text(point.east(), 5))))
                 .flatMap(Optional::stream).collect(Collectors.joining(AND));
         return new SitePage(site.name(), water, maySet() ? site.address() + "/edit" : "", approvals,
-                maySet() ? site.address() + "/approvals/new" : "", maySet() && mayPlan(known) ? "/release/plans/new" : "",
-                checks(site), site.address() + "/checks/new");
+                maySet() ? site.address() + "/approvals/new" : "",
+                maySet() && mayPlan(known) ? "/release/plans/new" : "", checks(site), site.address() + "/checks/new");
     }
 
     private List<SitePage.CheckRow> checks(Site site) {
@@ -69,8 +71,8 @@ final class ReleasePages {
                 formats.dateYearAndClock(check.at()), words.line(check), check.address())).toList();
     }
 
-    private String title(List<Site> sites, List<Approval> approvals, List<ReleasePlan> plans) {
-        Optional<ReleasePlan> next = plans.stream().filter(this::isAhead).reduce((later, sooner) -> sooner);
+    private String title(List<Site> sites, List<Approval> approvals, List<ReleasePlan> ahead) {
+        Optional<ReleasePlan> next = ahead.stream().reduce((later, sooner) -> sooner);
         if (next.isPresent()) {
             return say("release.title.next", formats.full(next.get().details().startsAt()),
                     site(next.get(), approvals, sites).name());
@@ -90,17 +92,17 @@ final class ReleasePages {
                 .filter(plan -> PlanFacts.mayKnow(caller, plan, own)).toList();
     }
 
-    private List<ReleasePage.PlanRow> rows(
-            List<ReleasePlan> plans, List<Approval> approvals, List<Site> sites, boolean over) {
-        return plans.stream().filter(plan -> isAhead(plan) != over).map(plan -> new ReleasePage.PlanRow(
+    private List<ReleasePage.PlanRow> rows(List<ReleasePlan> plans, List<Approval> approvals, List<Site> sites) {
+        return plans.stream().map(plan -> new ReleasePage.PlanRow(
                 formats.dateYearAndClock(plan.details().startsAt()), site(plan, approvals, sites).name(),
                 plan.droppedAt().isPresent() ? say("release.plan.dropped")
-                        : say("release.plan.row", plan.details().fish(), plan.details().loads().size()),
+                        : say("release.plan.row", Saying.of("release.fish", plan.details().fish()),
+                                Saying.of("release.tanks", plan.details().loads().size())),
                 plan.address())).toList();
     }
 
-    private boolean isAhead(ReleasePlan plan) {
-        return plan.droppedAt().isEmpty()
+    private boolean isAhead(ReleasePlan plan, ApprovalUse use) {
+        return plan.droppedAt().isEmpty() && !use.isOut(plan)
                 && !plan.details().startsAt().atZone(caller.zone()).toLocalDate().isBefore(today);
     }
 
@@ -141,10 +143,14 @@ final class ReleasePages {
 
     private String fish(Approval approval, ApprovalUse use) {
         Approval.Used used = use.of(approval, 0);
-        int left = approval.left(used);
-        return left < 0 ? say("release.approval.over", approval.details().mostFish(), -left)
-                : say("release.approval.left", left, approval.details().mostFish())
-                        + (used.planned() == 0 ? "" : ", " + say("release.approval.planned", used.planned()));
+        int most = approval.details().mostFish();
+        int free = approval.left(used);
+        if (free < 0) {
+            return used.planned() == 0 ? say("release.approval.over", used.released(), most, -free)
+                    : say("release.approval.overPlanned", used.released(), most, used.planned(), -free);
+        }
+        return say("release.approval.free", free, most)
+                + (used.planned() == 0 ? "" : "; " + say("release.approval.planned", used.planned()));
     }
 
     private String standing(Approval approval) {

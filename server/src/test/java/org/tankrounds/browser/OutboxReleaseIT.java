@@ -57,7 +57,8 @@ class OutboxReleaseIT extends AtADevice {
         assertThat(device.line()).containsText("Sent");
         assertThat(released().get(0).fish()).isEqualTo(12);
         device.page().navigate("/outbox");
-        assertThat(device.page().locator("[data-sent] [data-place]")).hasText("Release from Alderwhistle School, Room 12");
+        assertThat(device.page().locator("[data-sent] [data-place]"))
+                .hasText("Release from Alderwhistle School, Room 12");
         assertThat(device.page().locator("[data-forms]")).containsText("Release from Alderwhistle School, Room 12");
         device.page().navigate(plan);
         assertThat(device.page().locator("h1")).hasText("Released: 12 fish at Lower bridge");
@@ -74,7 +75,8 @@ class OutboxReleaseIT extends AtADevice {
 
         device.page().navigate("/outbox");
         device.page().getByText("Open and fix").click();
-        assertThat(device.page().locator("[data-outbox-fix]")).containsText("By count only 200 fish were there at that time.");
+        assertThat(device.page().locator("[data-outbox-fix]"))
+                .containsText("By count only 200 fish were there at that time.");
         assertThat(device.page().getByLabel("Lengths of some")).hasValue("44 46");
         assertThat(device.page().getByLabel("Fish released")).hasValue("9999");
         fill("20");
@@ -96,13 +98,38 @@ class OutboxReleaseIT extends AtADevice {
 
         device.page().navigate("/outbox");
         device.page().getByText("Open and fix").click();
-        assertThat(device.page().locator("[data-outbox-fix]")).containsText("If these are other fish, keep the form once more");
+        assertThat(device.page().locator("[data-outbox-fix]"))
+                .containsText("If these are other fish, keep the form once more");
         device.page().locator(".log__save").click();
         device.page().waitForCondition(() -> !device.page().locator("[name=asked_entries]").inputValue().isEmpty());
         assertThat(device.page().getByLabel("Fish released")).hasValue("12");
         assertThat(released()).hasSize(1);
         device.page().locator(".log__save").click();
         device.page().waitForCondition(() -> released().size() == 2);
+    }
+
+    /** A day that is not the plan's is asked about too, and what was typed stays. */
+    @Test
+    void aDayThatIsNotThePlans_waitsForAnAnswer() {
+        openForm();
+        device.offline(true).page().reload();
+        device.page().locator("details.log__more:has([name=day]) > summary").click();
+        String early = LocalDate.ofInstant(Instant.now(), cast.chapter().zone()).minusDays(4).toString();
+        device.page().locator("[name=day]").fill(early);
+        fill("12");
+        assertThat(device.line()).containsText("Kept on this device (1)");
+        device.offline(false);
+
+        device.page().navigate("/outbox");
+        device.page().getByText("Open and fix").click();
+        assertThat(device.page().locator("[data-outbox-fix]")).containsText("Keep once more if that is right.");
+        device.page().locator(".log__save").click();
+        device.page().waitForCondition(() -> !device.page().locator("[name=asked_entries]").inputValue().isEmpty());
+        assertThat(device.page().getByLabel("Fish released")).hasValue("12");
+        assertThat(device.page().locator("[name=day]")).hasValue(early);
+        assertThat(released()).isEmpty();
+        device.page().locator(".log__save").click();
+        device.page().waitForCondition(() -> released().size() == 1);
     }
 
     /** Opening the plan while there is Wi-Fi is enough. */
@@ -145,8 +172,8 @@ class OutboxReleaseIT extends AtADevice {
         int site = new SiteRepository().add(tx, cast.chapterId(), new Site.Details(
                 "Lower bridge", "Quill Brook", Optional.empty(), Optional.empty(), OptionalDouble.empty()));
         int approval = new ApprovalRepository().add(tx, cast.chapterId(), site, new Approval.Details("P-8",
-                "State fish agency", Species.RAINBOW_TROUT, today.minusDays(9), today.plusDays(9), 400, Optional.empty(),
-                Optional.empty()));
+                "State fish agency", Species.RAINBOW_TROUT, today.minusDays(9), today.plusDays(9), 400,
+                Optional.empty(), Optional.empty()));
         return new PlanRepository().add(tx, cast.chapterId(), UUID.randomUUID(), new ReleasePlan(0, season.seasonId(),
                 approval, new ReleasePlan.Details(Instant.now(), 1, OptionalDouble.of(11), OptionalDouble.of(8),
                         OptionalDouble.empty(), OptionalDouble.empty(), true, 12, 3, Map.of(), Optional.empty(),

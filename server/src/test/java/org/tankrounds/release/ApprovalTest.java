@@ -37,8 +37,9 @@ class ApprovalTest {
         Approval.Used used = new Approval.Used(250, 100);
         assertThat(approval.left(used)).isEqualTo(50);
         assertThat(approval.refusal(50, used)).isEmpty();
-        assertThat(approval.refusal(51, used).map(Words.english()::say)).contains("Approval P-8 allows 400 fish: "
-                + "250 are released under it, 100 are in other plans, 50 are left, and this would be 51.");
+        assertThat(approval.refusal(51, used).map(Words.english()::say)).contains("Approval P-8 allows 400 fish."
+                + " Released under it: 250; in other plans: 100; free: 50. This would be 51.");
+        assertThat(used.released() + used.planned() + approval.left(used)).isEqualTo(400);
         assertThat(approval.left(new Approval.Used(500, 0))).isEqualTo(-100);
     }
 

@@ -33,7 +33,8 @@ final class ReleasePlansIT {
         assertThat(text(plan("day", "2026-01-13"))).contains("Choose the approval that the release leans on.");
 
         addApproval("P-8", "2026-01-20", "2026-02-20", 400);
-        assertRefused("Approval P-8 holds from 20 Jan 2026 to 20 Feb 2026, and that day is outside.", "day", "2026-01-19");
+        assertRefused("Approval P-8 holds from 20 Jan 2026 to 20 Feb 2026, and that day is outside.", "day",
+                "2026-01-19");
         assertRefused("and that day is outside", "day", "2026-02-21");
         assertRefused("That day is over.", "day", "2026-01-12");
         assertRefused("No season holds that day.", "day", "2026-07-02");
@@ -44,17 +45,63 @@ final class ReleasePlansIT {
     @Test
     void noMoreFish_thanTheApprovalHasLeft_orTheTankHas() {
         addApproval("P-8", "2026-01-01", "2026-05-30", 120);
-        assertRefused("Approval P-8 allows 120 fish: 0 are released under it, 0 are in other plans, 120 are left, and this would"
-                + " be 130.", "fish_" + tank, "130");
+        assertRefused("Approval P-8 allows 120 fish. Released under it: 0; in other plans: 0; free: 120. This would be"
+                + " 130.", "fish_" + tank, "130");
         assertRefused("By count there are only 200. If there are more, count them again first.", "fish_" + tank, "201");
 
         assertThat(plan("fish_" + tank, "100").status()).isEqualTo(303);
-        assertRefused("100 are in other plans, 20 are left, and this would be 30.", "fish_" + tank, "30");
-        assertRefused("By count there are 200, 0 more or less, and other plans take 100 of them.", "fish_" + tank, "110");
-        assertThat(text(coordinator.get("/release"))).contains("20 of 120 fish left, 100 of these in plans");
+        assertRefused("in other plans: 100; free: 20. This would be 30.", "fish_" + tank, "30");
+        assertRefused("By count there are 200, 0 more or less, and other plans take 100 of them.", "fish_" + tank,
+                "110");
+        assertThat(text(coordinator.get("/release"))).contains("20 of 120 fish free; 100 more are in plans");
 
-        release(20);
-        assertRefused("20 are released under it, 100 are in other plans, 0 are left", "fish_" + tank, "1");
+        release(20, "2026-01-13");
+        assertRefused("Released under it: 20; in other plans: 100; free: 0. This would be 1.", "fish_" + tank, "1");
+    }
+
+    /** Released, planned and free are all that it allows, wherever they are told. */
+    @Test
+    void whatAnApprovalHasFree_isNeitherReleasedNorPlanned() {
+        addApproval("P-8", "2026-01-01", "2026-05-30", 120);
+        String site = find(coordinator.get("/release"), "href=\"(/release/sites/\\d+)\"");
+        release(30, "2026-01-13");
+        plan("fish_" + tank, "1");
+        for (String page : List.of("/release", site)) {
+            assertThat(text(coordinator.get(page))).contains("89 of 120 fish free; 1 more is in plans")
+                    .doesNotContain("fish left");
+        }
+        assertThat(text(coordinator.get("/release/plans/new")))
+                .contains("P-8: 1 Jan 2026 to 30 May 2026, 89 fish free");
+        plan("fish_" + tank, "49");
+        Browserless spanish = APP.signedIn(cast.coordinator()).header("Accept-Language", "es");
+        for (String page : List.of("/release", site)) {
+            assertThat(text(coordinator.get(page))).contains("40 of 120 fish free; 50 more are in plans");
+            assertThat(text(spanish.get(page))).contains("peces libres: 40 de 120; hay 50 más en planes");
+        }
+        release(60, "2026-01-12");
+        for (String page : List.of("/release", site)) {
+            assertThat(text(coordinator.get(page)))
+                    .contains("90 of 120 fish released, 50 planned: 20 more than it allows");
+            assertThat(text(spanish.get(page)))
+                    .contains("peces liberados: 90 de 120; en planes: 50; son 20 más de lo que permite");
+        }
+    }
+
+    @Test
+    void one_isOne_inBothLanguages() {
+        addApproval("P-8", "2026-01-01", "2026-05-30", 400);
+        setRules();
+        String plan = plan("children", "1", "adults", "1", "fish_" + tank, "1", "boxes_" + tank, "1").location();
+        assertThat(text(coordinator.get(plan)))
+                .contains("1 child needs 2 adults by the chapter's rule; 1 is planned.")
+                .contains("1 child and 1 adult; by the chapter's rule 2 adults are needed.").contains("in 1 box.");
+        assertThat(text(coordinator.get("/release"))).contains("1 fish of 1 tank").doesNotContain("1 tanks");
+        Browserless spanish = APP.signedIn(cast.coordinator()).header("Accept-Language", "es");
+        assertThat(text(spanish.get(plan))).contains("1 niño necesita 2 personas adultas").contains("en 1 caja.")
+                .contains("1 niño y 1 persona adulta; según la regla del capítulo hacen falta 2 personas adultas.")
+                .contains("1 pez, 45 mm").doesNotContain("1 peces");
+        assertThat(text(spanish.get("/release"))).contains("1 pez de 1 tanque ");
+        assertThat(text(spanish.get(plan + "/tanks/" + tank))).contains("1 pez en el plan, autorización P-8");
     }
 
     @Test
@@ -68,13 +115,14 @@ final class ReleasePlansIT {
                 .contains("No feed from now on, or from Mon 12 Jan, 10:00 at the latest")
                 .contains("2 boxes with lids that shut").contains("one frozen bottle, sealed: little ice is needed")
                 .contains("1 kg of ice straight from the freezer takes a box of 20 L from 11.0 °C to about 6 °C")
-                .contains("Carbon dioxide gathers in a shut box").doesNotContain("apart, and many").doesNotContain("Mix slowly");
+                .contains("Carbon dioxide gathers in a shut box").doesNotContain("apart, and many")
+                .doesNotContain("Mix slowly");
 
         setRules();
         answer(plan, "yes");
         assertThat(text(coordinator.get(plan))).contains("Go, by what is known: Lower bridge")
-                .contains("12 children and 3 adults; by the chapter's rule 3 adults are needed. No child in water deeper than 20 cm.")
-                .contains("Cora Weirthimble, at 9:00");
+                .contains("12 children and 3 adults; by the chapter's rule 3 adults are needed. No child in water"
+                        + " deeper than 20 cm.").contains("Cora Weirthimble, at 9:00");
 
         answer(plan, "no");
         assertThat(text(coordinator.get(plan))).contains("No go: Lower bridge").contains("What forbids it")
@@ -86,9 +134,11 @@ final class ReleasePlansIT {
     @Test
     void waterFarApart_isNotToBeCutShort() {
         addApproval("P-8", "2026-01-01", "2026-05-30", 400);
-        assertThat(text(coordinator.get(plan("stream_temperature", "5.5").location()))).doesNotContain("apart, and many");
+        assertThat(text(coordinator.get(plan("stream_temperature", "5.5").location())))
+                .doesNotContain("apart, and many");
         assertThat(text(coordinator.get(plan("stream_temperature", "5.4", "fish_" + tank, "50").location())))
-                .contains("Box and stream are 5.6 °C apart, and many suppliers temper from 5.6 °C on: do not cut it short.");
+                .contains("Box and stream are 5.6 °C apart, and many suppliers temper from 5.6 °C on: do not cut it"
+                        + " short.");
     }
 
     /** Above 1 mg/L as N in the box its water is thinned slowly; what was read more than a week ago tells nothing. */
@@ -100,8 +150,9 @@ final class ReleasePlansIT {
         readAmmonia(1, "2026-01-07T15:00:00Z");
         assertThat(text(coordinator.get(plan))).doesNotContain("Mix slowly").contains("30 minutes at the quickest");
         readAmmonia(1.4, "2026-01-12T15:00:00Z");
-        assertThat(text(coordinator.get(plan))).contains("Mix slowly for Alderwhistle School, Room 12: 1.4 mg/L of ammonia as N"
-                + " were read yesterday").contains("From 11.0 °C to 8.0 °C: 45 minutes, the slow way.")
+        assertThat(text(coordinator.get(plan)))
+                .contains("Mix slowly for Alderwhistle School, Room 12: 1.4 mg/L of ammonia as N"
+                        + " were read yesterday").contains("From 11.0 °C to 8.0 °C: 45 minutes, the slow way.")
                 .doesNotContain("at the quickest");
         assertThat(text(coordinator.get(plan("stream_temperature", "18", "fish_" + tank, "50").location())))
                 .contains("Not with these temperatures").doesNotContain("Mix slowly");
@@ -128,8 +179,8 @@ final class ReleasePlansIT {
         teacher.post(plan + "/checks", "flow", "no", "was_flow", "unknown");
         shown.put("paper", "yes");
         post(plan + "/checks", shown);
-        assertThat(text(coordinator.get(plan))).contains("No go").contains("Level and current").contains("Ada Fernwhistle, at 9:00")
-                .contains("Cora Weirthimble, at 9:00");
+        assertThat(text(coordinator.get(plan))).contains("No go").contains("Level and current")
+                .contains("Ada Fernwhistle, at 9:00").contains("Cora Weirthimble, at 9:00");
     }
 
     @Test
@@ -138,7 +189,8 @@ final class ReleasePlansIT {
         setRules();
         String plan = plan("children", "13", "stream_temperature", "18", "fish_" + tank, "200", "length_" + tank, "90",
                 "boxes_" + tank, "1", "litres_" + tank, "20", "air_pumps", "no", "road_hours", "3").location();
-        assertThat(text(coordinator.get(plan))).contains("13 children need 4 adults by the chapter's rule; 3 are planned.")
+        assertThat(text(coordinator.get(plan)))
+                .contains("13 children need 4 adults by the chapter's rule; 3 are planned.")
                 .contains("The stream has 18.0 °C, which is too warm for a release.")
                 .contains("Too many fish in the boxes of Alderwhistle School, Room 12: 80 g/L.")
                 .contains("Take 9 boxes of 20 L, or go twice.")
@@ -155,7 +207,8 @@ final class ReleasePlansIT {
         String approval = find(coordinator.get(site), "href=\"(" + site + "/approvals/\\d+)\"");
         coordinator.get(approval);
         coordinator.post(approval + "/withdrawn");
-        assertThat(text(coordinator.get(plan))).contains("No go").contains("Approval P-8 was taken back: no release leans on it.")
+        assertThat(text(coordinator.get(plan))).contains("No go")
+                .contains("Approval P-8 was taken back: no release leans on it.")
                 .contains("or call: State fish agency");
     }
 
@@ -165,7 +218,7 @@ final class ReleasePlansIT {
         String form = find(coordinator.get("/release/plans/new"), "action=\"(/release/plans\\?form=[^\"]+)\"");
         Answer first = post(form, fields());
         assertThat(post(form, fields()).location()).isEqualTo(first.location());
-        assertThat(text(coordinator.get("/release"))).contains("340 of 400 fish left, 60 of these in plans");
+        assertThat(text(coordinator.get("/release"))).contains("340 of 400 fish free; 60 more are in plans");
         Map<String, String> other = fields();
         other.put("fish_" + tank, "61");
         Answer answer = post(form, other);
@@ -223,7 +276,8 @@ final class ReleasePlansIT {
         APP.transactions().inChapter(cast.chapterId(), tx -> tx.update(SCHOOLS).set(SCHOOLS.ELEVATION_M, 1609.344f)
                 .where(SCHOOLS.CHAPTER_ID.eq(cast.chapterId())).and(SCHOOLS.NAME.eq(cast.tankA().school())).execute());
         String plan = plan("tank_temperature", "12", "air_pumps", "no", "road_hours", "5").location();
-        assertThat(text(coordinator.get(plan))).contains("Without air the oxygen of Alderwhistle School, Room 12 lasts 4.1 h")
+        assertThat(text(coordinator.get(plan)))
+                .contains("Without air the oxygen of Alderwhistle School, Room 12 lasts 4.1 h")
                 .contains("if the air fails, oxygen lasts 4.1 h");
     }
 
@@ -233,22 +287,25 @@ final class ReleasePlansIT {
         String plan = plan().location();
         coordinator.get(plan + "/edit");
         assertThat(coordinator.post(plan + "/dropped").location()).isEqualTo("/release");
-        assertThat(text(coordinator.get("/release"))).contains("400 of 400 fish left").contains("called off");
-        assertThat(text(coordinator.get(plan))).contains("Called off: Lower bridge").doesNotContain("Keep these answers");
+        assertThat(text(coordinator.get("/release"))).contains("400 of 400 fish free").contains("called off");
+        assertThat(text(coordinator.get(plan))).contains("Called off: Lower bridge")
+                .doesNotContain("Keep these answers");
     }
 
     @Test
     void badInput_isAnsweredInSentences_andKept() {
         addApproval("P-8", "2026-01-01", "2026-05-30", 400);
-        Answer answer = plan("day", "", "road_hours", "90", "children", "many", "tank_temperature", "80", "fish_" + tank, "0",
-                "boxes_" + tank, "", "litres_" + tank, "", "length_" + tank, "2", "duty_lead", "Maria Lopez",
-                "duty_help", "555-867-5309", "oxygen", "99", "note", "kept");
+        Answer answer = plan("day", "", "road_hours", "90", "children", "many", "tank_temperature", "80",
+                "fish_" + tank, "0", "boxes_" + tank, "", "litres_" + tank, "", "length_" + tank, "2",
+                "duty_lead", "Maria Lopez", "duty_help", "555-867-5309", "oxygen", "99", "note", "kept");
         assertThat(answer.status()).isEqualTo(422);
         assertThat(text(answer)).contains("Give the day.").contains("The way can take 0 to 24 hours.")
                 .contains("Give a whole number from 0 to 1000.").contains("Water of the tanks: from 0 °C to 35 °C.")
-                .contains("The number of fish is a whole number from 1 to 100,000.").contains("Give the number of boxes, from 1 to 100.")
+                .contains("The number of fish is a whole number from 1 to 100,000.")
+                .contains("Give the number of boxes, from 1 to 100.")
                 .contains("Give the water in each box").contains("A mean length can be from 10 to 400 mm.")
-                .contains("\"Maria Lopez\" looks like a name").contains("\"555-867-5309\" looks like a name or a number")
+                .contains("\"Maria Lopez\" looks like a name")
+                .contains("\"555-867-5309\" looks like a name or a number")
                 .contains("Oxygen can be from 0 to 25 mg/L.");
         assertThat(answer.body()).contains("value=\"kept\"");
         assertThat(text(plan("fish_" + tank, ""))).contains("Give the number of fish of one tank at least.");
@@ -282,14 +339,16 @@ final class ReleasePlansIT {
 
     private Map<String, String> fields() {
         Map<String, String> fields = new LinkedHashMap<>();
-        Matcher approval = Pattern.compile("<option value=\"(\\d+)\"").matcher(coordinator.get("/release/plans/new").body());
+        Matcher approval = Pattern.compile("<option value=\"(\\d+)\"")
+                .matcher(coordinator.get("/release/plans/new").body());
         fields.put("approval", approval.find() ? approval.group(1) : "");
         fields.putAll(Map.of("day", "2026-01-13", "time", "10:00", "road_hours", "1", "air_pumps", "yes",
                 "tank_temperature", "11", "stream_temperature", "8", "outside_temperature", "25", "children", "12",
                 "adults", "3"));
         fields.putAll(Map.of("duty_lead", "ranger", "duty_count", "mentor", "duty_drive", "mentor", "duty_measure",
                 "class teacher", "duty_help", "school nurse"));
-        fields.putAll(Map.of("fish_" + tank, "60", "length_" + tank, "45", "boxes_" + tank, "2", "litres_" + tank, "20"));
+        fields.putAll(Map.of("fish_" + tank, "60", "length_" + tank, "45", "boxes_" + tank, "2", "litres_" + tank,
+                "20"));
         return fields;
     }
 
@@ -320,14 +379,15 @@ final class ReleasePlansIT {
         coordinator.get("/release/sites/new");
         String site = coordinator.post("/release/sites", "name", "Lower bridge", "water", "Quill Brook").location();
         assertThat(coordinator.post(site + "/approvals", "number", number, "agency", "State fish agency", "species",
-                "rainbow_trout", "most_fish", Integer.toString(mostFish), "first_day", first, "last_day", last).status())
-                .isEqualTo(303);
+                "rainbow_trout", "most_fish", Integer.toString(mostFish), "first_day", first, "last_day", last)
+                .status()).isEqualTo(303);
     }
 
     private void readAmmonia(double mgNPerL, String at) {
         Answer answer = APP.bearer(cast.tankA().token()).header("Idempotency-Key", "\"" + UUID.randomUUID() + "\"")
-                .postJson("/api/v1/tanks/" + tank + "/readings", "{\"measuredAt\": \"" + at + "\", \"values\": [{\"analyte\":"
-                        + " \"total_ammonia\", \"value\": " + mgNPerL + ", \"unit\": \"mg/L\", \"as\": \"N\"}]}");
+                .postJson("/api/v1/tanks/" + tank + "/readings", "{\"measuredAt\": \"" + at
+                        + "\", \"values\": [{\"analyte\": \"total_ammonia\", \"value\": " + mgNPerL
+                        + ", \"unit\": \"mg/L\", \"as\": \"N\"}]}");
         assertThat(answer.status()).as(answer.body()).isEqualTo(201);
     }
 
@@ -336,11 +396,11 @@ final class ReleasePlansIT {
         coordinator.post("/release/rules", "children_per_adult", "4", "deepest_cm", "20", "shown", shown);
     }
 
-    private void release(int fish) {
+    private void release(int fish, String day) {
         String count = "/season/" + cast.season() + "/tanks/" + tank + "/count/released";
         coordinator.get(count);
-        assertThat(coordinator.post(count, "fish", Integer.toString(fish), "method", "one_by_one", "place", "Lower bridge",
-                "approval", "P-8", "day", "2026-01-13").status()).isEqualTo(303);
+        assertThat(coordinator.post(count, "fish", Integer.toString(fish), "method", "one_by_one", "place",
+                "Lower bridge", "approval", "P-8", "day", day).status()).isEqualTo(303);
     }
 
     private static String find(Answer answer, String pattern) {

@@ -20,7 +20,8 @@ final class SitesIT {
 
     @Test
     void aSiteAndItsApproval_areWrittenDown_andEverybodyOfTheChapterSeesThem() {
-        assertThat(text(coordinator.get("/release"))).contains("Release: no site yet").contains("This tool is not the permit")
+        assertThat(text(coordinator.get("/release"))).contains("Release: no site yet")
+                .contains("This tool is not the permit")
                 .contains("A release starts with the agency").contains("Not set yet");
         String site = addSite("Lower bridge");
         assertThat(text(coordinator.get(site))).contains("Quill Brook · Fern County").contains("41.25, -75.5 (WGS 84)")
@@ -28,8 +29,9 @@ final class SitesIT {
         addApproval(site, "P-8", "first_day", "2026-01-01", "last_day", "2026-05-30");
 
         assertThat(text(teacher.get("/release"))).contains("Release: 1 approval holds today").contains("Lower bridge")
-                .contains("P-8: holds until 30 May 2026").contains("400 of 400 fish left").doesNotContain("Add a site");
-        assertThat(text(teacher.get(site))).contains("State fish agency").contains("rainbow trout").doesNotContain("Write an approval");
+                .contains("P-8: holds until 30 May 2026").contains("400 of 400 fish free").doesNotContain("Add a site");
+        assertThat(text(teacher.get(site))).contains("State fish agency").contains("rainbow trout")
+                .doesNotContain("Write an approval");
         assertThat(APP.signedIn(APP.here().coordinator()).get(site).status()).as("another chapter").isEqualTo(404);
     }
 
@@ -39,9 +41,9 @@ final class SitesIT {
         addApproval(site, "P-8", "first_day", "2026-01-01", "last_day", "2026-05-30");
         String count = "/season/" + cast.season() + "/tanks/" + cast.tankA().code() + "/count";
         coordinator.get(count + "/released");
-        coordinator.post(count + "/released", "fish", "120", "method", "one_by_one", "place", "Lower bridge", "approval", "p-8",
-                "day", "2026-01-13");
-        assertThat(text(coordinator.get(site))).contains("280 of 400 fish left");
+        coordinator.post(count + "/released", "fish", "120", "method", "one_by_one", "place", "Lower bridge",
+                "approval", "p-8", "day", "2026-01-13");
+        assertThat(text(coordinator.get(site))).contains("280 of 400 fish free");
     }
 
     @Test
@@ -51,7 +53,8 @@ final class SitesIT {
                 "elevation", "9000", "way_there", "kept");
         assertThat(answer.status()).isEqualTo(422);
         assertThat(text(answer)).contains("Give the site a name.").contains("Name the stream, river or lake.")
-                .contains("Latitude is from -90 to 90").contains("write one number, such as 12.5").contains("The height can be from");
+                .contains("Latitude is from -90 to 90").contains("write one number, such as 12.5")
+                .contains("The height can be from");
         assertThat(answer.body()).contains("value=\"kept\"");
         coordinator.get("/release/sites/new");
         assertThat(text(coordinator.post("/release/sites", "name", "a", "water", "b", "latitude", "41.2")))
@@ -60,12 +63,13 @@ final class SitesIT {
         String site = addSite("Lower bridge");
         assertThat(text(coordinator.post("/release/sites", "name", "Lower bridge", "water", "b")))
                 .contains("There is a site with this name already");
-        Answer paper = coordinator.post(site + "/approvals", "number", "", "agency", "", "species", "shark", "most_fish", "0",
-                "first_day", "2026-05-30", "last_day", "2026-05-01", "expires_on", "2026-01-01");
+        Answer paper = coordinator.post(site + "/approvals", "number", "", "agency", "", "species", "shark",
+                "most_fish", "0", "first_day", "2026-05-30", "last_day", "2026-05-01", "expires_on", "2026-01-01");
         assertThat(paper.status()).isEqualTo(422);
         assertThat(text(paper)).contains("Give the number on the paper.").contains("Say which agency gave it.")
                 .contains("Choose which fish it is for.").contains("from 1 to 100,000")
-                .contains("The last day cannot come before the first").contains("The paper cannot end before its first day");
+                .contains("The last day cannot come before the first")
+                .contains("The paper cannot end before its first day");
         addApproval(site, "P-8", "first_day", "2026-01-01", "last_day", "2026-05-30");
         assertThat(text(coordinator.post(site + "/approvals", "number", "p-8", "agency", "State fish agency", "species",
                 "rainbow_trout", "most_fish", "4", "first_day", "2026-05-01", "last_day", "2026-05-02")))
@@ -83,7 +87,7 @@ final class SitesIT {
         Answer clash = change(approval, shown, "200");
         assertThat(clash.status()).isEqualTo(409);
         assertThat(text(clash)).contains("Changed meanwhile by somebody else").contains("Most fish 200 300");
-        assertThat(text(coordinator.get(site))).contains("300 of 300 fish left");
+        assertThat(text(coordinator.get(site))).contains("300 of 300 fish free");
     }
 
     @Test
@@ -111,8 +115,8 @@ final class SitesIT {
                 "Life jackets on.", "shown", shown).location()).isEqualTo("/release");
         assertThat(text(teacher.get("/release"))).contains("One adult for every 4 children, two at least.")
                 .contains("No child in water deeper than 20 cm.").contains("Life jackets on.");
-        assertThat(coordinator.post("/release/rules", "children_per_adult", "6", "deepest_cm", "20", "shown", shown).status())
-                .isEqualTo(409);
+        assertThat(coordinator.post("/release/rules", "children_per_adult", "6", "deepest_cm", "20", "shown", shown)
+                .status()).isEqualTo(409);
     }
 
     private Answer change(String approval, String shown, String mostFish) {
@@ -122,16 +126,16 @@ final class SitesIT {
 
     private String addSite(String name) {
         coordinator.get("/release/sites/new");
-        Answer answer = coordinator.post("/release/sites", "name", name, "water", "Quill Brook", "way_there", "Fern County",
-                "latitude", "41.25", "longitude", "-75.5", "elevation", "320");
+        Answer answer = coordinator.post("/release/sites", "name", name, "water", "Quill Brook", "way_there",
+                "Fern County", "latitude", "41.25", "longitude", "-75.5", "elevation", "320");
         assertThat(answer.status()).as(answer.body()).isEqualTo(303);
         return answer.location();
     }
 
     private void addApproval(String site, String number, String... days) {
         coordinator.get(site + "/approvals/new");
-        Answer answer = coordinator.post(site + "/approvals", "number", number, "agency", "State fish agency", "species",
-                "rainbow_trout", "most_fish", "400", days[0], days[1], days[2], days[3]);
+        Answer answer = coordinator.post(site + "/approvals", "number", number, "agency", "State fish agency",
+                "species", "rainbow_trout", "most_fish", "400", days[0], days[1], days[2], days[3]);
         assertThat(answer.status()).as(answer.body()).isEqualTo(303);
     }
 

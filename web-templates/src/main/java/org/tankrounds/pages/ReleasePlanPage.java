@@ -7,6 +7,8 @@ import java.util.List;
  *
  * @param lead when, where and by which approval
  * @param saved what was just done; empty for nothing
+ * @param stillThere tanks of which nothing is written down while others are out; empty for none
+ * @param over whether its day is past, all of it is out, or it was called off: what was done comes first
  * @param against what forbids it
  * @param open what is not known yet
  * @param dropped whether it was called off
@@ -19,10 +21,11 @@ import java.util.List;
  * @param bring what to take along, a line each
  * @param rules the chapter's, in a sentence
  */
-public record ReleasePlanPage(String title, String lead, String siteTo, String site, String saved, List<Finding> against,
-        List<Finding> open, boolean dropped, String edit, String checksTo, List<Check> checks, List<TankRow> tanks,
-        String totals, List<Dated> dates, String temperingLead, String apart, List<String> mixSlowly, List<Step> tempering,
-        List<String> bring, List<Dated> duties, String rules, String note) implements Page {
+public record ReleasePlanPage(String title, String lead, String siteTo, String site, String saved, String stillThere,
+        boolean over, List<Finding> against, List<Finding> open, boolean dropped, String edit, String checksTo,
+        List<Check> checks, List<TankRow> tanks, String totals, List<Dated> dates, String temperingLead, String apart,
+        List<String> mixSlowly, List<Step> tempering, List<String> bring, List<Dated> duties, String rules, String note)
+        implements Page {
 
     public record Finding(String what, String whatToDo) {}
 
@@ -36,12 +39,14 @@ public record ReleasePlanPage(String title, String lead, String siteTo, String s
     public record Choice(String id, String value, String text, boolean chosen) {}
 
     /**
+     * @param fish how many, and how large
+     * @param planned how many, for once it is over
      * @param box how tight it is in the boxes
      * @param air how long oxygen lasts without a pump
      * @param done what was written down at the water
      * @param dayTo where it is written down; empty for who may not
      */
-    public record TankRow(String place, String fish, String size, String boxes, String box, String air,
+    public record TankRow(String place, String fish, String planned, String boxes, String box, String air,
             List<String> done, String dayTo) {}
 
     /** A name, or a time, and what goes with it. */
