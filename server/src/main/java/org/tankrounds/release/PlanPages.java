@@ -2,6 +2,7 @@ package org.tankrounds.release;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -33,6 +34,7 @@ final class PlanPages {
     private final ReleasePlan plan;
     private final ReleasePlan.Details details;
     private final ZoneId zone;
+    private final boolean isPast;
     private final Formats formats;
     private final Speech speech;
 
@@ -44,6 +46,8 @@ final class PlanPages {
         this.zone = zone;
         this.formats = formats;
         this.speech = formats.speech();
+        this.isPast = LocalDate.ofInstant(details.startsAt(), zone)
+                .isBefore(LocalDate.ofInstant(formats.now(), zone));
     }
 
     /**
@@ -53,20 +57,19 @@ final class PlanPages {
     ReleasePlanPage page(Set<Integer> own, boolean maySet, String saved) {
         ReleaseJudge judge = new ReleaseJudge(facts, zone, formats);
         GoNoGo verdict = judge.judge();
-        boolean isPast = judge.day().isBefore(formats.now().atZone(zone).toLocalDate());
         boolean stands = plan.droppedAt().isEmpty();
         boolean isOver = !stands || isPast || facts.stillThere().isEmpty();
-        return new ReleasePlanPage(title(verdict, isPast),
+        return new ReleasePlanPage(title(verdict),
                 say("release.plan.lead.line", formats.full(details.startsAt()), site.details().water(),
                         facts.approval().number()), site.address(), site.name(),
-                saved.isEmpty() ? "" : say("release.saved." + saved), stands ? stillThere(isPast) : "", isOver,
+                saved.isEmpty() ? "" : say("release.saved." + saved), stands ? stillThere() : "", isOver,
                 findings(verdict.against()), open(verdict), !stands,
                 maySet && stands ? plan.address() + "/edit" : "", plan.address() + "/checks", checks(judge),
                 details.loads().stream().map(load -> row(load, own)).toList(), totals(), dates(), temperingLead(),
                 apart(), mixSlowly(), tempering(), bring(), duties(), rules(), details.note().orElse(""));
     }
 
-    private String title(GoNoGo verdict, boolean isPast) {
+    private String title(GoNoGo verdict) {
         if (plan.droppedAt().isPresent()) {
             return say("release.plan.title.dropped", site.name());
         }
@@ -86,7 +89,7 @@ final class PlanPages {
     }
 
     /** While some of it is out and some is not. */
-    private String stillThere(boolean isPast) {
+    private String stillThere() {
         if (facts.days().isEmpty() || facts.stillThere().isEmpty()) {
             return "";
         }
@@ -134,8 +137,13 @@ final class PlanPages {
                 box.map(known -> say("release.crowding." + known.crowding().name(),
                         Formats.significant(known.densityGPerL(), 2))).orElse(""),
                 box.map(known -> air(known, stock.elevationM())).orElse(""),
-                done(load), own.contains(load.tankId()) && plan.droppedAt().isEmpty()
+                done(load), own.contains(load.tankId()) && takesMore(load)
                         ? plan.address() + "/tanks/" + stock.tank().code() : "");
+    }
+
+    /** A second trip is of the same day; whoever forgot to write the first down may do so later. */
+    private boolean takesMore(Load load) {
+        return plan.droppedAt().isEmpty() && !(isPast && facts.isDone(load.tankId()));
     }
 
     /** What was written down of it at the water, one line each time. */
