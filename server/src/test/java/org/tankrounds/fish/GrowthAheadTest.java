@@ -11,6 +11,10 @@ import org.junit.jupiter.api.Test;
 import org.tankrounds.fish.GrowthPace.Weighed;
 
 class GrowthAheadTest {
+    private static GrowthPace pace(Weighed... weighed) {
+        return GrowthPace.of(List.of(weighed), GrowthAheadTest::warmthSince);
+    }
+
     private static final Instant START = Instant.parse("2027-01-10T12:00:00Z");
     private static final GrowthPace FARM = new GrowthPace(0.12, 0.15, 0.18, true);
 
@@ -30,8 +34,7 @@ class GrowthAheadTest {
         DateWindow feeding = new DateWindow(at(0), at(5), at(10), false);
         DateWindow guessed = GrowthAhead.ofFry(feeding, warmth(11, 120)).reaches(50);
         GrowthAhead measured = new GrowthAhead(DateWindow.ofSeen(at(60)), 0.6, 1.1,
-                GrowthPace.of(List.of(new Weighed(at(5), 0.15), new Weighed(at(60), 0.6)), GrowthAheadTest::warmthSince),
-                warmth(11, 120));
+                pace(new Weighed(at(5), 0.15), new Weighed(at(60), 0.6)), warmth(11, 120));
         assertThat(measured.pace().own()).isTrue();
         assertThat(width(measured.reaches(50))).isLessThan(0.5 * width(guessed));
     }
@@ -39,17 +42,16 @@ class GrowthAheadTest {
     /** A published farm example (second-hand): 10 to 350 g at 11 °C in 200 d is a TGC of 0.222. */
     @Test
     void pace_isThatOfAPublishedExample() {
-        GrowthPace pace = GrowthPace.of(
-                List.of(new Weighed(at(0), 10), new Weighed(at(200), 350)), GrowthAheadTest::warmthSince);
+        GrowthPace pace = pace(new Weighed(at(0), 10), new Weighed(at(200), 350));
         assertThat(pace.usual()).isCloseTo(0.2224, within(5.1e-5));
         assertThat(pace.own()).isTrue();
     }
 
     @Test
     void weighingsOfAWeek_orFishThatShrank_sayNothingOfPace() {
-        assertThat(GrowthPace.of(List.of(new Weighed(at(0), 0.5), new Weighed(at(7), 0.6)), GrowthAheadTest::warmthSince))
+        assertThat(pace(new Weighed(at(0), 0.5), new Weighed(at(7), 0.6)))
                 .isEqualTo(GrowthPace.OF_CLASSROOMS);
-        assertThat(GrowthPace.of(List.of(new Weighed(at(0), 0.9), new Weighed(at(40), 0.6)), GrowthAheadTest::warmthSince))
+        assertThat(pace(new Weighed(at(0), 0.9), new Weighed(at(40), 0.6)))
                 .isEqualTo(GrowthPace.OF_CLASSROOMS);
     }
 

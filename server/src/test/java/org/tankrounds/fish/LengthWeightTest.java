@@ -53,7 +53,8 @@ class LengthWeightTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource({
         "0.72, THIN", "0.89, THIN", "0.8949, THIN", "0.8951, NEAR_USUAL", "0.90, NEAR_USUAL", "0.99, NEAR_USUAL",
-        "1.00, USUAL", "1.07, USUAL", "1.16, USUAL", "1.17, NEAR_USUAL", "1.30, NEAR_USUAL", "1.31, ROUND", "1.6, ROUND"})
+        "1.00, USUAL", "1.07, USUAL", "1.16, USUAL", "1.17, NEAR_USUAL", "1.30, NEAR_USUAL",
+        "1.31, ROUND", "1.6, ROUND"})
     void condition_isSaidInAWord(double condition, Build build) {
         assertThat(LengthWeight.build(condition)).isEqualTo(build);
     }

@@ -25,7 +25,8 @@ class LotCalendarTest {
     @ParameterizedTest
     @CsvSource({"40, 80", "45, 48", "50, 31", "55, 24", "60, 19"})
     void hatch_holdsTheHatcheryTable(double fahrenheit, double days) {
-        assertThat(days).isBetween(earliest(hatchAt((fahrenheit - 32) / 1.8)), latest(hatchAt((fahrenheit - 32) / 1.8)));
+        DateWindow hatch = hatchAt((fahrenheit - 32) / 1.8);
+        assertThat(days).isBetween(earliest(hatch), latest(hatch));
     }
 
     /**
@@ -52,6 +53,19 @@ class LotCalendarTest {
         assertThat(days).isBetween(earliest(hatchAt(celsius)), latest(hatchAt(celsius)));
         double refitted = Math.pow(10, 3.92353 - 1.99663 * Math.log10(celsius + 6));
         assertThat(refitted).isBetween(earliest(hatchAt(celsius)), latest(hatchAt(celsius)));
+    }
+
+    /**
+     * Beacham and Murray 1990, Can. J. Zool. 68:1931–1945 (confirmed), ln D = A − ln(T + B): coho and chinook hatch
+     * later than trout, and coho emerge later than trout swim up; even the last day of the trout's windows is before.
+     */
+    @ParameterizedTest
+    @CsvSource({"5", "6", "7", "8", "9", "10", "11", "12"})
+    void windows_closeBeforeSalmonComeToTheSame(double celsius) {
+        LotCalendar trout = steady(0, celsius, SeenStages.NONE);
+        assertThat(latest(trout.hatch())).isLessThan(Math.exp(6.240 - Math.log(celsius + 1.045)))
+                .isLessThan(Math.exp(6.283 - Math.log(celsius + 0.125)));
+        assertThat(latest(trout.firstFeeding())).isLessThan(Math.exp(6.812 - Math.log(celsius + 1.643)));
     }
 
     /** Half of the way to hatch (Crisp 1988, confirmed; from Atlantic salmon), a tenth to either side: D2 halved. */
@@ -175,7 +189,7 @@ class LotCalendarTest {
         assertThat(days(steady(250, 10, eyed).hatch().expected())).isCloseTo(7.162, within(STEP_DAYS));
     }
 
-    /** Missing days are drawn through up to three; longer and the window widens (science of the project's reference). */
+    /** Missing days are drawn through up to three; longer and the window widens (the project's reference). */
     @Test
     void gapOfThreeDays_doesNotWiden_andALongerOneDoes() {
         double whole = width(withGap(0).hatch());
