@@ -71,8 +71,9 @@ public final class CalendarHandlers {
             if (seen.isEmpty()) {
                 return "";
             }
-            if (lot.seenOn().of(seen.get().milestone()).isPresent()) {
-                return lot.seenOn().of(seen.get().milestone()).equals(Optional.of(seen.get().day())) ? "seen" : "changed";
+            Optional<LocalDate> before = lot.seenOn().of(seen.get().milestone());
+            if (before.isPresent()) {
+                return before.equals(Optional.of(seen.get().day())) ? "seen" : "changed";
             }
             edits.see(tx, caller.chapterId(), lot,
                     lot.seenOn().with(seen.get().milestone(), Optional.of(seen.get().day())), clock.instant());

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -27,18 +28,20 @@ final class CalendarPages {
     private final TankAhead ahead;
     private final Formats formats;
     private final DateWording dates;
+    private final Days days;
 
     CalendarPages(TankAhead ahead, Formats formats) {
         this.ahead = ahead;
         this.formats = formats;
         this.dates = new DateWording(formats, ahead);
+        this.days = Days.of(ahead, formats);
     }
 
     static CalendarPage withoutSeason(Tank tank, Formats formats) {
         String title = formats.speech().say("calendar.title.noEggs", tank.classroom());
-        return new CalendarPage(title, title, place(tank, formats),
-                tank.code(), "", "", formats.speech().say("calendar.noSeason"), List.of(), "", null, List.of(), "", "", "", List.of(),
-                List.of(), List.of());
+        return new CalendarPage(title, title, place(tank, formats), tank.code(), "", "",
+                formats.speech().say("calendar.noSeason"), List.of(), "", List.of(), "", null, List.of(), "", "", "",
+                List.of(), false, List.of(), List.of());
     }
 
     CalendarPage page(String saved, FormInput form, Role role) {
@@ -46,8 +49,9 @@ final class CalendarPages {
         String title = title();
         boolean isAsking = form.wrong(SeenForm.DAY) && !form.text(SeenForm.DAY).isEmpty();
         return new CalendarPage(formats.speech().titled(!form.ok(), title), title, place(ahead.tank(), formats),
-                ahead.tank().code(), seasonTo(role), saved, none(role), dates.list(), dates.feedingNote(), picture(),
-                see(form), isAsking ? form.text(SeenForm.DAY) : "", room.lead(), room.leave(), room.ways(), room.weeks(), room.basis());
+                ahead.tank().code(), seasonTo(role), saved, none(role), dates.older(), dates.of(), dates.list(),
+                dates.feedingNote(), picture(), see(form), isAsking ? form.text(SeenForm.DAY) : "", room.lead(),
+                room.leave(), room.ways(), ahead.hasAges(), room.weeks(), room.basis());
     }
 
     private String seasonTo(Role role) {
@@ -60,22 +64,26 @@ final class CalendarPages {
             return say("calendar.title.emptied", room);
         }
         if (ahead.lot().isPresent() && !ahead.hasCome()) {
-            return say("calendar.title.toCome", room, formats.date(ahead.lot().get().receivedAt()));
+            return say("calendar.title.toCome", room, days.date(ahead.lot().get().receivedAt()));
         }
         Optional<Milestone> next = ahead.next();
         if (next.isPresent()) {
-            return say(next.get() == Milestone.HATCH ? "calendar.title.hatch" : "calendar.title.feeding", room,
+            boolean isHatch = next.get() == Milestone.HATCH;
+            return say(ahead.hasAges()
+                    ? isHatch ? "calendar.title.newest.hatch" : "calendar.title.newest.feeding"
+                    : isHatch ? "calendar.title.hatch" : "calendar.title.feeding", room,
                     dates.window(ahead.dates().orElseThrow().of(next.get())));
         }
-        return ahead.release()
-                .map(release -> release.window().isPastAt(ahead.asOf())
-                        ? say("calendar.title.longEnough", room, release.lengthMm())
-                        : say("calendar.title.release", room, release.lengthMm(), dates.window(release.window())))
+        return ahead.growing()
+                .map(group -> say("calendar.title.release", room, dates.releaseOf(group),
+                        dates.window(group.release().window())))
+                .or(() -> ahead.youngest()
+                        .map(group -> say("calendar.title.longEnough", room, group.release().lengthMm())))
                 .orElseGet(() -> say("calendar.title.noEggs", room));
     }
 
     private String none(Role role) {
-        if (ahead.dates().isPresent() || ahead.release().isPresent()) {
+        if (!ahead.groups().isEmpty()) {
             return "";
         }
         return say(role == Role.COORDINATOR ? "calendar.none.add" : "calendar.none");
@@ -100,15 +108,16 @@ final class CalendarPages {
             return null;
         }
         LotCalendar calendar = ahead.dates().get();
-        Instant last = ahead.release().map(release -> release.window().latest()).orElse(calendar.firstFeeding().latest());
+        Instant last = ahead.groups().stream().map(group -> group.release().window().latest())
+                .max(Comparator.naturalOrder()).orElseThrow();
         Instant end = ahead.season().until(ahead.tank().zone());
         Timeline line = new Timeline(ahead.lot().orElseThrow().receivedAt().minus(MARGIN),
                 last.isAfter(end) ? end : last.plus(MARGIN));
         List<Line> lines = new ArrayList<>();
         lines.add(line(line, "calendar.date.hatch", "hatch", calendar.hatch()));
         lines.add(line(line, "calendar.date.first_feeding", "feeding", calendar.firstFeeding()));
-        ahead.release().ifPresent(release -> lines.add(new Line(say("calendar.date.release", release.lengthMm()),
-                dates.window(release.window()), List.of(line.bar("release", release.window())))));
+        ahead.groups().forEach(group -> lines.add(new Line(dates.releaseOf(group),
+                dates.window(group.release().window()), List.of(line.bar("release", group.release().window())))));
         return new Picture(lines, line.months(ahead.tank().zone(), formats),
                 line.holds(ahead.asOf()) ? line.position(ahead.asOf()) : "");
     }

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import org.jooq.DSLContext;
 import org.tankrounds.belief.Observation;
+import org.tankrounds.calendar.Ages.Age;
+import org.tankrounds.calendar.TankAhead.Group;
 import org.tankrounds.calendar.TankAhead.Release;
 import org.tankrounds.fish.DateWindow;
 import org.tankrounds.fish.Growth;
@@ -28,6 +30,7 @@ import org.tankrounds.season.Lot;
 import org.tankrounds.season.LotHistory;
 import org.tankrounds.season.Season;
 import org.tankrounds.season.SeasonReads;
+import org.tankrounds.tankmodel.Cohort;
 import org.tankrounds.tankmodel.Room;
 import org.tankrounds.tankmodel.WeeksAhead;
 
@@ -77,58 +80,79 @@ public final class CalendarReads {
         List<Observation> seen = reads.observations().list(tx, chapterId, tank.tankId(), season.from(zone), asOf);
         LotHistory history = LotHistory.of(tank, lots, seen, asOf);
         Account account = history.account(CountRepository.of(tank.tankId(), allEntries));
-        Optional<Lot> lot = held(lots, asOf);
-        Optional<LotCalendar> dates = lot.map(eggs -> LotCalendar.of(
-                eggs.receivedAt(), eggs.thermalUnitsC(), history.warmth(), eggs.seenOn().at(zone)));
         List<FishSample> measured = samples.list(tx, chapterId, tank.tankId(), season.from(zone)).stream()
                 .filter(sample -> !sample.measuredAt().isAfter(asOf)).toList();
-        Optional<GrowthAhead> growth = growth(dates, measured, history.warmth());
-        Optional<Release> release = growth.map(known -> release(known, season));
+        List<Group> groups = groups(ages(lots, account.ledger().alive(), tank, asOf), measured, history.warmth(),
+                season, account.ledger().alive(), zone);
         WaterHabit habit = WaterHabit.of(seen, asOf, zone);
         Room room = new Room(tank.volumeL(), tank.filterAreaM2().orElse(Room.USUAL_FILTER_AREA_M2), habit.share(),
                 habit.everyDays());
-        Optional<WeeksAhead> weeks = growth.filter(known -> account.ledger().alive() > 0)
-                .map(known -> WeeksAhead.of(known, room, account.ledger().alive(), asOf,
-                        leaveAt(release.orElseThrow(), season, zone, asOf)))
+        Optional<WeeksAhead> weeks = Optional.of(groups)
+                .filter(known -> account.ledger().alive() > 0 && !known.isEmpty())
+                .map(known -> WeeksAhead.of(
+                        known.stream().map(group -> new Cohort(group.growth(), group.fish())).toList(), room, asOf,
+                        leaveAt(known, season, zone, asOf)))
                 .filter(known -> !known.weeks().isEmpty());
-        return new TankAhead(tank, season, lot, dates, account, growth, release, room, habit, weeks, asOf);
+        return new TankAhead(tank, season, account, groups, room, habit, weeks, asOf);
     }
 
-    private static Optional<Lot> held(List<Lot> lots, Instant asOf) {
-        Optional<Lot> newest = lots.stream().filter(lot -> !lot.receivedAt().isAfter(asOf))
-                .max(Comparator.comparing(Lot::receivedAt).thenComparing(Lot::lotId));
-        return newest.or(() -> lots.stream().min(Comparator.comparing(Lot::receivedAt).thenComparing(Lot::lotId)));
-    }
-
-    private static Release release(GrowthAhead growth, Season season) {
-        int lengthMm = season.details().releaseLengthMm().orElse(USUAL_RELEASE_LENGTH_MM);
-        return new Release(lengthMm, season.details().releaseLengthMm().isPresent(), growth.reaches(lengthMm));
+    /** Of the eggs that came; while none did, of the next to come. */
+    private static List<Age> ages(List<Lot> lots, int alive, Tank tank, Instant asOf) {
+        List<Lot> come = lots.stream().filter(lot -> TankAhead.hasCome(lot, tank, asOf)).toList();
+        return come.isEmpty()
+                ? lots.stream().min(Comparator.comparing(Lot::receivedAt).thenComparing(Lot::lotId))
+                        .map(lot -> List.of(new Age(lot, alive))).orElse(List.of())
+                : Ages.of(come, alive, tank.zone());
     }
 
     /** @param samples the newest first; what was measured before they can feed says nothing of their growth */
-    private static Optional<GrowthAhead> growth(
-            Optional<LotCalendar> dates, List<FishSample> samples, Warmth warmth) {
-        Optional<DateWindow> feeding = dates.map(LotCalendar::firstFeeding);
-        List<FishSample> grown = samples.stream().filter(sample -> feeding
-                .filter(window -> sample.measuredAt().isBefore(window.earliest())).isEmpty()).toList();
-        if (grown.isEmpty()) {
-            return feeding.map(window -> GrowthAhead.ofFry(window, warmth));
+    private static List<Group> groups(List<Age> ages, List<FishSample> samples, Warmth warmth, Season season,
+            int alive, ZoneId zone) {
+        if (ages.isEmpty()) {
+            return samples.isEmpty() ? List.of()
+                    : List.of(group(Optional.empty(), Optional.empty(), alive, samples, warmth, season));
+        }
+        List<LotCalendar> dates = ages.stream().map(age -> LotCalendar.of(age.lot().receivedAt(),
+                age.lot().thermalUnitsC(), warmth, age.lot().seenOn().at(zone))).toList();
+        List<GrowthAhead> fry = dates.stream().map(known -> GrowthAhead.ofFry(known.firstFeeding(), warmth)).toList();
+        List<Group> groups = new ArrayList<>();
+        for (int i = 0; i < ages.size(); i++) {
+            int index = i;
+            groups.add(group(Optional.of(ages.get(i).lot()), Optional.of(dates.get(i)), ages.get(i).fish(),
+                    samples.stream().filter(sample -> Ages.nearest(sample, fry) == index).toList(), warmth, season));
+        }
+        return groups;
+    }
+
+    private static Group group(Optional<Lot> lot, Optional<LotCalendar> dates, int fish, List<FishSample> samples,
+            Warmth warmth, Season season) {
+        GrowthAhead growth = growth(dates.map(LotCalendar::firstFeeding), samples, warmth);
+        int lengthMm = season.details().releaseLengthMm().orElse(USUAL_RELEASE_LENGTH_MM);
+        return new Group(lot, dates, fish, growth,
+                new Release(lengthMm, season.details().releaseLengthMm().isPresent(), growth.reaches(lengthMm)));
+    }
+
+    /** @param samples the newest first; of fish without eggs at least one */
+    private static GrowthAhead growth(Optional<DateWindow> feeding, List<FishSample> samples, Warmth warmth) {
+        if (samples.isEmpty()) {
+            return GrowthAhead.ofFry(feeding.orElseThrow(), warmth);
         }
         List<Weighed> weighed = new ArrayList<>();
-        grown.forEach(sample -> weighed.add(new Weighed(sample.measuredAt(), sample.meanWeightG())));
+        samples.forEach(sample -> weighed.add(new Weighed(sample.measuredAt(), sample.meanWeightG())));
         feeding.ifPresent(window -> weighed.add(new Weighed(window.expected(), Growth.SWIM_UP_G)));
         Instant first = weighed.stream().map(Weighed::at).min(Comparator.naturalOrder()).orElseThrow();
         GrowthPace pace = GrowthPace.of(weighed, at -> warmth.middle().growthDegreeDaysC(first, at));
-        FishSample newest = grown.get(0);
-        return Optional.of(new GrowthAhead(DateWindow.ofSeen(newest.measuredAt()), newest.meanWeightG(),
-                newest.condition(), pace, warmth));
+        FishSample newest = samples.get(0);
+        return new GrowthAhead(DateWindow.ofSeen(newest.measuredAt()), newest.meanWeightG(), newest.condition(), pace,
+                warmth);
     }
 
-    /** As planned, else when they are long enough, within the season; and some weeks are always looked ahead. */
-    private static Instant leaveAt(Release release, Season season, ZoneId zone, Instant asOf) {
+    /** As planned, else when the last are long enough, within the season; and some weeks are always looked ahead. */
+    private static Instant leaveAt(List<Group> groups, Season season, ZoneId zone, Instant asOf) {
         Instant soonest = asOf.plus(LOOKED_AHEAD);
         Instant leave = season.details().releaseOn().map(day -> day.atTime(LocalTime.NOON).atZone(zone).toInstant())
-                .orElse(release.window().expected());
+                .orElseGet(() -> groups.stream().map(group -> group.release().window().expected())
+                        .max(Comparator.naturalOrder()).orElseThrow());
         Instant later = leave.isBefore(soonest) ? soonest : leave;
         return later.isAfter(season.until(zone)) ? season.until(zone) : later;
     }

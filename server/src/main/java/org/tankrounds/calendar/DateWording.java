@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.tankrounds.calendar.TankAhead.Group;
 import org.tankrounds.fish.DateWindow;
 import org.tankrounds.fish.Development;
 import org.tankrounds.fish.HatchModel;
@@ -22,23 +23,53 @@ final class DateWording {
 
     private final Formats formats;
     private final TankAhead ahead;
+    private final Days days;
 
     DateWording(Formats formats, TankAhead ahead) {
         this.formats = formats;
         this.ahead = ahead;
+        this.days = Days.of(ahead, formats);
     }
 
     List<Date> list() {
         List<Date> list = new ArrayList<>();
         ahead.lot().ifPresent(lot -> {
-            list.add(new Date(say("calendar.date.eggs"), formats.date(lot.receivedAt()), eggs(lot), ""));
+            list.add(new Date(say("calendar.date.eggs"), days.date(lot.receivedAt()), eggs(lot), ""));
             for (Milestone milestone : Milestone.values()) {
                 list.add(date(milestone, lot));
             }
         });
-        ahead.release().ifPresent(release -> list.add(new Date(say("calendar.date.release", release.lengthMm()),
-                window(release.window()), release(release), "")));
+        ahead.groups().forEach(group -> list.add(new Date(releaseOf(group), window(group.release().window()),
+                release(group), "")));
         return list;
+    }
+
+    /** Whose dates they are, where there are fish of other eggs too; else empty. */
+    String of() {
+        return ahead.lot().filter(lot -> ahead.hasAges())
+                .map(lot -> say("calendar.dates.of", lot.eggs(), days.date(lot.receivedAt()))).orElse("");
+    }
+
+    /** What older fish are in the tank, and since when they feed. */
+    List<String> older() {
+        return ahead.older().stream().map(group -> {
+            DateWindow feeding = group.dates().orElseThrow().firstFeeding();
+            String key = feeding.seen() ? "calendar.older.seen"
+                    : group.isFeedingAt(ahead.asOf()) ? "calendar.older.about" : "calendar.older.toFeed";
+            return say(key, group.fish(), eggsOf(group), group.isFeedingAt(ahead.asOf())
+                    ? days.date(feeding.expected()) : window(feeding));
+        }).toList();
+    }
+
+    /** "50 mm long", and of which eggs where there are several. */
+    String releaseOf(Group group) {
+        return ahead.hasAges() ? say("calendar.date.releaseOf", group.release().lengthMm(), eggsOf(group))
+                : say("calendar.date.release", group.release().lengthMm());
+    }
+
+    /** The day on which a group's eggs came. */
+    String eggsOf(Group group) {
+        return days.date(group.lot().orElseThrow().receivedAt());
     }
 
     /**
@@ -54,15 +85,9 @@ final class DateWording {
                 .orElse("");
     }
 
-    /** "9 to 13 December"; "9 December" of what takes a day, "from 9 December" of what may last beyond the season. */
+    /** "9 to 13 December", "from 9 December" of what may last beyond the season. */
     String window(DateWindow window) {
-        return window(window, ahead, formats);
-    }
-
-    static String window(DateWindow window, TankAhead ahead, Formats formats) {
-        return window.latest().isAfter(ahead.season().until(ahead.tank().zone()))
-                ? formats.speech().say("calendar.windowFrom", formats.date(window.earliest()))
-                : formats.window(window.earliest(), window.latest());
+        return days.window(window, ahead.season().until(ahead.tank().zone()));
     }
 
     private String eggs(Lot lot) {
@@ -76,7 +101,7 @@ final class DateWording {
         DateWindow window = ahead.dates().orElseThrow().of(milestone);
         Optional<LocalDate> seen = lot.seenOn().of(milestone);
         if (seen.isPresent()) {
-            return new Date(name, formats.date(window.expected()), say("calendar.basis.seen"),
+            return new Date(name, days.date(window.expected()), say("calendar.basis.seen"),
                     "/tanks/" + ahead.tank().code() + "/calendar/" + SeenForm.code(milestone) + "/withdrawn");
         }
         if (!window.latest().isAfter(lot.receivedAt())) {
@@ -101,10 +126,9 @@ final class DateWording {
                 .anyMatch(other -> ahead.dates().orElseThrow().of(other).isPastAt(ahead.asOf()));
     }
 
-    private String release(TankAhead.Release release) {
-        String pace = ahead.growth().orElseThrow().pace().own() ? say("calendar.basis.ownPace")
-                : say("calendar.basis.anyPace");
-        return release.isTold() ? pace : say("calendar.basis.noLength", pace);
+    private String release(Group group) {
+        String pace = group.growth().pace().own() ? say("calendar.basis.ownPace") : say("calendar.basis.anyPace");
+        return group.release().isTold() ? pace : say("calendar.basis.noLength", pace);
     }
 
     private String say(String key, Object... with) {

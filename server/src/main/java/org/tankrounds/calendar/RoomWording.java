@@ -5,11 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.tankrounds.calendar.TankAhead.Group;
 import org.tankrounds.fish.Ration;
 import org.tankrounds.pages.CalendarPage;
+import org.tankrounds.pages.CalendarPage.Fed;
 import org.tankrounds.pages.CalendarPage.Way;
 import org.tankrounds.tankmodel.Room;
 import org.tankrounds.tankmodel.WeeksAhead;
+import org.tankrounds.tankmodel.WeeksAhead.Feeding;
 import org.tankrounds.tankmodel.WeeksAhead.Week;
 import org.tankrounds.web.Formats;
 
@@ -19,30 +22,49 @@ final class RoomWording {
 
     private final Formats formats;
     private final TankAhead ahead;
+    private final Days days;
     private final Optional<WeeksAhead> weeks;
 
     RoomWording(Formats formats, TankAhead ahead) {
         this.formats = formats;
         this.ahead = ahead;
+        this.days = Days.of(ahead, formats);
         this.weeks = ahead.weeks();
     }
 
     /** Empty where there is nothing that feeds, or will. */
     String lead() {
         return weeks.map(known -> known.firstTooFull()
-                .map(week -> say("calendar.room.until." + bound(week), ahead.alive(), formats.date(week.at())))
+                .map(week -> say("calendar.room.until." + bound(week), ahead.alive(), days.date(week.at())))
                 .orElseGet(() -> say("calendar.room.enough", ahead.alive(),
-                        formats.date(known.until()), percent(known.fullest().orElseThrow().load().fullest()))))
+                        days.date(known.until()), percent(known.fullest().orElseThrow().load().fullest()))))
                 .orElse("");
     }
 
-    /** Whether they can leave before there is no room. */
+    /** Whether they can leave before there is no room; or the oldest, where that leaves room for the others. */
     String leave() {
-        return weeks.flatMap(WeeksAhead::firstTooFull)
-                .filter(week -> ahead.release().orElseThrow().window().expected().isBefore(week.at()))
-                .map(week -> say("calendar.room.leave", ahead.release().orElseThrow().lengthMm(),
-                        formats.date(ahead.release().orElseThrow().window().expected())))
-                .orElse("");
+        return weeks.flatMap(WeeksAhead::firstTooFull).map(week -> {
+            List<Group> groups = ahead.groups();
+            Group oldest = groups.get(0);
+            Group youngest = groups.get(groups.size() - 1);
+            if (longEnoughAt(youngest).isBefore(week.at())) {
+                return say("calendar.room.leave", youngest.release().lengthMm(), days.date(longEnoughAt(youngest)));
+            }
+            return longEnoughAt(oldest).isBefore(week.at()) && othersHaveRoom()
+                    ? say("calendar.room.leaveOldest", oldest.release().lengthMm(), days.date(longEnoughAt(oldest)),
+                            eggsOf(oldest))
+                    : "";
+        }).orElse("");
+    }
+
+    private boolean othersHaveRoom() {
+        WeeksAhead all = weeks.orElseThrow();
+        return WeeksAhead.of(all.cohorts().subList(1, all.cohorts().size()), all.room(), ahead.asOf(), all.until())
+                .firstTooFull().isEmpty();
+    }
+
+    private static Instant longEnoughAt(Group group) {
+        return group.release().window().expected();
     }
 
     List<Way> ways() {
@@ -59,11 +81,15 @@ final class RoomWording {
             return List.of();
         }
         List<String> basis = new ArrayList<>();
-        basis.add(say(ahead.growth().orElseThrow().pace().own() ? "calendar.basis.measured"
-                : ahead.growth().get().from().seen() && !isFirstFeeding() ? "calendar.basis.measuredOnce"
-                : "calendar.basis.guessed"));
+        if (ahead.hasAges()) {
+            basis.add(say("calendar.basis.ages"));
+        }
+        ahead.groups().forEach(group -> basis.add(ahead.hasAges()
+                ? say("calendar.basis.ofEggs", eggsOf(group), size(group)) : size(group)));
         basis.add(until());
-        basis.add(say("calendar.basis.space", Formats.number(Room.MOST_G_PER_L, 0), Formats.number(ahead.room().volumeL(), 0)));
+        ration().ifPresent(basis::add);
+        basis.add(say("calendar.basis.space", Formats.number(Room.MOST_G_PER_L, 0),
+                Formats.number(ahead.room().volumeL(), 0)));
         basis.add(say(ahead.tank().filterAreaM2().isPresent() ? "calendar.basis.filter" : "calendar.basis.noFilter",
                 Formats.significant(ahead.room().filterAreaM2(), 2)));
         basis.add(say(ahead.habit().known() ? "calendar.basis.changes" : "calendar.basis.noChanges",
@@ -72,32 +98,39 @@ final class RoomWording {
         return basis;
     }
 
-    /** Growth counts from a first feeding that was seen, and not from a measurement. */
-    private boolean isFirstFeeding() {
-        return ahead.dates().filter(dates -> dates.firstFeeding().equals(ahead.growth().orElseThrow().from())).isPresent();
+    private String size(Group group) {
+        return say(!group.isMeasured() ? "calendar.basis.guessed"
+                : group.growth().pace().own() ? "calendar.basis.measured" : "calendar.basis.measuredOnce");
+    }
+
+    /** By which rule the first week's feed is what it is; empty where the table has none. */
+    private Optional<String> ration() {
+        return weeks.orElseThrow().weeks().get(0).largest().ration().map(ration -> say("calendar.basis.ration",
+                Formats.number(Ration.RELEASE_TANK_PERCENT, 0), Formats.number(ration.growthPercent(), 1)));
     }
 
     private String until() {
         Instant until = weeks.orElseThrow().until();
         boolean isPlanned = ahead.season().details().releaseOn()
                 .filter(day -> day.equals(until.atZone(ahead.tank().zone()).toLocalDate())).isPresent();
-        boolean isLongEnough = ahead.release().filter(release -> release.window().expected().equals(until)).isPresent();
+        boolean isLongEnough = ahead.groups().stream().anyMatch(group -> longEnoughAt(group).equals(until));
         return say(isPlanned ? "calendar.basis.planned" : isLongEnough ? "calendar.basis.notPlanned"
-                : "calendar.basis.ahead", formats.date(until));
+                : "calendar.basis.ahead", days.date(until));
     }
 
     private Way thin(WeeksAhead known) {
         int most = known.fishWithRoom();
         String how = most == 0 ? say("calendar.way.thin.none")
-                : say("calendar.way.thin.how", ahead.alive() - most, formats.date(known.firstTooFull().orElseThrow().at()), most,
-                        formats.date(known.until()));
+                : say(ahead.hasAges() ? "calendar.way.thin.oldest" : "calendar.way.thin.how", known.fish() - most,
+                        days.date(known.firstTooFull().orElseThrow().at()), most, days.date(known.until()));
         return new Way(say("calendar.way.thin"), how, say("calendar.way.thin.caution"));
     }
 
     private Way feedLess(WeeksAhead known) {
         String how = known.lessFeed()
-                .map(less -> say("calendar.way.feed.how", percent(less.share()),
-                        Formats.number(less.lengthMm(), 0), Formats.number(last(known).lengthMm(), 0)))
+                .map(less -> say(ahead.hasAges() ? "calendar.way.feed.oldest" : "calendar.way.feed.how",
+                        percent(less.share()), Formats.number(less.lengthMm(), 0),
+                        Formats.number(last(known).largest().lengthMm(), 0)))
                 .orElseGet(() -> say("calendar.way.feed.no"));
         return new Way(say("calendar.way.feed"), how, "");
     }
@@ -112,12 +145,22 @@ final class RoomWording {
 
     private CalendarPage.Week week(Week week) {
         Room.Load load = week.load();
-        return new CalendarPage.Week(formats.shortDate(week.at()), formats.temperature(week.temperatureC(), 1),
-                Formats.number(week.lengthMm(), 0), grams(week.weightG()),
-                week.ration().map(Ration::gramsPerDay).map(RoomWording::grams)
-                        .orElseGet(() -> say("calendar.week.ask")),
-                say("classroom.size." + week.feedSize().name().toLowerCase(Locale.ROOT)),
+        return new CalendarPage.Week(days.shortDate(week.at()), formats.temperature(week.temperatureC(), 1),
+                week.feeding().stream().map(this::fed).toList(),
                 percent(load.fullest()), say("calendar.bound." + bound(week)), load.fullest() > 1);
+    }
+
+    private Fed fed(Feeding feeding) {
+        String eggs = ahead.hasAges()
+                ? days.shortDate(ahead.groups().get(feeding.cohort()).lot().orElseThrow().receivedAt()) : "";
+        return new Fed(eggs, Formats.number(feeding.lengthMm(), 0), grams(feeding.weightG()),
+                feeding.ration().map(Ration::gramsPerDay).map(RoomWording::grams)
+                        .orElseGet(() -> say("calendar.week.ask")),
+                say("classroom.size." + feeding.feedSize().name().toLowerCase(Locale.ROOT)));
+    }
+
+    private String eggsOf(Group group) {
+        return days.date(group.lot().orElseThrow().receivedAt());
     }
 
     private static String bound(Week week) {

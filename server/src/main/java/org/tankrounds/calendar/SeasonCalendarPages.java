@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tankrounds.fish.DateWindow;
 import org.tankrounds.fish.Milestone;
@@ -55,7 +56,7 @@ final class SeasonCalendarPages {
                         tank.tank().school(), tank.tank().classroom(),
                         window(tank.dates().orElseThrow().of(tank.next().get()), tank)))
                 .or(() -> tooFull(inOrder).map(tank -> say("calendar.season.title.full", tank.tank().school(),
-                        tank.tank().classroom(), formats.date(fullAt(tank).orElseThrow().at()))))
+                        tank.tank().classroom(), days(tank).date(fullAt(tank).orElseThrow().at()))))
                 .orElseGet(() -> say("calendar.season.title", season.name()));
     }
 
@@ -71,7 +72,8 @@ final class SeasonCalendarPages {
     /** Null where nothing is ahead. */
     private static Instant nextAt(TankAhead tank) {
         return tank.next().map(milestone -> tank.dates().orElseThrow().of(milestone).expected())
-                .or(() -> tank.release().filter(release -> tank.alive() > 0).map(release -> release.window().expected()))
+                .or(() -> tank.groups().stream().findFirst().filter(group -> tank.alive() > 0)
+                        .map(group -> group.release().window().expected()))
                 .orElse(null);
     }
 
@@ -86,7 +88,7 @@ final class SeasonCalendarPages {
 
     private static Stream<DateWindow> windows(TankAhead tank) {
         return Stream.concat(tank.dates().stream().flatMap(dates -> Stream.of(dates.hatch(), dates.firstFeeding())),
-                tank.release().stream().map(TankAhead.Release::window));
+                tank.groups().stream().map(group -> group.release().window()));
     }
 
     private Row row(TankAhead tank, Timeline line) {
@@ -95,30 +97,50 @@ final class SeasonCalendarPages {
             bars.add(line.bar("hatch", dates.hatch()));
             bars.add(line.bar("feeding", dates.firstFeeding()));
         });
-        tank.release().ifPresent(release -> bars.add(line.bar("release", release.window())));
+        tank.groups().forEach(group -> bars.add(line.bar("release", group.release().window())));
         String carries = tank.weeks().map(weeks -> weeks.firstTooFull()
-                .map(week -> say("calendar.season.fullFrom", formats.shortDate(week.at())))
+                .map(week -> say("calendar.season.fullFrom", days(tank).shortDate(week.at())))
                 .orElseGet(() -> say("calendar.season.enough"))).orElse("");
         return new Row(tank.tank().school(), tank.tank().classroom(), "/tanks/" + tank.tank().code() + "/calendar",
-                next(tank), tank.release().map(release -> window(release.window(), tank)).orElse(""), carries,
-                fullAt(tank).isPresent(), bars, next(tank));
+                next(tank), release(tank), carries, fullAt(tank).isPresent(), bars, next(tank));
+    }
+
+    private String release(TankAhead tank) {
+        return tank.groups().stream().map(group -> tank.hasAges()
+                ? say("calendar.season.releaseOf", window(group.release().window(), tank),
+                        days(tank).date(group.lot().orElseThrow().receivedAt()))
+                : window(group.release().window(), tank)).collect(Collectors.joining("; "));
     }
 
     private String next(TankAhead tank) {
+        if (tank.older().isEmpty()) {
+            return nextOfNewest(tank);
+        }
+        boolean isFed = tank.older().stream().allMatch(group -> group.isFeedingAt(tank.asOf()));
+        return isFed ? say("calendar.season.olderFeed", nextOfNewest(tank))
+                : say("calendar.season.older", nextOfNewest(tank));
+    }
+
+    private String nextOfNewest(TankAhead tank) {
         if (tank.isEmptied()) {
             return say("calendar.season.emptied");
         }
         if (tank.lot().isPresent() && !tank.hasCome()) {
-            return say("calendar.season.toCome", formats.date(tank.lot().get().receivedAt()));
+            return say("calendar.season.toCome", days(tank).date(tank.lot().get().receivedAt()));
         }
         return tank.next()
-                .map(milestone -> say(milestone == Milestone.HATCH ? "calendar.season.hatch" : "calendar.season.feeding",
+                .map(milestone -> say(
+                        milestone == Milestone.HATCH ? "calendar.season.hatch" : "calendar.season.feeding",
                         window(tank.dates().orElseThrow().of(milestone), tank)))
-                .orElseGet(() -> say(tank.growth().isPresent() ? "calendar.season.feeds" : "calendar.season.noEggs"));
+                .orElseGet(() -> say(tank.groups().isEmpty() ? "calendar.season.noEggs" : "calendar.season.feeds"));
     }
 
     private String window(DateWindow window, TankAhead tank) {
-        return DateWording.window(window, tank, formats);
+        return days(tank).window(window, season.until(tank.tank().zone()));
+    }
+
+    private Days days(TankAhead tank) {
+        return Days.of(tank, formats);
     }
 
     private String say(String key, Object... with) {

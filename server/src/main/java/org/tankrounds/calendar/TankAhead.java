@@ -3,6 +3,7 @@ package org.tankrounds.calendar;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tankrounds.fish.DateWindow;
 import org.tankrounds.fish.GrowthAhead;
 import org.tankrounds.fish.LotCalendar;
@@ -17,28 +18,78 @@ import org.tankrounds.tankmodel.WeeksAhead;
 /**
  * What is ahead of one tank in a season.
  *
- * @param lot the newest that came, else the next to come; empty where no eggs are
- * @param dates of that lot
  * @param account the count of its fish
- * @param growth of its fish; empty where neither eggs nor measurements tell of them
- * @param weeks while there are fish that feed
+ * @param groups its fish by age, the oldest first; empty where neither eggs nor measurements tell of them
+ * @param weeks while there are fish that feed; its cohorts are the groups
  * @param asOf now, or the season's end where that is past
  */
-record TankAhead(Tank tank, Season season, Optional<Lot> lot, Optional<LotCalendar> dates, Account account,
-        Optional<GrowthAhead> growth, Optional<Release> release, Room room, WaterHabit habit,
+record TankAhead(Tank tank, Season season, Account account, List<Group> groups, Room room, WaterHabit habit,
         Optional<WeeksAhead> weeks, Instant asOf) {
 
     /** When the fish are as long as they are to be when they leave. */
     record Release(int lengthMm, boolean isTold, DateWindow window) {}
 
-    /** What comes next and has not been seen, and is not past by all that is known. */
+    /**
+     * Fish of one age.
+     *
+     * @param lot the newest of their eggs that came, else the next to come; empty where no eggs are
+     * @param dates of that lot
+     * @param fish alive of them by count
+     */
+    record Group(Optional<Lot> lot, Optional<LotCalendar> dates, int fish, GrowthAhead growth, Release release) {
+        boolean isFeedingAt(Instant moment) {
+            return dates.filter(known -> known.firstFeeding().expected().isAfter(moment)).isEmpty();
+        }
+
+        /** Growth counts from a measurement. */
+        boolean isMeasured() {
+            return dates.filter(known -> known.firstFeeding().equals(growth.from())).isEmpty();
+        }
+    }
+
+    /** Those whose eggs came last. */
+    Optional<Group> youngest() {
+        return groups.isEmpty() ? Optional.empty() : Optional.of(groups.get(groups.size() - 1));
+    }
+
+    /** All but the youngest. */
+    List<Group> older() {
+        return groups.isEmpty() ? List.of() : groups.subList(0, groups.size() - 1);
+    }
+
+    boolean hasAges() {
+        return groups.size() > 1;
+    }
+
+    /** The newest eggs that came, else the next to come; empty where no eggs are. */
+    Optional<Lot> lot() {
+        return youngest().flatMap(Group::lot);
+    }
+
+    /** Of that lot. */
+    Optional<LotCalendar> dates() {
+        return youngest().flatMap(Group::dates);
+    }
+
+    /** What comes next to the newest eggs and has not been seen, and is not past by all that is known. */
     Optional<Milestone> next() {
-        return isEmptied() ? Optional.empty() : dates.stream().flatMap(known -> List.of(Milestone.HATCH, Milestone.FIRST_FEEDING).stream()
-                .filter(milestone -> !known.of(milestone).isPastAt(asOf))).findFirst();
+        return dates().filter(known -> !isEmptied())
+                .flatMap(known -> Stream.of(Milestone.HATCH, Milestone.FIRST_FEEDING)
+                        .filter(milestone -> !known.of(milestone).isPastAt(asOf)).findFirst());
+    }
+
+    /** Those that are next to be long enough; empty where all of them should be. */
+    Optional<Group> growing() {
+        return groups.stream().filter(group -> !group.release().window().isPastAt(asOf)).findFirst();
     }
 
     boolean hasCome() {
-        return lot.filter(eggs -> !eggs.receivedAt().isAfter(asOf)).isPresent();
+        return lot().filter(eggs -> hasCome(eggs, tank, asOf)).isPresent();
+    }
+
+    /** Eggs count from the beginning of their day, as in the count of the fish. */
+    static boolean hasCome(Lot lot, Tank tank, Instant asOf) {
+        return !lot.receivedAt().atZone(tank.zone()).toLocalDate().isAfter(asOf.atZone(tank.zone()).toLocalDate());
     }
 
     int alive() {

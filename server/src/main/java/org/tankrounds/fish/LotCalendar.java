@@ -18,8 +18,9 @@ import org.tankrounds.fish.WarmthPath.Side;
  * <p>A window holds what published observations differ by, {@link #earlierBy} and {@link #laterBy} of the way from
  * fertilisation, and what is not known of the water's temperature ({@link WarmthPath}). First feeding opens at 0.9 of
  * {@link Development#FIRST_FEEDING_C_DAYS} and no sooner than {@link Development#YOLK_C_DAYS} °C-days after hatch
- * (commercial egg guidance: 10 to 14 days), and closes by the swim-up of the model. Eggs without a history have 0.55 to 0.85 of
- * the way to hatch behind them. What a class saw ends the guessing up to there, and what comes next counts from it.
+ * (commercial egg guidance: 10 to 14 days), and closes by the swim-up of the model. Eggs without a history have 0.55
+ * to 0.85 of the way to hatch behind them. What a class saw ends the guessing up to there, and what comes next counts
+ * from it.
  */
 public record LotCalendar(DateWindow eyed, DateWindow hatch, DateWindow firstFeeding) {
     private static final double EYED = 0.5;

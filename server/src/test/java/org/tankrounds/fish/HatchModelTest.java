@@ -39,9 +39,9 @@ class HatchModelTest {
 
     /**
      * Beacham and Murray 1990, Can. J. Zool. 68:1931–1945 (confirmed), model 2, ln D = A − ln(T + B): coho hatch A
-     * 6.240, B 1.045; coho emergence 6.812, 1.643; chinook hatch 6.283, 0.125. Of these species rainbow trout develop fastest:
-     * half have hatched before half of the coho and chinook, and swum up before coho emerge, at 8 °C after 42.6 d (coho
-     * 56.7, chinook 65.9) and 72.3 d (coho 94.2).
+     * 6.240, B 1.045; coho emergence 6.812, 1.643; chinook hatch 6.283, 0.125. Of these species rainbow trout develop
+     * fastest: half have hatched before half of the coho and chinook, and swum up before coho emerge, at 8 °C after
+     * 42.6 d (coho 56.7, chinook 65.9) and 72.3 d (coho 94.2).
      */
     @ParameterizedTest(name = "{0} °C")
     @CsvSource({"5", "6", "7", "8", "9", "10", "11", "12"})

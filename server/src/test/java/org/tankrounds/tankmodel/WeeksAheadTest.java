@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.tankrounds.fish.DateWindow;
 import org.tankrounds.fish.DatedTemperature;
@@ -28,10 +29,11 @@ class WeeksAheadTest {
         WeeksAhead ahead = ahead(100, 0.10, new Room(400, 2, 0.3, 7), 91);
         Week last = ahead.weeks().get(ahead.weeks().size() - 1);
         assertThat(last.at()).isEqualTo(at(91));
-        assertThat(last.weightG()).isCloseTo(2.70446 * 1.02, within(0.06));
-        assertThat(last.ration().orElseThrow().gramsPerDay()).isCloseTo(100 * last.weightG() * 0.02, within(1e-9));
-        assertThat(last.feedSize()).isEqualTo(FeedSize.CRUMBLE_3);
-        assertThat(ahead.weeks()).extracting(Week::weightG).isSorted();
+        assertThat(last.largest().weightG()).isCloseTo(2.70446 * 1.02, within(0.06));
+        assertThat(last.largest().ration().orElseThrow().gramsPerDay())
+                .isCloseTo(100 * last.largest().weightG() * 0.02, within(1e-9));
+        assertThat(last.largest().feedSize()).isEqualTo(FeedSize.CRUMBLE_3);
+        assertThat(ahead.weeks()).extracting(week -> week.largest().weightG()).isSorted();
         assertThat(ahead.firstTooFull()).isEmpty();
         assertThat(ahead.fishWithRoom()).isEqualTo(100);
         assertThat(ahead.lessFeed()).isEmpty();
@@ -54,7 +56,7 @@ class WeeksAheadTest {
         assertThat(ahead.fullest().orElseThrow().load().bound()).isEqualTo(Room.Bound.FILTER);
         WeeksAhead.Less less = ahead.lessFeed().orElseThrow();
         assertThat(less.share()).isBetween(0.5, 1.0);
-        assertThat(less.lengthMm()).isLessThan(ahead.weeks().get(ahead.weeks().size() - 1).lengthMm());
+        assertThat(less.lengthMm()).isLessThan(ahead.weeks().get(ahead.weeks().size() - 1).largest().lengthMm());
     }
 
     /** Less than 1 % a day is no ration (common practice, no source: 1 to 3 %). */
@@ -82,23 +84,108 @@ class WeeksAheadTest {
         int[] most = new int[2];
         for (int i = 0; i < 2; i++) {
             Warmth warmth = Warmth.of(List.of(new DatedTemperature(START, 15.4 + 0.4 * i)), 15);
-            most[i] = WeeksAhead.of(new GrowthAhead(now, 0.3, 1.1, pace, warmth), room, 300, START, at(80)).fishWithRoom();
+            Cohort cohort = new Cohort(new GrowthAhead(now, 0.3, 1.1, pace, warmth), 300);
+            most[i] = WeeksAhead.of(List.of(cohort), room, START, at(80)).fishWithRoom();
         }
         assertThat(most[1]).isLessThanOrEqualTo(most[0] + 2);
     }
 
     @Test
     void weeksBegin_whenTheFryFeed() {
-        GrowthAhead fry = GrowthAhead.ofFry(new DateWindow(at(20), at(24), at(30), false), warmth());
-        WeeksAhead ahead = WeeksAhead.of(fry, new Room(200, 1, 0.25, 7), 100, START, at(60));
-        assertThat(ahead.weeks().get(0).at()).isEqualTo(at(24));
-        assertThat(WeeksAhead.of(fry, new Room(200, 1, 0.25, 7), 100, START, at(10)).weeks()).isEmpty();
+        Room room = new Room(200, 1, 0.25, 7);
+        List<Cohort> fry = List.of(fry(24, 100));
+        assertThat(WeeksAhead.of(fry, room, START, at(60)).weeks().get(0).at()).isEqualTo(at(24));
+        assertThat(WeeksAhead.of(fry, room, START, at(10)).weeks()).isEmpty();
+    }
+
+    /**
+     * Iwama and Tautz 1981 at 10 °C and a TGC of 0.05: 84 fry of 0.15 g weigh (0.5313 + 0.28)³ = 0.5341 g each after
+     * 56 days, 44.87 g together; 100 that began four weeks later (0.5313 + 0.14)³ = 0.3025 g, 30.25 g together. Each
+     * gets 2 % (common practice), 0.897 and 0.605 g a day, 1.502 g for all, of which 50 % protein and 0.092 g N per g
+     * protein make 0.0691 g N.
+     */
+    @Test
+    void twoCohorts_addUp() {
+        Room room = new Room(200, 1, 0.25, 7);
+        WeeksAhead older = WeeksAhead.of(List.of(fry(0, 84)), room, START, at(84));
+        WeeksAhead younger = WeeksAhead.of(List.of(fry(28, 100)), room, START, at(84));
+        WeeksAhead both = WeeksAhead.of(List.of(fry(0, 84), fry(28, 100)), room, START, at(84));
+
+        Week week = both.weeks().get(8);
+        assertThat(week.at()).isEqualTo(at(56));
+        assertThat(week.feeding().get(0).weightG()).isCloseTo(0.5341, within(5e-4));
+        assertThat(week.feeding().get(1).weightG()).isCloseTo(0.3025, within(5e-4));
+        assertThat(week.biomassG()).isCloseTo(44.87 + 30.25, within(0.1));
+        assertThat(week.feedGPerDay()).isCloseTo(1.502, within(0.002));
+        assertThat(week.load().filter()).isCloseTo(0.0691 / (0.5368 - 0.0859), within(2e-4));
+
+        for (int i = 0; i < both.weeks().size(); i++) {
+            Week one = older.weeks().get(i);
+            Week sum = both.weeks().get(i);
+            Optional<Week> other = younger.weeks().stream().filter(later -> later.at().equals(sum.at())).findFirst();
+            assertThat(sum.at()).isEqualTo(one.at());
+            assertThat(sum.feeding()).hasSize(other.isPresent() ? 2 : 1);
+            assertThat(sum.biomassG()).isCloseTo(one.biomassG() + other.map(Week::biomassG).orElse(0.0), within(1e-9));
+            assertThat(sum.feedGPerDay())
+                    .isCloseTo(one.feedGPerDay() + other.map(Week::feedGPerDay).orElse(0.0), within(1e-9));
+            assertThat(sum.load().water()).isCloseTo(
+                    one.load().water() + other.map(later -> later.load().water()).orElse(0.0), within(1e-12));
+        }
+    }
+
+    @Test
+    void largestOfTwoCohorts_isTheOlder_andEachHasItsSizeOfFeed() {
+        WeeksAhead both = WeeksAhead.of(List.of(fry(0, 84), fry(84, 100)), new Room(200, 1, 0.25, 7), START, at(84));
+        Week last = both.weeks().get(12);
+        assertThat(last.largest()).isEqualTo(last.feeding().get(0));
+        assertThat(last.feeding().get(0).feedSize()).isEqualTo(FeedSize.CRUMBLE_2);
+        assertThat(last.feeding().get(1).feedSize()).isEqualTo(FeedSize.STARTER);
+    }
+
+    /** More fish fill a tank no later, and where the older fill it alone the younger do not hide it. */
+    @Test
+    void moreEggs_makeRoomForNobody() {
+        Room room = new Room(100, 0.1, 0.5, 7);
+        for (int later = 0; later <= 84; later += 21) {
+            WeeksAhead older = WeeksAhead.of(List.of(fry(0, 150)), room, START, at(200));
+            WeeksAhead both = WeeksAhead.of(List.of(fry(0, 150), fry(later, 100)), room, START, at(200));
+            assertThat(both.firstTooFull().orElseThrow().at())
+                    .isBeforeOrEqualTo(older.firstTooFull().orElseThrow().at());
+            assertThat(both.fishWithRoom()).isLessThanOrEqualTo(older.fishWithRoom() + 100);
+        }
+    }
+
+    /** The oldest weigh most, so that fewest have to go; what is left has room, and one more has not. */
+    @Test
+    void thinning_beginsWithTheOldest() {
+        Room room = new Room(60, 5, 0.9, 7);
+        WeeksAhead both = WeeksAhead.of(List.of(fry(0, 100), fry(28, 80)), room, START, at(140));
+        int older = both.fishWithRoom() - 80;
+        assertThat(older).isBetween(1, 99);
+        assertThat(WeeksAhead.of(List.of(fry(0, older), fry(28, 80)), room, START, at(140)).firstTooFull()).isEmpty();
+        assertThat(WeeksAhead.of(List.of(fry(0, older + 1), fry(28, 80)), room, START, at(140)).firstTooFull())
+                .isPresent();
+    }
+
+    @Test
+    void feedingLess_slowsBothCohorts() {
+        WeeksAhead both = WeeksAhead.of(List.of(fry(0, 100), fry(28, 80)), new Room(400, 0.22, 0.9, 7), START, at(91));
+        assertThat(both.fullest().orElseThrow().load().bound()).isEqualTo(Room.Bound.FILTER);
+        WeeksAhead.Less less = both.lessFeed().orElseThrow();
+        assertThat(less.share()).isBetween(0.5, 1.0);
+        assertThat(less.lengthMm()).isLessThan(both.weeks().get(13).largest().lengthMm());
+    }
+
+    private static Cohort fry(int feedsOnDay, int fish) {
+        Instant fed = at(feedsOnDay);
+        return new Cohort(GrowthAhead.ofFry(new DateWindow(fed, fed, fed, true), warmth()), fish);
     }
 
     private static WeeksAhead ahead(int fish, double tgcPercent, Room room, int days) {
         GrowthPace pace = new GrowthPace(tgcPercent * 0.8, tgcPercent, tgcPercent * 1.2, true);
         DateWindow now = new DateWindow(START, START, START, true);
-        return WeeksAhead.of(new GrowthAhead(now, 0.12, 1.1, pace, warmth()), room, fish, START, at(days));
+        Cohort cohort = new Cohort(new GrowthAhead(now, 0.12, 1.1, pace, warmth()), fish);
+        return WeeksAhead.of(List.of(cohort), room, START, at(days));
     }
 
     private static Warmth warmth() {

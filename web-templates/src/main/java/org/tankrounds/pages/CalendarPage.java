@@ -9,16 +9,20 @@ import java.util.List;
  * @param tank its code
  * @param seasonTo the same of all tanks; empty for who may not see it
  * @param saved what was just done; empty for nothing
+ * @param older what fish are in the tank besides those of the newest eggs, a sentence for each age
+ * @param datesOf whose dates they are; empty where the tank has eggs of one age only
  * @param feedingNote why the window of first feeding is as wide as it is; empty where it was seen
  * @param picture the dates on a line; null where there is no lot
  * @param see boxes of the form by which a class says what it saw; empty where it can say nothing
  * @param asked the day that is asked about; empty for none
  * @param room in a sentence how long there is room; empty where nothing feeds
  * @param leave whether the fish can leave before it is full; empty where there is nothing to say
+ * @param byAge whether the weeks tell of which eggs fish are
  * @param basis what the numbers rest on, a sentence each
  */
-public record CalendarPage(String title, String heading, String place, String tank, String seasonTo, String saved, String none, List<Date> dates,
-        String feedingNote, Picture picture, List<FormField> see, String asked, String room, String leave, List<Way> ways, List<Week> weeks,
+public record CalendarPage(String title, String heading, String place, String tank, String seasonTo, String saved,
+        String none, List<String> older, String datesOf, List<Date> dates, String feedingNote, Picture picture,
+        List<FormField> see, String asked, String room, String leave, List<Way> ways, boolean byAge, List<Week> weeks,
         List<String> basis) implements Page {
 
     /**
@@ -41,15 +45,17 @@ public record CalendarPage(String title, String heading, String place, String ta
     public record Way(String name, String how, String caution) {}
 
     /**
+     * @param fed the fish that feed, of each age
      * @param full how full the tank is, %
      * @param bound what fills first
      * @param over more than it can carry
      */
-    public record Week(String from, String temperature, String length, String weight, String feed, String size,
-            String full, String bound, boolean over) {}
+    public record Week(String from, String temperature, List<Fed> fed, String full, String bound, boolean over) {}
+
+    /** @param eggs the day on which their eggs came; empty where all are of one age */
+    public record Fed(String eggs, String length, String weight, String feed, String size) {}
 
     public List<FormField> errors() {
         return see.stream().filter(FormField::wrong).toList();
     }
-
 }
