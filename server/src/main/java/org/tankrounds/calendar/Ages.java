@@ -24,7 +24,8 @@ final class Ages {
 
     /**
      * The oldest first. The living, less the eggs that came later: whoever died since then is taken as older, and fish
-     * that came from another tank as of the first eggs. An age of which nobody can be left is left out.
+     * that came from another tank as of the first eggs. An age of which nobody can be left is left out; where nobody is
+     * alive at all, the newest eggs are told of.
      *
      * @param come lots that have come
      * @param alive by count
@@ -43,7 +44,7 @@ final class Ages {
                 eggs += newestFirst.get(next).eggs();
             }
             int fish = next == newestFirst.size() ? left : Math.min(eggs, left);
-            if (fish > 0 || ages.isEmpty()) {
+            if (fish > 0 || alive == 0 && ages.isEmpty()) {
                 ages.add(0, new Age(newest, fish));
             }
             left -= fish;

@@ -87,7 +87,10 @@ final class RoomWording {
         ahead.groups().forEach(group -> basis.add(ahead.hasAges()
                 ? say("calendar.basis.ofEggs", eggsOf(group), size(group)) : size(group)));
         basis.add(until());
-        ration().ifPresent(basis::add);
+        basis.add(say("calendar.basis.ration", Formats.number(Ration.RELEASE_TANK_PERCENT, 0)));
+        weeks.orElseThrow().weeks().get(0).largest().ration().ifPresent(ration -> basis.add(
+                say(ahead.hasAges() ? "calendar.basis.tableOfLargest" : "calendar.basis.table",
+                        Formats.number(ration.growthPercent(), 1))));
         basis.add(say("calendar.basis.space", Formats.number(Room.MOST_G_PER_L, 0),
                 Formats.number(ahead.room().volumeL(), 0)));
         basis.add(say(ahead.tank().filterAreaM2().isPresent() ? "calendar.basis.filter" : "calendar.basis.noFilter",
@@ -101,12 +104,6 @@ final class RoomWording {
     private String size(Group group) {
         return say(!group.isMeasured() ? "calendar.basis.guessed"
                 : group.growth().pace().own() ? "calendar.basis.measured" : "calendar.basis.measuredOnce");
-    }
-
-    /** By which rule the first week's feed is what it is; empty where the table has none. */
-    private Optional<String> ration() {
-        return weeks.orElseThrow().weeks().get(0).largest().ration().map(ration -> say("calendar.basis.ration",
-                Formats.number(Ration.RELEASE_TANK_PERCENT, 0), Formats.number(ration.growthPercent(), 1)));
     }
 
     private String until() {

@@ -93,11 +93,12 @@ final class SeasonCalendarPages {
 
     private Row row(TankAhead tank, Timeline line) {
         List<Bar> bars = new ArrayList<>();
+        // Widest first: what is drawn later lies on top, and older fish may be long enough before the newest feed.
+        tank.groups().forEach(group -> bars.add(line.bar("release", group.release().window())));
         tank.dates().ifPresent(dates -> {
             bars.add(line.bar("hatch", dates.hatch()));
             bars.add(line.bar("feeding", dates.firstFeeding()));
         });
-        tank.groups().forEach(group -> bars.add(line.bar("release", group.release().window())));
         String carries = tank.weeks().map(weeks -> weeks.firstTooFull()
                 .map(week -> say("calendar.season.fullFrom", days(tank).shortDate(week.at())))
                 .orElseGet(() -> say("calendar.season.enough"))).orElse("");
