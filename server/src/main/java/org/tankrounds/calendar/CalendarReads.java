@@ -98,7 +98,7 @@ public final class CalendarReads {
 
     /** Of the eggs that came; while none did, of the next to come. */
     private static List<Age> ages(List<Lot> lots, int alive, Tank tank, Instant asOf) {
-        List<Lot> come = lots.stream().filter(lot -> TankAhead.hasCome(lot, tank, asOf)).toList();
+        List<Lot> come = lots.stream().filter(lot -> lot.hasCome(asOf, tank.zone())).toList();
         return come.isEmpty()
                 ? lots.stream().min(Comparator.comparing(Lot::receivedAt).thenComparing(Lot::lotId))
                         .map(lot -> List.of(new Age(lot, alive))).orElse(List.of())

@@ -84,12 +84,7 @@ record TankAhead(Tank tank, Season season, Account account, List<Group> groups, 
     }
 
     boolean hasCome() {
-        return lot().filter(eggs -> hasCome(eggs, tank, asOf)).isPresent();
-    }
-
-    /** Eggs count from the beginning of their day, as in the count of the fish. */
-    static boolean hasCome(Lot lot, Tank tank, Instant asOf) {
-        return !lot.receivedAt().atZone(tank.zone()).toLocalDate().isAfter(asOf.atZone(tank.zone()).toLocalDate());
+        return lot().filter(eggs -> eggs.hasCome(asOf, tank.zone())).isPresent();
     }
 
     int alive() {

@@ -2,6 +2,7 @@ package org.tankrounds.season;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -25,6 +26,11 @@ public record Lot(
         SeenOn seenOn,
         CountMethod method,
         int spread) {
+
+    /** Eggs count from the beginning of their day. */
+    public boolean hasCome(Instant asOf, ZoneId zone) {
+        return !receivedAt.atZone(zone).toLocalDate().isAfter(asOf.atZone(zone).toLocalDate());
+    }
 
     /** As it was known on a day. */
     public Lot knownOn(LocalDate today) {

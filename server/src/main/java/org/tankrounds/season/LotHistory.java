@@ -155,14 +155,9 @@ public final class LotHistory {
     }
 
     private Account booked(List<CountEntry> entries, Function<Instant, Stage> stageAt) {
-        return Account.of(tank.tankId(), lots.stream().filter(this::hasCome).toList(),
+        return Account.of(tank.tankId(), lots.stream().filter(lot -> lot.hasCome(asOf, tank.zone())).toList(),
                 observations.stream().filter(seen -> seen.analyte() == Analyte.DEATHS).toList(), stageAt, entries,
                 tank.zone());
-    }
-
-    /** Eggs count from the beginning of their day. */
-    private boolean hasCome(Lot lot) {
-        return !lot.receivedAt().atZone(tank.zone()).toLocalDate().isAfter(asOf.atZone(tank.zone()).toLocalDate());
     }
 
     /** As if a lot had never come. */

@@ -60,8 +60,8 @@ final class TankEvidence {
             List<Task> tasks, List<Visit> visits, List<Observation> seen, ReadingTally readings,
             Map<Integer, ReleaseDay> atTheWater, Instant asOf) {
         this.tank = tank;
-        this.lots = lots.stream().filter(lot -> !lot.receivedAt().isAfter(asOf)).toList();
-        this.eggsToCome = lots.stream().filter(lot -> lot.receivedAt().isAfter(asOf)).mapToInt(Lot::eggs).sum();
+        this.lots = lots.stream().filter(lot -> lot.hasCome(asOf, tank.zone())).toList();
+        this.eggsToCome = lots.stream().filter(lot -> !lot.hasCome(asOf, tank.zone())).mapToInt(Lot::eggs).sum();
         this.entries = entries;
         this.causes = causes;
         this.tasks = tasks;
