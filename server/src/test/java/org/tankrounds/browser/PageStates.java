@@ -437,8 +437,10 @@ final class PageStates {
                 see(COORDINATOR, plan + "/tanks/{cardTank}"),
                 see(COORDINATOR, plan + "/tanks/{cardTank}").after("more than are there", fill("Fish released", "9999"),
                         keepNothing(), send()).answered(422),
+                see(MENTOR, plan + "/tanks/{cardTank}").after("another day than the plan's", fill("Fish released", "1"),
+                        keepNothing(), send()).answered(422),
                 see(MENTOR, plan + "/tanks/{cardTank}").after("a release", fill("Fish released", "1"),
-                        fill("Lengths of some, mm", "34 36"), fill("too small", "1"), send()),
+                        fill("Lengths of some, mm", "34 36"), fill("too small", "1"), keepNothing(), send(), send()),
                 see(TEACHER, site + "/checks/new"),
                 sentEmpty(TEACHER, site + "/checks/new"),
                 see(TEACHER, site + "/checks/{check}"));
