@@ -178,7 +178,8 @@ public final class App implements AutoCloseable {
         ForecastRepository forecasts = new ForecastRepository(json);
         RoundsVersions roundsVersions = new RoundsVersions();
         ForecastMaker forecastMaker = new ForecastMaker(new Forecaster(), new Advisor());
-        TankInputs tankInputs = new TankInputs(lots, new Stock(SeasonPages.seasonReads()), new ObservationRepository(), new LastLooks());
+        TankInputs tankInputs = new TankInputs(lots, new Stock(SeasonPages.seasonReads()), new ObservationRepository(),
+                new LastLooks());
         ForecastKeeper keeper = new ForecastKeeper(transactions, clock, dirtyTanks, tanks, tankInputs, forecastMaker,
                 forecasts, roundsVersions);
         atOnce = new AtOnce(keeper::catchUp);

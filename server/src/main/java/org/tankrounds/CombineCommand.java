@@ -15,14 +15,15 @@ import picocli.CommandLine.Option;
 @Command(
         name = "combine",
         mixinStandardHelpOptions = true,
-        description = "Adds up the season summaries of several chapters, as CSV, in one file; refuses to count an egg twice."
-                + " No server, no database.")
+        description = "Adds up the season summaries of several chapters, as CSV, in one file;"
+                + " refuses to count an egg twice. No server, no database.")
 final class CombineCommand implements Callable<Integer> {
     @Option(names = "--in", required = true, paramLabel = "F", arity = "1..*",
             description = "The summaries, as \"export season --format csv\" or the summary's page wrote them.")
     private List<Path> in;
 
-    @Option(names = "--out", required = true, paramLabel = "F", description = "The file to write; replaced when it exists.")
+    @Option(names = "--out", required = true, paramLabel = "F",
+            description = "The file to write; replaced when it exists.")
     private Path out;
 
     @Override

@@ -34,7 +34,8 @@ record ReleaseRoutes(ReleaseHandlers overview, SiteHandlers sites, ApprovalHandl
     static ReleaseRoutes of(Transactions transactions, DirtyTanks dirtyTanks, AfterChange afterChange, Pages pages,
             Clock clock) {
         ReleaseReads reads = new ReleaseReads(new SiteRepository(), new ApprovalRepository(), new RulesRepository(),
-                new PlanRepository(), new DayRepository(), new StreamCheckRepository(), SeasonPages.seasonReads(), new FishSampleRepository());
+                new PlanRepository(), new DayRepository(), new StreamCheckRepository(), SeasonPages.seasonReads(),
+                new FishSampleRepository());
         return new ReleaseRoutes(
                 new ReleaseHandlers(transactions, reads, pages, clock),
                 new SiteHandlers(transactions, reads, pages),

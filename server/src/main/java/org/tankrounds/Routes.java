@@ -186,7 +186,8 @@ final class Routes {
         routes.post("/season/{season}/tanks/{tank}/count/{kind}", season.counts()::create, SIGNED_IN);
         routes.get("/season/{season}/tanks/{tank}/count/deaths/{day}", season.deaths()::show, SIGNED_IN);
         routes.post("/season/{season}/tanks/{tank}/count/deaths/{day}", season.deaths()::update, SIGNED_IN);
-        routes.post("/season/{season}/tanks/{tank}/count/entries/{entry}/withdrawn", season.counts()::withdraw, SIGNED_IN);
+        routes.post("/season/{season}/tanks/{tank}/count/entries/{entry}/withdrawn",
+                season.counts()::withdraw, SIGNED_IN);
         String typedLot = "/season/{season}/tanks/{tank}/count/lots/{eggs}/withdrawn";
         routes.get(typedLot, season.lotWithdrawals()::show, COORDINATOR);
         routes.post(typedLot, season.lotWithdrawals()::withdraw, COORDINATOR);

@@ -49,8 +49,8 @@ import org.tankrounds.years.YearReads;
 
 /** The pages of seasons, lots and counts, and the summary. */
 record SeasonPages(SeasonHandlers seasons, LotHandlers lots, LotWithdrawalHandlers lotWithdrawals,
-        CountHandlers counts, DeathHandlers deaths, CalendarHandlers calendar, SummaryHandlers summary, SummaryRowsHandlers summaryRows, FreezeHandlers freeze,
-        ReaderHandlers readers, YearHandlers years) {
+        CountHandlers counts, DeathHandlers deaths, CalendarHandlers calendar, SummaryHandlers summary,
+        SummaryRowsHandlers summaryRows, FreezeHandlers freeze, ReaderHandlers readers, YearHandlers years) {
 
     static SeasonPages of(Transactions transactions, DirtyTanks dirtyTanks, AfterChange afterChange,
             SiteAddress siteAddress, Pages pages, Clock clock) {
@@ -70,8 +70,8 @@ record SeasonPages(SeasonHandlers seasons, LotHandlers lots, LotWithdrawalHandle
                         new LotEdits(dirtyTanks), afterChange, pages, clock),
                 new SummaryHandlers(transactions, summaryReads, versions, freezer, files, pages),
                 new SummaryRowsHandlers(transactions, summaryReads, pages),
-                new FreezeHandlers(transactions, summaryReads, versions, freezer, new SummaryLinks(), siteAddress, pages,
-                        clock),
+                new FreezeHandlers(transactions, summaryReads, versions, freezer, new SummaryLinks(), siteAddress,
+                        pages, clock),
                 new ReaderHandlers(transactions, summaryReads, versions, pages, clock),
                 new YearHandlers(transactions, new YearReads(reads), pages, clock));
     }

@@ -45,7 +45,8 @@ class LabCommandTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', value = {
-        "lab                            | Say what to do: evaluate, advice, learn, trust or season. (--help explains this command.)",
+        "lab                            | Say what to do: evaluate, advice, learn, trust or season."
+                + " (--help explains this command.)",
         "lab season                     | tankrounds lab season needs --out DIR. (--help explains this command.)",
         "lab season --out x --tanks 0   | --tanks is 0; 1 to 10000 are accepted.",
         "lab season --out pom.xml       | --out is pom.xml, which is no folder; a folder is accepted.",

@@ -27,10 +27,11 @@ class ReadingsFileIT {
 
     @Test
     void everyValue_standsAsItWasWritten_oldestFirst() {
-        post("2026-01-12T14:05:00-05:00", "{\"analyte\": \"temperature\", \"value\": 52.3, \"unit\": \"[degF]\", \"step\": 1}",
-                "=1+2");
-        post("2026-01-11T14:05:00-05:00", "{\"analyte\": \"nitrite\", \"value\": 0, \"unit\": \"mg/L\", \"as\": \"NO2\"},"
-                + "{\"analyte\": \"deaths\", \"value\": 2, \"unit\": \"1\"}", "two \\\"small\\\" ones");
+        post("2026-01-12T14:05:00-05:00",
+                "{\"analyte\": \"temperature\", \"value\": 52.3, \"unit\": \"[degF]\", \"step\": 1}", "=1+2");
+        post("2026-01-11T14:05:00-05:00",
+                "{\"analyte\": \"nitrite\", \"value\": 0, \"unit\": \"mg/L\", \"as\": \"NO2\"},"
+                        + "{\"analyte\": \"deaths\", \"value\": 2, \"unit\": \"1\"}", "two \\\"small\\\" ones");
 
         Answer file = APP.signedIn(cast.teacherA()).get(address);
 
@@ -41,7 +42,8 @@ class ReadingsFileIT {
                 "\ufefftank,measured_at,analyte,value,unit,step,below,by,note,received_at,version,flags");
         assertThat(lines.get(1)).startsWith(cast.tankA().code() + ",2026-01-11T19:05:00Z,nitrite,0,mg/L as NO2,,")
                 .contains("\"two \"\"small\"\" ones\"");
-        assertThat(lines.get(3)).startsWith(cast.tankA().code() + ",2026-01-12T19:05:00Z,temperature,52.3,[degF],1,false,")
+        assertThat(lines.get(3))
+                .startsWith(cast.tankA().code() + ",2026-01-12T19:05:00Z,temperature,52.3,[degF],1,false,")
                 .as("no formula for a spreadsheet").contains(",'=1+2,");
         assertThat(lines).hasSize(4);
     }

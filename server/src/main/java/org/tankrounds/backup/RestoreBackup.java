@@ -28,7 +28,8 @@ import org.tankrounds.migrations.Migrations;
 public final class RestoreBackup {
     private static final String NOTHING = " Nothing was restored.";
     private static final String IDENTITIES = """
-            SELECT quote_ident(c.relname), quote_ident(a.attname), pg_get_serial_sequence(quote_ident(c.relname), a.attname)
+            SELECT quote_ident(c.relname), quote_ident(a.attname), \
+            pg_get_serial_sequence(quote_ident(c.relname), a.attname)
             FROM pg_class c JOIN pg_attribute a ON a.attrelid = c.oid
             WHERE c.relnamespace = 'public'::regnamespace AND a.attidentity <> '' AND NOT c.relispartition""";
 

@@ -21,7 +21,8 @@ final class TableCatalogue {
             SELECT c.relname,
                    (SELECT string_agg(a.attname, ',' ORDER BY a.attnum) FROM pg_attribute a
                     WHERE a.attrelid = c.oid AND a.attnum > 0 AND NOT a.attisdropped AND a.attgenerated = ''),
-                   (SELECT string_agg(quote_ident(a.attname) || CASE WHEN a.attcollation <> 0 THEN ' COLLATE "C"' ELSE '' END,
+                   (SELECT string_agg(quote_ident(a.attname) || \
+            CASE WHEN a.attcollation <> 0 THEN ' COLLATE "C"' ELSE '' END,
                                       ', ' ORDER BY array_position(i.indkey, a.attnum))
                     FROM pg_index i JOIN pg_attribute a ON a.attrelid = c.oid AND a.attnum = ANY (i.indkey)
                     WHERE i.indrelid = c.oid AND i.indisprimary)

@@ -13,7 +13,9 @@ import org.tankrounds.fish.Stage;
 public record Look(int lookId, Instant seenAt, List<Seen> seen) {
     /** Older, it tells little of the fish now (common practice, no source). */
     static final Duration LATELY = Duration.ofHours(36);
-    /** What is grave is not over because nobody looked again; by then somebody did, or nobody is there to (our choice). */
+    /**
+     * What is grave is not over because nobody looked again; by then somebody did, or nobody is there to (our choice).
+     */
     static final Duration GRAVE_STANDS = Duration.ofDays(7);
 
     public Look {
@@ -22,7 +24,8 @@ public record Look(int lookId, Instant seenAt, List<Seen> seen) {
 
     /** What of it is still to be told. */
     Look standing(Instant now) {
-        return with(seen.stream().filter(one -> seenAt.isAfter(now.minus(one.isGrave() ? GRAVE_STANDS : LATELY))).toList());
+        return with(seen.stream().filter(one -> seenAt.isAfter(now.minus(one.isGrave() ? GRAVE_STANDS : LATELY)))
+                .toList());
     }
 
     Look with(List<Seen> others) {

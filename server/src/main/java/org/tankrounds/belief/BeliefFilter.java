@@ -94,7 +94,8 @@ public final class BeliefFilter {
     private Development developmentWith(Optional<Instant> firstFeeding) {
         Instant received = facts.eggsReceivedAt().or(history::first).orElse(asOf);
         return Development.of(received, facts.thermalUnitsC(), trace,
-                facts.chillerSetPointC().orElse(Population.HELD_C), facts.seen().withFirstFeedingAt(firstFeeding), asOf);
+                facts.chillerSetPointC().orElse(Population.HELD_C),
+                facts.seen().withFirstFeedingAt(firstFeeding), asOf);
     }
 
     /**
@@ -106,7 +107,8 @@ public final class BeliefFilter {
                 || feed.isAfter(computed.hatchAt())).toList();
         Instant swimUp = computed.firstFeedingAt().minus(SWIM_UP_SPREAD);
         return feeds.stream().filter(feed -> !feed.isBefore(swimUp) || feeds.stream().anyMatch(other ->
-                other.isAfter(feed.plus(ANOTHER_FEED_AFTER)) && other.isBefore(feed.plus(ANOTHER_FEED_WITHIN)))).findFirst();
+                other.isAfter(feed.plus(ANOTHER_FEED_AFTER)) && other.isBefore(feed.plus(ANOTHER_FEED_WITHIN))))
+                .findFirst();
     }
 
     private List<Instant> feeds() {

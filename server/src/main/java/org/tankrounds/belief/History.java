@@ -42,7 +42,8 @@ final class History {
     /** Of the season; one look long before all others does not begin it. */
     private static Optional<Instant> first(List<Observation> known) {
         Optional<Instant> oldest = known.stream().map(Observation::at).findFirst();
-        Optional<Instant> next = known.stream().filter(o -> !o.isSameLookAs(known.get(0))).map(Observation::at).findFirst();
+        Optional<Instant> next = known.stream().filter(o -> !o.isSameLookAs(known.get(0))).map(Observation::at)
+                .findFirst();
         return next.filter(at -> at.isAfter(oldest.orElseThrow().plus(ALONE))).or(() -> oldest);
     }
 

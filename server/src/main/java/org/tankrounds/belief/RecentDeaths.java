@@ -19,6 +19,8 @@ public record RecentDeaths(boolean isCounted, int count, int mostInADay, int ali
 
     /** Deaths further back say little about the water now, h. */
     public static final double WINDOW_HOURS = 72;
-    /** For so long they are told while nobody is heard of the tank: over a weekend, and a day (the project's choice). */
+    /**
+     * For so long they are told while nobody is heard of the tank: over a weekend, and a day (the project's choice).
+     */
     static final Duration TOLD = Duration.ofDays(5);
 }

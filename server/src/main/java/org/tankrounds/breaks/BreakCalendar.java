@@ -23,8 +23,8 @@ import org.tankrounds.readings.PersonalText;
 import org.tankrounds.web.Formats;
 
 /**
- * The days of breaks as a file for calendars (RFC 5545): on each day that somebody has taken an event for the whole day,
- * with a reminder in the morning. Days rather than hours: they need no time zone, and hold wherever the phone is.
+ * The days of breaks as a file for calendars (RFC 5545): on each day that somebody has taken an event for the whole
+ * day, with a reminder in the morning. Days rather than hours: they need no time zone, and hold wherever the phone is.
  */
 final class BreakCalendar {
     private static final int REMINDER_HOUR = 8;

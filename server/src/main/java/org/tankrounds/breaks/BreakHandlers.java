@@ -118,7 +118,8 @@ public final class BreakHandlers {
         Caller caller = Caller.of(ctx);
         Tank tank = known(ctx).tank();
         int breakId = number(ctx.pathParam("break"));
-        tankChange.make(caller.chapterId(), tank.tankId(), tx -> breaks.drop(tx, caller.chapterId(), tank.tankId(), breakId, clock.instant()));
+        tankChange.make(caller.chapterId(), tank.tankId(),
+                tx -> breaks.drop(tx, caller.chapterId(), tank.tankId(), breakId, clock.instant()));
         back(ctx, "dropped");
     }
 

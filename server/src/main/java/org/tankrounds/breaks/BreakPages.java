@@ -67,7 +67,8 @@ final class BreakPages {
     private BreaksPage.Plan plan(BreakWatch watch, Optional<Typed> typed) {
         SchoolBreak planned = watch.schoolBreak();
         Optional<Typed> own = typed.filter(one -> one.breakId() == planned.breakId());
-        FormInput input = own.map(Typed::form).orElseGet(() -> FormInput.showing(formats.speech(), BreakForm.plan(planned)));
+        FormInput input = own.map(Typed::form)
+                .orElseGet(() -> FormInput.showing(formats.speech(), BreakForm.plan(planned)));
         BreakForm form = new BreakForm(input);
         return new BreaksPage.Plan("/tanks/" + known.tank().code() + "/breaks/" + planned.breakId(),
                 "break-" + planned.breakId(), planned.name(), wording.span(planned), wording.line(watch),

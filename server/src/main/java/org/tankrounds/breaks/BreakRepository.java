@@ -24,7 +24,8 @@ public final class BreakRepository {
     }
 
     /** Of each tank of the chapter, the one that runs or comes next within some days. */
-    public Map<Integer, SchoolBreak> next(DSLContext tx, int chapterId, LocalDate endingFrom, LocalDate beginningUntil) {
+    public Map<Integer, SchoolBreak> next(DSLContext tx, int chapterId, LocalDate endingFrom,
+            LocalDate beginningUntil) {
         return read(tx, chapterId, standing(chapterId)
                 .and(SCHOOL_BREAKS.LAST_DAY.ge(endingFrom)).and(SCHOOL_BREAKS.FIRST_DAY.le(beginningUntil))).stream()
                 .collect(Collectors.toMap(Owned::tankId, Owned::schoolBreak, (first, later) -> first));
@@ -74,7 +75,8 @@ public final class BreakRepository {
     boolean drop(DSLContext tx, int chapterId, int tankId, int breakId, Instant now) {
         return tx.update(SCHOOL_BREAKS)
                 .set(SCHOOL_BREAKS.DROPPED_AT, now)
-                .where(standing(chapterId)).and(SCHOOL_BREAKS.TANK_ID.eq(tankId)).and(SCHOOL_BREAKS.BREAK_ID.eq(breakId))
+                .where(standing(chapterId)).and(SCHOOL_BREAKS.TANK_ID.eq(tankId))
+                .and(SCHOOL_BREAKS.BREAK_ID.eq(breakId))
                 .execute() == 1;
     }
 
@@ -94,6 +96,7 @@ public final class BreakRepository {
                         Collectors.toMap(row -> row.get(BREAK_DAYS.DAY), row -> row.get(BREAK_DAYS.LOOKER))));
         return rows.stream().map(row -> new Owned(row.get(SCHOOL_BREAKS.TANK_ID), new SchoolBreak(
                 row.get(SCHOOL_BREAKS.BREAK_ID), row.get(SCHOOL_BREAKS.NAME), row.get(SCHOOL_BREAKS.FIRST_DAY),
-                row.get(SCHOOL_BREAKS.LAST_DAY), days.getOrDefault(row.get(SCHOOL_BREAKS.BREAK_ID), Map.of())))).toList();
+                row.get(SCHOOL_BREAKS.LAST_DAY), days.getOrDefault(row.get(SCHOOL_BREAKS.BREAK_ID), Map.of()))))
+                .toList();
     }
 }

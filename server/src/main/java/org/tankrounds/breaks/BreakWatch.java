@@ -41,7 +41,8 @@ public record BreakWatch(SchoolBreak schoolBreak, Set<LocalDate> looked, LocalDa
 
     /** Whether there is something about it that somebody has to know. */
     public boolean isTold() {
-        boolean soon = !today.isAfter(schoolBreak.lastDay()) && !schoolBreak.firstDay().isAfter(today.plusDays(AHEAD_DAYS));
+        boolean soon = !today.isAfter(schoolBreak.lastDay())
+                && !schoolBreak.firstDay().isAfter(today.plusDays(AHEAD_DAYS));
         return soon && (missed().isPresent() || awaitedToday().isPresent() || !open().isEmpty());
     }
 }

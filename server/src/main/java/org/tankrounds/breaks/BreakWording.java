@@ -40,7 +40,8 @@ public final class BreakWording {
 
     /** "19 December to 3 January, 16 days" */
     String span(SchoolBreak planned) {
-        return say("breaks.span", day(planned.firstDay()), day(planned.lastDay()), say("breaks.days", planned.days().size()));
+        return say("breaks.span", day(planned.firstDay()), day(planned.lastDay()),
+                say("breaks.days", planned.days().size()));
     }
 
     String day(LocalDate day) {
@@ -56,7 +57,8 @@ public final class BreakWording {
         if (!watch.isOn()) {
             return say("breaks.line.begins", planned.name(), day(planned.firstDay()));
         }
-        return watch.awaitedToday().map(looker -> say("breaks.line.today", planned.name(), day(planned.lastDay()), looker))
+        return watch.awaitedToday()
+                .map(looker -> say("breaks.line.today", planned.name(), day(planned.lastDay()), looker))
                 .orElseGet(() -> say("breaks.line.on", planned.name(), day(planned.lastDay())));
     }
 

@@ -13,7 +13,8 @@ import java.util.TreeMap;
  * @param firstDay and the last, both included, on the school's calendar
  * @param lookers who looks in, by day; a day on which nobody does is missing
  */
-public record SchoolBreak(int breakId, String name, LocalDate firstDay, LocalDate lastDay, Map<LocalDate, String> lookers) {
+public record SchoolBreak(int breakId, String name, LocalDate firstDay, LocalDate lastDay,
+        Map<LocalDate, String> lookers) {
     /** Longer than any between November and spring. */
     public static final int MOST_DAYS = 60;
     static final int LONGEST_TEXT = 60;

@@ -73,7 +73,8 @@ final class ClassPages {
                 say("classroom.place", known.tank().school(), known.tank().classroom()), known.tank().code(), saved,
                 trouble.facts(), newest.stream().map(levels::measured).toList(), todo(), done(),
                 lot.map(this::feed).orElse(null), lot.map(eggs -> stories.warmth(known.today(), eggs)).orElse(null),
-                stories.nitrogen(known.today().believedLevels(), levels), known.today().filter().map(stories::now).orElse(""),
+                stories.nitrogen(known.today().believedLevels(), levels),
+                known.today().filter().map(stories::now).orElse(""),
                 known.today().pictures(formats), fish(), away(), mayAsk, ask);
     }
 
@@ -119,7 +120,8 @@ final class ClassPages {
     private Todo asked(Task task) {
         String to = here() + "/tasks/" + task.taskId();
         return new Todo(task.words(), "", "", say("classroom.todo.asked",
-                task.askedBy().orElse(""), formats.moment(task.askedAt())), to + "/done", "", "", mayAsk ? to + "/dropped" : "");
+                task.askedBy().orElse(""), formats.moment(task.askedAt())), to + "/done", "", "",
+                mayAsk ? to + "/dropped" : "");
     }
 
     private boolean isNotJustDone(Advised advised) {

@@ -84,7 +84,8 @@ public final class FishHandlers {
                     FormInput.showing(ctx, Map.of()), Just.NOTHING));
             return;
         }
-        tankChange.make(caller.chapterId(), tank.tankId(), tx -> looks.add(tx, caller, tank.tankId(), Asked.submissionId(ctx.formParam(SUBMISSION)), seen, desk.now()));
+        tankChange.make(caller.chapterId(), tank.tankId(), tx ->
+                looks.add(tx, caller, tank.tankId(), Asked.submissionId(ctx.formParam(SUBMISSION)), seen, desk.now()));
         back(ctx, LOOKED);
     }
 
@@ -92,7 +93,8 @@ public final class FishHandlers {
         Caller caller = Caller.of(ctx);
         Tank tank = desk.tank(ctx);
         int lookId = ClassHandlers.number(ctx.pathParam("look"), "look");
-        tankChange.make(caller.chapterId(), tank.tankId(), tx -> looks.withdraw(tx, caller.chapterId(), tank.tankId(), lookId, desk.now()));
+        tankChange.make(caller.chapterId(), tank.tankId(),
+                tx -> looks.withdraw(tx, caller.chapterId(), tank.tankId(), lookId, desk.now()));
         back(ctx, "withdrawn");
     }
 
@@ -107,7 +109,8 @@ public final class FishHandlers {
             return;
         }
         transactions.inChapter(caller.chapterId(),
-                tx -> samples.add(tx, caller, tank.tankId(), Asked.submissionId(ctx.formParam(SUBMISSION)), sample.get()));
+                tx -> samples.add(tx, caller, tank.tankId(), Asked.submissionId(ctx.formParam(SUBMISSION)),
+                        sample.get()));
         back(ctx, MEASURED);
     }
 

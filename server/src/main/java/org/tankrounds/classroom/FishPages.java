@@ -60,8 +60,9 @@ final class FishPages {
                 typed.measures().numberBox(WEIGHT, "classroom.fish.weight", say("classroom.fish.weight.unit")));
         boolean wrong = !typed.lookError().isEmpty() || !typed.measures().ok();
         return new FishPage(formats.speech().titled(wrong, formats.speech().say("classroom.fish")),
-                formats.speech().say("classroom.place", known.tank().school(), known.tank().classroom()), known.tank().code(), receipt(typed),
-                typed.just() == Just.LOOKED ? advice() : "", UUID.randomUUID().toString(), known.today().stage() != Stage.EGG,
+                formats.speech().say("classroom.place", known.tank().school(), known.tank().classroom()),
+                known.tank().code(), receipt(typed), typed.just() == Just.LOOKED ? advice() : "",
+                UUID.randomUUID().toString(), known.today().stage() != Stage.EGG,
                 groups(typed.seen()), typed.lookError(), measures,
                 typed.measures().wrong(LENGTH) ? typed.measures().text(LENGTH) : "", past(),
                 known.samples().stream().anyMatch(this::tellsCondition));

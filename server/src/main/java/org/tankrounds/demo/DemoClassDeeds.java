@@ -23,7 +23,9 @@ import org.tankrounds.tasks.TaskRepository;
 import org.tankrounds.web.Caller;
 import org.tankrounds.web.Role;
 
-/** What the invented classes saw of their fish and measured of them, what they were asked to do, and when they are away. */
+/**
+ * What the invented classes saw of their fish and measured of them, what they were asked to do, and when they are away.
+ */
 final class DemoClassDeeds {
     private static final Map<String, List<Seen>> SEEN = Map.of(
             "ambleroot-5", List.of(Seen.SURFACE, Seen.FAST, Seen.REFUSING),
@@ -54,7 +56,8 @@ final class DemoClassDeeds {
         for (Written tank : chapter.tanks()) {
             String key = tank.life().tank().key();
             if (SEEN.containsKey(key)) {
-                looks.add(tx, coordinator, tank.tankId(), UUID.randomUUID(), SEEN.get(key), now.minus(Duration.ofHours(18)));
+                looks.add(tx, coordinator, tank.tankId(), UUID.randomUUID(), SEEN.get(key),
+                        now.minus(Duration.ofHours(18)));
             }
             if (MEASURED.containsKey(key)) {
                 samples.add(tx, coordinator, tank.tankId(), UUID.randomUUID(),

@@ -53,7 +53,8 @@ final class DemoLastRelease {
      */
     record Gone(int tankId, UUID form, int fish, double boxC) {}
 
-    void write(DSLContext tx, int chapterId, int seasonId, Instant released, ZoneId zone, List<Gone> gone, int personId) {
+    void write(DSLContext tx, int chapterId, int seasonId, Instant released, ZoneId zone, List<Gone> gone,
+            int personId) {
         Site site = sites.list(tx, chapterId).get(0);
         LocalDate day = released.atZone(zone).toLocalDate();
         int approvalId = approvals.add(tx, chapterId, site.siteId(), new Approval.Details(PAPER,

@@ -49,7 +49,8 @@ final class DemoLastSeason {
     record Past(Written tank, DemoSimulator life, List<DemoReading> readings) {
         private int dead() {
             return readings.stream().flatMap(reading -> reading.values().stream())
-                    .filter(value -> value.analyte() == Analyte.DEATHS).mapToInt(value -> value.value().intValue()).sum();
+                    .filter(value -> value.analyte() == Analyte.DEATHS)
+                    .mapToInt(value -> value.value().intValue()).sum();
         }
     }
 
@@ -68,9 +69,10 @@ final class DemoLastSeason {
         int chapterId = chapter.chapter().chapterId();
         LocalDate ends = thisSeasonStarts.minusDays(ENDED_BEFORE_THIS_DAYS);
         Instant released = released(thisSeasonStarts, zone);
-        Season season = seasons.add(tx, chapterId, new Season.Details(DemoPlaces.name(ends.minusDays(LASTED_DAYS), ends),
-                ends.minusDays(LASTED_DAYS), ends, Optional.of(released.atZone(zone).toLocalDate()),
-                OptionalInt.of(RELEASE_LENGTH_MM)));
+        Season season = seasons.add(tx, chapterId,
+                new Season.Details(DemoPlaces.name(ends.minusDays(LASTED_DAYS), ends),
+                        ends.minusDays(LASTED_DAYS), ends, Optional.of(released.atZone(zone).toLocalDate()),
+                        OptionalInt.of(RELEASE_LENGTH_MM)));
         List<DemoLastRelease.Gone> gone = new ArrayList<>();
         for (int i = 0; i < tanks.size(); i++) {
             Past past = tanks.get(i);
@@ -101,12 +103,13 @@ final class DemoLastSeason {
 
     /** @param site where they went; empty where they stayed */
     private static CountEntry entry(CountKind kind, Instant at, Past past, int fish, Optional<String> site) {
-        return new CountEntry(0, kind, at, past.tank().tankId(), Optional.empty(), fish, CountMethod.ONE_BY_ONE, 0, site,
-                site.map(known -> DemoLastRelease.PAPER), Optional.empty(), Optional.empty());
+        return new CountEntry(0, kind, at, past.tank().tankId(), Optional.empty(), fish, CountMethod.ONE_BY_ONE, 0,
+                site, site.map(known -> DemoLastRelease.PAPER), Optional.empty(), Optional.empty());
     }
 
     private static Instant released(LocalDate thisSeasonStarts, ZoneId zone) {
-        return SchoolDays.schoolDayOnOrBefore(thisSeasonStarts.minusDays(ENDED_BEFORE_THIS_DAYS + RELEASED_BEFORE_END_DAYS))
+        return SchoolDays.schoolDayOnOrBefore(
+                        thisSeasonStarts.minusDays(ENDED_BEFORE_THIS_DAYS + RELEASED_BEFORE_END_DAYS))
                 .atTime(RELEASE_AT).atZone(zone).toInstant();
     }
 
@@ -122,6 +125,7 @@ final class DemoLastSeason {
 
     /** What classes read then, as scripts would post it. */
     static List<byte[]> lines(List<Past> tanks, ZoneId zone) {
-        return tanks.stream().flatMap(past -> DemoLines.of(past.tank().code(), past.readings(), zone).stream()).toList();
+        return tanks.stream().flatMap(past -> DemoLines.of(past.tank().code(), past.readings(), zone).stream())
+                .toList();
     }
 }

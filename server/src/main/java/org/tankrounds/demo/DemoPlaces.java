@@ -108,7 +108,8 @@ final class DemoPlaces {
         DemoTank tank = life.tank();
         return new TankEdits.Details(classroomId, kitId, tank.equipment().volumeL(),
                 OptionalDouble.of(tank.equipment().setPointC()), tank.equipment().filterKind(),
-                Optional.of(life.filterStartedOn()), OptionalDouble.empty(), OptionalDouble.of(tank.water().alkalinityMgPerL()),
+                Optional.of(life.filterStartedOn()), OptionalDouble.empty(),
+                OptionalDouble.of(tank.water().alkalinityMgPerL()),
                 OptionalDouble.of(tank.water().chlorideMgPerL()), Optional.of(tank.water().disinfectant()),
                 tank.equipment().thermometerUnit());
     }

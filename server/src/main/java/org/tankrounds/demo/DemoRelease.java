@@ -72,7 +72,8 @@ final class DemoRelease {
         checks.add(tx, chapterId, UUID.randomUUID(), new StreamCheck(0, siteId, now.minus(Duration.ofDays(3)),
                 OptionalDouble.of(8.4), OptionalDouble.of(7.2), OptionalDouble.of(11.1), FOUND,
                 Optional.of("Clear, stones with a thin green film."), Optional.empty()), coordinator(tx, chapterId));
-        plans.add(tx, chapterId, UUID.randomUUID(), plan(tx, chapter, approvalId, today), coordinator(tx, chapterId), now);
+        plans.add(tx, chapterId, UUID.randomUUID(), plan(tx, chapter, approvalId, today),
+                coordinator(tx, chapterId), now);
     }
 
     /** Of the two tanks that were measured, or the first; in a week. */

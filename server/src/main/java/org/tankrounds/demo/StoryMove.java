@@ -88,7 +88,8 @@ public final class StoryMove {
                 .limit(1).fetchSingle();
         Instant from = running.get(SEASONS.STARTS_ON).atStartOfDay(ZoneOffset.UTC).minusDays(1).toInstant();
         Condition runs = SEASONS.SEASON_ID.eq(running.get(SEASONS.SEASON_ID));
-        moveTimes(tx, days, READINGS.MEASURED_AT.ge(from), READINGS.MEASURED_AT, READINGS.RECEIVED_AT, READINGS.SUPERSEDED_AT);
+        moveTimes(tx, days, READINGS.MEASURED_AT.ge(from), READINGS.MEASURED_AT, READINGS.RECEIVED_AT,
+                READINGS.SUPERSEDED_AT);
         moveTimes(tx, days, MEASUREMENTS.MEASURED_AT.ge(from), MEASUREMENTS.MEASURED_AT);
         moveTimes(tx, days, LOTS.RECEIVED_AT.ge(from), LOTS.RECEIVED_AT);
         moveTimes(tx, days, COUNT_ENTRIES.HAPPENED_AT.ge(from), COUNT_ENTRIES.HAPPENED_AT);
@@ -102,7 +103,8 @@ public final class StoryMove {
         tx.update(RELEASE_APPROVALS)
                 .set(RELEASE_APPROVALS.FIRST_DAY, RELEASE_APPROVALS.FIRST_DAY.plus((int) days))
                 .set(RELEASE_APPROVALS.LAST_DAY, RELEASE_APPROVALS.LAST_DAY.plus((int) days)).execute();
-        tx.update(LOTS).set(LOTS.EYED_ON, LOTS.EYED_ON.plus((int) days)).set(LOTS.HATCHED_ON, LOTS.HATCHED_ON.plus((int) days))
+        tx.update(LOTS).set(LOTS.EYED_ON, LOTS.EYED_ON.plus((int) days))
+                .set(LOTS.HATCHED_ON, LOTS.HATCHED_ON.plus((int) days))
                 .set(LOTS.FIRST_FEEDING_ON, LOTS.FIRST_FEEDING_ON.plus((int) days))
                 .where(LOTS.SEASON_ID.eq(running.get(SEASONS.SEASON_ID))).execute();
         tx.update(SEASONS).set(SEASONS.STARTS_ON, SEASONS.STARTS_ON.plus((int) days))

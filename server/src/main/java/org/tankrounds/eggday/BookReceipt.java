@@ -24,8 +24,8 @@ import org.tankrounds.words.Saying;
 
 /**
  * Books a receipt in one transaction: the receipt, the lot that the tank's count begins with, and a reading with the
- * dead and with what the tank's water read. Eggs that came dead are among the lot's and among the dead of the readings, so
- * that they are counted once.
+ * dead and with what the tank's water read. Eggs that came dead are among the lot's and among the dead of the readings,
+ * so that they are counted once.
  */
 public final class BookReceipt {
     private final EggReads reads;

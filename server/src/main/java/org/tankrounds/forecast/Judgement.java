@@ -69,7 +69,8 @@ record Judgement(Driver driver, Map<Driver, Double> shares, double deathsShare, 
     private static Driver top(Map<Driver, Double> weights, Outcome outcome) {
         double likeliest = Arrays.stream(Outcome.limits()).mapToDouble(outcome::chanceOf).max().orElseThrow();
         return Arrays.stream(Outcome.limits()).filter(limit -> outcome.chanceOf(limit) >= SELDOM * likeliest)
-                .max(Comparator.<Driver>comparingDouble(outcome::excess).thenComparingDouble(weights::get)).orElseThrow();
+                .max(Comparator.<Driver>comparingDouble(outcome::excess).thenComparingDouble(weights::get))
+                .orElseThrow();
     }
 
     private static Driver largest(Map<Driver, Double> shares) {

@@ -6,8 +6,8 @@ import java.util.Map;
 
 /**
  * How much of what experience adds to the look ahead each limit accounts for: by how much the chance would be less,
- * were all signs of that limit those of a tank in which it is fine. Reasons are to name what moved the number, also where
- * hardly a course of the look ahead passes any limit.
+ * were all signs of that limit those of a tank in which it is fine. Reasons are to name what moved the number, also
+ * where hardly a course of the look ahead passes any limit.
  */
 final class MovedBy {
 

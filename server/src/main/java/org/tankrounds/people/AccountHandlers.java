@@ -70,7 +70,8 @@ public final class AccountHandlers {
             return;
         }
         transactions.inChapter(caller.chapterId(), tx -> {
-            people.setChosen(tx, caller.chapterId(), caller.personId().orElseThrow(), new Chosen(language, scale.get()));
+            people.setChosen(tx, caller.chapterId(), caller.personId().orElseThrow(),
+                    new Chosen(language, scale.get()));
             return null;
         });
         ctx.redirect("/account?saved", HttpStatus.SEE_OTHER);

@@ -39,8 +39,8 @@ public final class FormGuard {
     }
 
     /**
-     * Who has not signed in has no name in which anything could be sent. Their token may be that of another window, or of
-     * a worker that looked at the same moment: what the browser says is enough.
+     * Who has not signed in has no name in which anything could be sent. Their token may be that of another window, or
+     * of a worker that looked at the same moment: what the browser says is enough.
      */
     private boolean isShownToThem(Context ctx, Caller caller) {
         return !caller.hasAccount() && surelyFromHere(ctx) || FormToken.same(caller.formToken(), token(ctx));
@@ -73,7 +73,8 @@ public final class FormGuard {
     /** Also where it was carried through signing in, to somebody whose kind cannot send it. */
     boolean isMeantForAnother(Context ctx, Caller caller, Policy.Decision decision) {
         return isOfAnotherSession(ctx, caller)
-                || decision == Policy.Decision.NOT_FOUND && plain(ctx) && surelyFromHere(ctx) && isShownToThem(ctx, caller);
+                || decision == Policy.Decision.NOT_FOUND && plain(ctx) && surelyFromHere(ctx)
+                && isShownToThem(ctx, caller);
     }
 
     /** Browsers say where a request comes from; those too old to say so are judged by the token alone. */

@@ -6,7 +6,9 @@ import org.tankrounds.db.Transactions;
 import org.tankrounds.places.TankRepository;
 import org.tankrounds.web.Caller;
 
-/** Whether what one person typed is for a tank of whoever is signed in now: anybody else would be told there is none. */
+/**
+ * Whether what one person typed is for a tank of whoever is signed in now: anybody else would be told there is none.
+ */
 public final class FormReach {
     private static final Pattern TANK = Pattern.compile("/(?:places/)?tanks/([^/?]+).*");
 

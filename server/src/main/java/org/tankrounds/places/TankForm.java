@@ -50,8 +50,8 @@ final class TankForm {
     /** What a form says once every field could be read; room and kit still by name. */
     record Typed(
             RoomChoice room, String kit, double volumeL, OptionalDouble chillerSetPointC, String filterKind,
-            Optional<LocalDate> filterStartedOn, OptionalDouble filterAreaM2, OptionalDouble alkalinityMgPerL, OptionalDouble chlorideMgPerL,
-            Optional<String> disinfectant, String thermometerUnit) {}
+            Optional<LocalDate> filterStartedOn, OptionalDouble filterAreaM2, OptionalDouble alkalinityMgPerL,
+            OptionalDouble chlorideMgPerL, Optional<String> disinfectant, String thermometerUnit) {}
 
     static Map<String, String> blank(String room, String kit) {
         Map<String, String> text = new LinkedHashMap<>();

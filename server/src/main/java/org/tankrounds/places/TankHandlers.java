@@ -140,8 +140,8 @@ public final class TankHandlers {
         }
         return !form.ok() ? Optional.empty() : Optional.of(new TankEdits.Details(
                 room.getAsInt(), kit.get().kitId(), typed.volumeL(), typed.chillerSetPointC(), typed.filterKind(),
-                typed.filterStartedOn(), typed.filterAreaM2(), typed.alkalinityMgPerL(), typed.chlorideMgPerL(), typed.disinfectant(),
-                typed.thermometerUnit()));
+                typed.filterStartedOn(), typed.filterAreaM2(), typed.alkalinityMgPerL(), typed.chlorideMgPerL(),
+                typed.disinfectant(), typed.thermometerUnit()));
     }
 
     /** Tomorrow in the chapter's zone: today has ended there for no school yet. */

@@ -70,8 +70,10 @@ public final class CorrectReading {
         Result result = transactions.inChapter(caller.chapterId(), tx -> {
             Tank tank = tanks.get(tx, caller, tankCode);
             Reading newest = versions(tx, caller, tank, code).get(0);
-            return newest.holds() ? inside(tx, caller, tank, newest, correction.apply(newest, at -> lastTemperatures.find(
-                    tx, caller.chapterId(), new Moment(tank.tankId(), at), newest.readingId()))) : Result.OVERTAKEN;
+            return newest.holds()
+                    ? inside(tx, caller, tank, newest, correction.apply(newest, at -> lastTemperatures.find(
+                            tx, caller.chapterId(), new Moment(tank.tankId(), at), newest.readingId())))
+                    : Result.OVERTAKEN;
         });
         return told(caller, result);
     }

@@ -12,8 +12,8 @@ import java.util.function.UnaryOperator;
  * believed; the moment it ends with is the service's own. Where the clock was set in between, that time is not to be
  * believed either.
  *
- * @param ahead by how much the device's clock was ahead of the service's when they last met before the reading was kept;
- *     empty where the device did not say
+ * @param ahead by how much the device's clock was ahead of the service's when they last met before the reading was
+ *     kept; empty where the device did not say
  */
 public record DeviceClock(Instant keptAt, Instant sentAt, Optional<Duration> ahead) {
     /** Flag: the device's clock and the service's differ. */
@@ -43,7 +43,8 @@ public record DeviceClock(Instant keptAt, Instant sentAt, Optional<Duration> ahe
     }
 
     private static Optional<Duration> ahead(String written) {
-        return written.matches("-?\\d{1,15}") ? Optional.of(Duration.ofMillis(Long.parseLong(written))) : Optional.empty();
+        return written.matches("-?\\d{1,15}")
+                ? Optional.of(Duration.ofMillis(Long.parseLong(written))) : Optional.empty();
     }
 
     /** When the reading was taken, by the service's clock. */
@@ -57,7 +58,8 @@ public record DeviceClock(Instant keptAt, Instant sentAt, Optional<Duration> ahe
             flags.add(SKEWED);
         }
         boolean setBack = kept.compareTo(NOTED.negated()) < 0;
-        if (setBack || skew.compareTo(FAR_OFF) > 0 || setBy.compareTo(FAR_OFF) > 0 || kept.compareTo(LONGEST_KEPT) > 0) {
+        if (setBack || skew.compareTo(FAR_OFF) > 0 || setBy.compareTo(FAR_OFF) > 0
+                || kept.compareTo(LONGEST_KEPT) > 0) {
             flags.add(Judge.TIME_DOUBTFUL);
         }
         // A clock that was set meanwhile tells nothing; then it is when the reading arrived.

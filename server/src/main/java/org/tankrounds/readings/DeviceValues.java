@@ -16,7 +16,8 @@ import org.tankrounds.water.Units;
 
 /**
  * What devices have said of a tank before: loggers by their files, probes, and scripts that say nothing of a class. A
- * value that was corrected since counts, since its device will only repeat it; one of a file that was taken back does not.
+ * value that was corrected since counts, since its device will only repeat it;
+ * one of a file that was taken back does not.
  */
 final class DeviceValues {
 

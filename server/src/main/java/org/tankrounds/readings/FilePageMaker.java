@@ -77,8 +77,8 @@ final class FilePageMaker {
         String heading = clear ? wording.fresh(fresh, read, name)
                 : wording.say("loggers.questions", questions.size(), name);
         return new LoggerFilePage(
-                formats.speech().titled(!alert.isEmpty(), heading), heading, place(), "/tanks/" + tank.code(), list, list + "/" + preview.file().code(),
-                wording.say(clear ? "loggers.look" : "loggers.nothingKept"), true,
+                formats.speech().titled(!alert.isEmpty(), heading), heading, place(), "/tanks/" + tank.code(), list,
+                list + "/" + preview.file().code(), wording.say(clear ? "loggers.look" : "loggers.nothingKept"), true,
                 alert.isEmpty() ? "" : wording.say(alert),
                 shown(fields, preview), questions, fields.understood(),
                 clear ? facts.facts() : List.of(facts.rows()),

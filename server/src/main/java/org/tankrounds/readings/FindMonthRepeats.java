@@ -55,7 +55,10 @@ final class FindMonthRepeats {
                 .collect(Collectors.groupingBy(reading -> LocalDate.ofInstant(reading.measuredAt(), tank.zone())));
     }
 
-    /** Rows without a number are told by their note; and a note that is not there yet makes another row of the same numbers. */
+    /**
+     * Rows without a number are told by their note;
+     * and a note that is not there yet makes another row of the same numbers.
+     */
     private static boolean isSame(GivenReading typed, Reading there) {
         boolean sameValues = typed.values().size() == there.values().size() && typed.values().stream()
                 .allMatch(value -> there.values().stream().anyMatch(old -> isSame(value, old)));

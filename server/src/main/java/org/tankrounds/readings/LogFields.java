@@ -92,7 +92,8 @@ final class LogFields {
     private static AskBack askTime(String typed, Speech speech) {
         String name = LogForm.SURE + LogForm.MEASURED_AT;
         return new AskBack(name, speech.say("log.asks.timeAhead", typed),
-                List.of(new AskBack.Choice(name + "-yes", LogForm.answerYes(typed), speech.say("log.asks.yes", typed))));
+                List.of(new AskBack.Choice(name + "-yes", LogForm.answerYes(typed),
+                        speech.say("log.asks.yes", typed))));
     }
 
     /** A temperature that cannot be, but would be usual on the thermometer's other scale: that is what to offer. */

@@ -106,7 +106,8 @@ public final class LogHandlers {
         pages.show(ctx, "readings/outbox", new OutboxPage(speech.say("outbox.title"),
                 IntStream.range(0, DayOfWeek.values().length).mapToObj(day -> speech.written(
                         "time.pattern.shortWeekday", DayOfWeek.SUNDAY.plus(day))).collect(BARRED),
-                Stream.of(Month.values()).map(month -> speech.written("time.pattern.shortMonth", month)).collect(BARRED)));
+                Stream.of(Month.values()).map(month -> speech.written("time.pattern.shortMonth", month))
+                        .collect(BARRED)));
     }
 
     public void create(Context ctx) {
@@ -211,7 +212,9 @@ public final class LogHandlers {
                 form.text(LogForm.SUBMISSION), form.fingerprint(), given, faults, kit, form.confirmed(given));
     }
 
-    /** The class's thermometer and kit are habits: next time the form opens with them, unless somebody changed the tank. */
+    /**
+     * The class's thermometer and kit are habits: next time the form opens with them, unless somebody changed the tank.
+     */
     private void remember(Context ctx, Desk desk, LogForm form) {
         int chapterId = Caller.of(ctx).chapterId();
         int tankId = desk.tank().tankId();

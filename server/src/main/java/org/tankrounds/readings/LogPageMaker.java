@@ -103,8 +103,9 @@ final class LogPageMaker {
         if (scale.isEmpty()) {
             return new Card(box, List.of());
         }
-        FormField named = analyte != Analyte.PH ? box : new FormField(box.name(), box.label(), "", speech.say("log.byCard"),
-                box.value(), box.error(), "text", null, null, false, List.of());
+        FormField named = analyte != Analyte.PH ? box
+                : new FormField(box.name(), box.label(), "", speech.say("log.byCard"), box.value(), box.error(), "text",
+                        null, null, false, List.of());
         return new Card(named, steps(analyte, scale.get()));
     }
 

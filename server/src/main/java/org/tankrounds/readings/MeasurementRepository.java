@@ -20,7 +20,8 @@ final class MeasurementRepository {
         Columns columns = new Columns(count);
         readings.forEach(columns::add);
         tx.execute("""
-                INSERT INTO measurements (chapter_id, tank_id, reading_id, measured_at, value, half_step, flags, analyte)
+                INSERT INTO measurements (chapter_id, tank_id, reading_id, measured_at, value, half_step, \
+                flags, analyte)
                 SELECT ?, * FROM unnest(?::int[], ?::bigint[], ?::timestamptz[], ?::real[], ?::real[],
                                         ?::smallint[], ?::text[])
                 """, chapterId, columns.tankIds, columns.readingIds, columns.measuredAt, columns.values,

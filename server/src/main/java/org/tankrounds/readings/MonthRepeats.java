@@ -32,7 +32,8 @@ record MonthRepeats(List<Repeat> all, Set<String> answered, boolean keep) {
 
     static MonthRepeats of(List<Repeat> all, MonthForm form) {
         boolean isAnswered = Set.of(KEEP, LEAVE_OUT).contains(form.text(CHOICE));
-        Set<String> asked = Arrays.stream(form.text(ASKED).split(",")).filter(MonthRepeats::isDay).collect(Collectors.toSet());
+        Set<String> asked = Arrays.stream(form.text(ASKED).split(",")).filter(MonthRepeats::isDay)
+                .collect(Collectors.toSet());
         return new MonthRepeats(all, isAnswered ? asked : Set.of(), KEEP.equals(form.text(CHOICE)));
     }
 

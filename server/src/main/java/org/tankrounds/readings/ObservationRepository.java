@@ -22,8 +22,8 @@ public final class ObservationRepository {
     private static final int A_FEW = 2000;
 
     /**
-     * In the order of time. The moment comes as a number, which holds microseconds whole: reading a written one is most of what
-     * a row would cost.
+     * In the order of time. The moment comes as a number, which holds microseconds whole: reading a written one is most
+     * of what a row would cost.
      */
     private static final String BETWEEN = """
             SELECT date_part('epoch', measured_at), analyte, value, half_step, flags FROM measurements

@@ -34,7 +34,8 @@ public final class PersonalText {
             + "|(?i:\\b(?:call|phone|tel|text|cell|mobile)\\b\\.?:? ?)\\d{3}[ .-]?\\d{4}(?!\\d)");
     private static final Pattern TITLE_AND_NAME = Pattern.compile(
             "\\b(?:Mr|Mrs|Ms|Miss|Mx|Mister|Dr|Sr|Sra|Srta|Señor|Señora)\\b\\.? ?" + NAME, UNICODE);
-    private static final Pattern BY_NAME = Pattern.compile("\\b(?i:by|por) (" + NAME + ")\\b(?: " + NAME + "\\b)?", UNICODE);
+    private static final Pattern BY_NAME =
+            Pattern.compile("\\b(?i:by|por) (" + NAME + ")\\b(?: " + NAME + "\\b)?", UNICODE);
     private static final Pattern TWO_NAMES =
             Pattern.compile("\\b(?=(" + NAME + ") (" + NAME + "|\\p{Lu})(?![\\p{L}'’-]))", UNICODE);
 

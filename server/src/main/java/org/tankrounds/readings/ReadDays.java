@@ -47,8 +47,8 @@ final class ReadDays {
                 .and(READINGS.MEASURED_AT.ge(start(month, tank)))
                 .and(READINGS.MEASURED_AT.lt(start(month.plusMonths(1), tank)))
                 .asTable("each");
-        List<Counted> counted = tx.select(each.field(day), each.field(whose), each.field(READINGS.BY_LABEL), DSL.count(),
-                        DSL.min(each.field(READINGS.MEASURED_AT)))
+        List<Counted> counted = tx.select(each.field(day), each.field(whose), each.field(READINGS.BY_LABEL),
+                        DSL.count(), DSL.min(each.field(READINGS.MEASURED_AT)))
                 .from(each).groupBy(each.field(day), each.field(whose), each.field(READINGS.BY_LABEL))
                 .fetch(Records.mapping(Counted::new));
         Map<LocalDate, Looks> days = new HashMap<>();

@@ -47,7 +47,9 @@ final class ShownCards {
         return text == null || text.isBlank() || read(text).isPresent();
     }
 
-    /** Of a form whose kit is not known: one from before forms carried their cards says no more of them than its name. */
+    /**
+     * Of a form whose kit is not known: one from before forms carried their cards says no more of them than its name.
+     */
     static void check(LogForm form, GivenReading given, Faults faults) {
         boolean byCards = given.values().stream().anyMatch(value -> hasCard(value.analyte()));
         if (byCards && form.text(FIELD).isBlank() && !form.text(LogForm.KIT).isBlank()) {

@@ -57,7 +57,8 @@ record TypedValue(BigDecimal number, Optional<String> unit) {
     private static Optional<TypedValue> value(Analyte analyte, String number, String unit) {
         String pointed = number.replace(',', '.').replace('\u2212', '-');
         BigDecimal value = new BigDecimal(pointed.endsWith(".") ? pointed + "0" : pointed);
-        String written = unit == null ? "" : unit.strip().toLowerCase(Locale.ENGLISH).replaceAll("\\.$", "").replace(" ", "");
+        String written = unit == null ? ""
+                : unit.strip().toLowerCase(Locale.ENGLISH).replaceAll("\\.$", "").replace(" ", "");
         if (written.isEmpty()) {
             return Optional.of(new TypedValue(value, Optional.empty()));
         }

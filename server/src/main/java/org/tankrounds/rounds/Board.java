@@ -38,7 +38,9 @@ record Board(Map<Tier, List<Entry>> tiers) {
             return seen.filter(looks -> looks.alarm(stage()) == Alarm.ACT).isPresent();
         }
 
-        /** Fish that are not well while nothing was read to say so, or nobody who came as planned: somebody has to ask. */
+        /**
+         * Fish that are not well while nothing was read to say so, or nobody who came as planned: somebody has to ask.
+         */
         Tier tier() {
             Tier tier = forecast.map(row -> Tier.of(row.forecast())).orElse(Tier.ASK_FOR_A_READING);
             boolean missed = away.flatMap(BreakWatch::missed).isPresent();

@@ -91,7 +91,8 @@ public final class RoundsHandlers {
         Function<DSLContext, Optional<Board>> unlessKnown = tx -> {
             // The page shows the time to the minute and belongs to one session.
             String tag = ETags.of(versions.get(tx, caller.chapterId()), caller.chapterId(), caller.role(),
-                    caller.personId(), caller.formToken(), Speech.of(ctx), build, now.truncatedTo(ChronoUnit.MINUTES), forTheCar);
+                    caller.personId(), caller.formToken(), Speech.of(ctx), build,
+                    now.truncatedTo(ChronoUnit.MINUTES), forTheCar);
             return ETags.isKnown(ctx, tag) ? Optional.empty() : Optional.of(board(tx, caller));
         };
         Optional<Board> board = transactions.inChapter(caller.chapterId(), unlessKnown);

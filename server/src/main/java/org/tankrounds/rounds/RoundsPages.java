@@ -84,8 +84,8 @@ final class RoundsPages {
         String room = entry.tank().classroom() + " · " + Formats.significant(entry.tank().volumeL(), 3) + " L";
         if (entry.forecast().isEmpty()) {
             return new RoundsPage.Row(entry.tank().code(), place, entry.tank().school(), room,
-                    speech.say("board.new"), speech.say("board.firstForecast"), seen(entry), away(entry), "", null, "", 0, false,
-                    "", "", "");
+                    speech.say("board.new"), speech.say("board.firstForecast"), seen(entry), away(entry), "", null, "",
+                    0, false, "", "", "");
         }
         TankForecast row = entry.forecast().get();
         List<Phrase> phrases = phrases(row.forecast(), tier);

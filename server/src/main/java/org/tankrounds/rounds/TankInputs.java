@@ -32,7 +32,8 @@ public final class TankInputs {
     }
 
     TankInput load(DSLContext tx, int chapterId, Tank tank, Instant asOf) {
-        Optional<Lot> lot = lots.findHeldBy(tx, chapterId, tank.tankId(), asOf).map(eggs -> eggs.knownOn(asOf.atZone(tank.zone()).toLocalDate()));
+        Optional<Lot> lot = lots.findHeldBy(tx, chapterId, tank.tankId(), asOf)
+                .map(eggs -> eggs.knownOn(asOf.atZone(tank.zone()).toLocalDate()));
         Optional<Lot> eggs = lot.or(() -> toCome(tx, chapterId, tank, asOf));
         Instant from = FactsOfTank.of(tank, eggs, OptionalInt.empty()).seasonFrom(asOf);
         List<Observation> all = observations.list(

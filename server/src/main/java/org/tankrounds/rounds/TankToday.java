@@ -154,10 +154,14 @@ public final class TankToday {
     public List<Advised> advice(Formats formats) {
         ActWording wording = new ActWording(formats);
         return row.stream().flatMap(known -> known.acts().stream()).map(act -> new Advised(act.kind(), act.amount(),
-                Analyte.ofCode(act.asks()), wording.of(act, stage().isBeforeFirstFeeding(), input.tank().hasChloramine()))).toList();
+                Analyte.ofCode(act.asks()),
+                wording.of(act, stage().isBeforeFirstFeeding(), input.tank().hasChloramine()))).toList();
     }
 
-    /** As read last; what somebody's script sent though it is unlikely is told too, as long as the forecast asks for another. */
+    /**
+     * As read last; what somebody's script sent though it is unlikely is told too,
+     * as long as the forecast asks for another.
+     */
     public List<Level> levels() {
         return TOLD.stream().flatMap(analyte -> newest(analyte, seen -> !seen.doubtful() || isSetAside(seen)).stream())
                 .map(this::level).toList();
@@ -190,7 +194,10 @@ public final class TankToday {
                 .reduce((before, after) -> after);
     }
 
-    /** The one that the forecast names, to the millisecond that a forecast is kept by, and any that says the same beside it. */
+    /**
+     * The one that the forecast names, to the millisecond that a forecast is kept by,
+     * and any that says the same beside it.
+     */
     private boolean isSetAside(Observation seen) {
         return row.stream().flatMap(known -> known.forecast().reasons().stream())
                 .filter(reason -> reason.kind() == Reason.Kind.READING_SET_ASIDE)

@@ -84,7 +84,9 @@ public final class Account {
         return lines.stream().filter(line -> line.what() == What.HATCHED).mapToInt(Line::fish).sum();
     }
 
-    /** Fish that can be there however few died: those that came, less those that left alive, and what both may be off. */
+    /**
+     * Fish that can be there however few died: those that came, less those that left alive, and what both may be off.
+     */
     public int most(int spreadOfCount) {
         int mostSpread = (int) Math.ceil(StrictMath.hypot(Math.sqrt(cameVariance), spreadOfCount));
         return ledger.received() + ledger.movedIn() - ledger.movedOut() - ledger.thinned() - ledger.released()

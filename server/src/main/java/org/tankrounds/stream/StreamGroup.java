@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * What the tally sheet of a stream check tells apart. Where a family can be seen by the bank it stands for one; "another"
- * of an order, and what nobody can name, counts as a kind or as nothing, and in no index of families.
+ * What the tally sheet of a stream check tells apart. Where a family can be seen by the bank it stands for one;
+ * "another" of an order, and what nobody can name, counts as a kind or as nothing, and in no index of families.
  */
 public enum StreamGroup {
     GIANT_STONEFLY(Family.PTERONARCYIDAE, Kind.STONEFLY),

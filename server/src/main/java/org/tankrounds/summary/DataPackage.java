@@ -69,7 +69,8 @@ public final class DataPackage {
         private final List<Tank> tanks = new ArrayList<>();
         private final List<SeasonSummary.Row> rows = new ArrayList<>();
 
-        private final PackageTable tankTable = new PackageTable("tanks", "Tanks that had fish or readings in the season")
+        private final PackageTable tankTable = new PackageTable("tanks",
+                "Tanks that had fish or readings in the season")
                 .required("tank", TEXT, "Public code.").required("school_code", TEXT, "").field("school", TEXT, "")
                 .field("classroom", TEXT, "").required("time_zone", TEXT, "IANA name of the school's clock.")
                 .field("volume_l", NUMBER, "Litres.").key("tank").head();
@@ -117,14 +118,16 @@ public final class DataPackage {
                 .required("found", WHOLE, "").key("check", "animal").refers("check", "stream_checks", "check").head();
         private final PackageTable dayTable = new PackageTable("limit_days", "Each reading-day against the limit")
                 .required("tank", TEXT, "").required("series", TEXT, "temperature, un_ionised_ammonia or nitrite.")
-                .required("day", "date", "On the school's calendar.").required("verdict", TEXT, "within, undecided or beyond.")
+                .required("day", "date", "On the school's calendar.")
+                .required("verdict", TEXT, "within, undecided or beyond.")
                 .required("values", WHOLE, "").required("values_not_detected", WHOLE, "")
                 .field("worst", NUMBER, "Detected value that is highest against its limit.").required("unit", TEXT, "")
                 .key("tank", "series", "day").refers("tank", "tanks", "tank").head();
         private final PackageTable summaryTable = columns(new PackageTable("summary",
                 "The summary per tank, school and chapter"));
         private final PackageTable actTable = new PackageTable("acts", "What was done to a tank and written down")
-                .required("reading", TEXT, "Public code.").required("tank", TEXT, "").required("done_at", "datetime", "UTC.")
+                .required("reading", TEXT, "Public code.").required("tank", TEXT, "")
+                .required("done_at", "datetime", "UTC.")
                 .required("act", TEXT, "feed or water_change.").required("value", NUMBER, "")
                 .required("ucum_unit", TEXT, "UCUM.").required("doubtful", "boolean", "")
                 .key("reading", "act").refers("tank", "tanks", "tank").head();
@@ -211,7 +214,8 @@ public final class DataPackage {
                 entryTable.row(entry.entryId(), entry.kind().code(), entry.at(),
                         entry.at().atZone(tank.zone()).toLocalDate(), tank.code(),
                         entry.toTankId().map(to -> byId.get(to).code()).orElse(null), entry.fish(),
-                        entry.method().code(), entry.spread(), entry.place().orElse(null), entry.approval().orElse(null));
+                        entry.method().code(), entry.spread(), entry.place().orElse(null),
+                        entry.approval().orElse(null));
             }
         }
 
@@ -247,9 +251,10 @@ public final class DataPackage {
                 Double halfStep = seen.halfStep() > 0 ? Double.valueOf(seen.halfStep()) : null;
                 Double limit = seen.below() ? seen.value() > 0 ? Double.valueOf(seen.value()) : halfStep : null;
                 measurementTable.row(row.reading(), tank.code(), seen.at(), seen.analyte().code(), wqx.characteristic(),
-                        wqx.speciation().isEmpty() ? null : wqx.speciation(), seen.below() ? null : (Object) seen.value(),
-                        wqx.unit(), wqx.ucum(), seen.below() ? Wqx.NOT_DETECTED : null, limit,
-                        limit == null ? null : wqx.unit(), halfStep, seen.doubtful(), row.channel());
+                        wqx.speciation().isEmpty() ? null : wqx.speciation(),
+                        seen.below() ? null : (Object) seen.value(), wqx.unit(), wqx.ucum(),
+                        seen.below() ? Wqx.NOT_DETECTED : null, limit, limit == null ? null : wqx.unit(), halfStep,
+                        seen.doubtful(), row.channel());
             } else if (seen.analyte() != Analyte.DEATHS) {
                 actTable.row(row.reading(), tank.code(), seen.at(), seen.analyte().code(), seen.value(),
                         seen.analyte().canonical().unit(), seen.doubtful());

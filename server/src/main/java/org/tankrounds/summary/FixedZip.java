@@ -45,8 +45,8 @@ final class FixedZip {
     }
 
     /**
-     * The same entries in the same order, read by the directory at the end: what stands before an entry need not tell how
-     * long it is.
+     * The same entries in the same order, read by the directory at the end: what stands before an entry need not tell
+     * how long it is.
      *
      * @param edit of an entry's name and bytes
      */

@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 import org.dhatim.fastexcel.Worksheet;
 
 /**
- * What the formulas of a workbook come to, written beside them: a reader that does not reckon, such as a phone's preview
- * or a script, would find their cells empty. A spreadsheet reckons them anew all the same.
+ * What the formulas of a workbook come to, written beside them: a reader that does not reckon, such as a phone's
+ * preview or a script, would find their cells empty. A spreadsheet reckons them anew all the same.
  */
 final class FormulaResults {
     private static final String WORKBOOK = "xl/workbook.xml";
@@ -33,7 +33,8 @@ final class FormulaResults {
             return part;
         }
         return FORMULA.matcher(text(part)).replaceAll(cell -> Matcher.quoteReplacement(
-                cell.group(1) + "<v>" + results.get(name + cell.group(2)) + "</v></c>")).getBytes(StandardCharsets.UTF_8);
+                cell.group(1) + "<v>" + results.get(name + cell.group(2)) + "</v></c>"))
+                .getBytes(StandardCharsets.UTF_8);
     }
 
     static String letter(int column) {

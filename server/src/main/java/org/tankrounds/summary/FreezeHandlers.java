@@ -155,7 +155,8 @@ public final class FreezeHandlers {
         return "/season/" + ctx.pathParam("season") + "/summary/versions/" + ctx.pathParam("version");
     }
 
-    private FrozenPage.HandOver handOver(DSLContext tx, Context ctx, Season season, FrozenVersion version, FormInput form) {
+    private FrozenPage.HandOver handOver(DSLContext tx, Context ctx, Season season, FrozenVersion version,
+            FormInput form) {
         Caller caller = Caller.of(ctx);
         Speech speech = Speech.of(ctx);
         String address = address(season) + "/versions/" + version.version() + "/links";
@@ -164,14 +165,15 @@ public final class FreezeHandlers {
                     boolean opens = link.opensAt(clock.instant());
                     String until = speech.written("time.pattern.dateAndYear", link.expiresAt().atZone(caller.zone()));
                     String state = opens ? speech.say("freeze.link.until", until)
-                            : link.withdrawn() ? speech.say("freeze.link.withdrawn") : speech.say("freeze.link.expired", until);
+                            : link.withdrawn() ? speech.say("freeze.link.withdrawn")
+                            : speech.say("freeze.link.expired", until);
                     return new FrozenPage.Link(link.reader(), state,
                             opens ? address + "/" + link.linkId() + "/withdrawn" : "");
                 }).toList();
         List<FormField.Option> terms = TERMS.stream().map(days -> new FormField.Option(Integer.toString(days),
                 speech.say("freeze.link.days", days))).toList();
-        return new FrozenPage.HandOver(address, UUID.randomUUID().toString(), form.textBox(READER, "freeze.link.reader"),
-                form.choice(DAYS, "freeze.link.term", terms), made);
+        return new FrozenPage.HandOver(address, UUID.randomUUID().toString(),
+                form.textBox(READER, "freeze.link.reader"), form.choice(DAYS, "freeze.link.term", terms), made);
     }
 
     private FrozenPage page(DSLContext tx, Context ctx, Season season, FrozenVersion version, FormInput form) {
@@ -190,9 +192,9 @@ public final class FreezeHandlers {
         return new FrozenPage(form.titled(speech.say("freeze.version.title", season.name(), version.version())),
                 speech.say("freeze.version.title", season.name(), version.version()), address(season),
                 season.name(), speech.say("freeze.version.lead",
-                        speech.written("time.pattern.dateYearAndClock", version.at().atZone(ZoneOffset.UTC)), version.by(),
-                        version.software()), files, version.version() == 1 ? "" : speech.say("freeze.changes.from",
-                        version.version() - 1),
+                        speech.written("time.pattern.dateYearAndClock", version.at().atZone(ZoneOffset.UTC)),
+                        version.by(), version.software()), files,
+                version.version() == 1 ? "" : speech.say("freeze.changes.from", version.version() - 1),
                 wording.changes(freezer.changesOf(tx, chapterId, season, version.version())), isLast,
                 isLast ? wording.changes(freezer.changesSince(tx, chapterId, season, version.version(),
                         reads.summary(tx, chapterId, season))) : List.of(), address(season) + "/freeze",

@@ -22,8 +22,8 @@ import org.tankrounds.web.FormulaGuard;
  * one; taking away the first apostrophe of a text gives every text back.
  */
 final class PackageTable {
-    static final String GUARD = "Where it begins with an apostrophe, take that one away: it keeps spreadsheets from taking"
-            + " text for formulas.";
+    static final String GUARD = "Where it begins with an apostrophe, take that one away: it keeps spreadsheets"
+            + " from taking text for formulas.";
     private static final String END = "\r\n";
 
     /** @param required whether no row may lack it */
@@ -115,10 +115,12 @@ final class PackageTable {
             schema.put("foreignKeys", references.stream().map(one -> Map.of("fields", List.of(one.field()),
                     "reference", ordered("resource", one.table(), "fields", List.of(one.of())))).toList());
         }
-        return ordered("$schema", "https://datapackage.org/profiles/2.0/dataresource.json", "name", name, "type", "table",
-                "title", title, "path", path(), "format", "csv", "mediatype", "text/csv", "encoding", "utf-8",
-                "dialect", ordered("$schema", "https://datapackage.org/profiles/2.0/tabledialect.json", "delimiter", ",",
-                        "lineTerminator", END, "quoteChar", "\"", "doubleQuote", true, "header", true),
+        return ordered("$schema", "https://datapackage.org/profiles/2.0/dataresource.json", "name", name,
+                "type", "table", "title", title, "path", path(), "format", "csv", "mediatype", "text/csv",
+                "encoding", "utf-8",
+                "dialect", ordered("$schema", "https://datapackage.org/profiles/2.0/tabledialect.json",
+                        "delimiter", ",", "lineTerminator", END, "quoteChar", "\"", "doubleQuote", true,
+                        "header", true),
                 "rows", rows, "bytes", bytes, "hash", "sha256:" + HexFormat.of().formatHex(sha256.digest()),
                 "schema", schema);
     }
@@ -144,9 +146,11 @@ final class PackageTable {
 
     /** Made here, so that no person's text is in it. */
     private static boolean isCode(String field) {
-        return List.of("level", "school_code", "tank", "to_tank", "kind", "counted_how", "stage", "cause", "act", "reading",
-                "analyte", "characteristic_name", "method_speciation", "unit", "ucum_unit", "detection_condition",
-                "detection_limit_unit", "came_by", "series", "verdict", "time_zone").contains(field) || field.endsWith("_tank");
+        return List.of("level", "school_code", "tank", "to_tank", "kind", "counted_how", "stage", "cause", "act",
+                "reading", "analyte", "characteristic_name", "method_speciation", "unit", "ucum_unit",
+                "detection_condition", "detection_limit_unit", "came_by", "series", "verdict", "time_zone")
+                .contains(field)
+                || field.endsWith("_tank");
     }
 
     private static String text(Object cell) {

@@ -42,7 +42,8 @@ public final class ReaderHandlers {
                 speech.say("freeze.reader.lead",
                         speech.written("time.pattern.dateYearAndClock", opened.version().at().atZone(ZoneOffset.UTC)),
                         opened.version().software(), opened.link().reader(),
-                        speech.written("time.pattern.dateYearAndClock", opened.link().expiresAt().atZone(ZoneOffset.UTC))),
+                        speech.written("time.pattern.dateYearAndClock",
+                                opened.link().expiresAt().atZone(ZoneOffset.UTC))),
                 opened.version().files().stream().map(file -> new FrozenPage.File(
                         speech.say("freeze.file." + file.name()), address + "/" + file.name(),
                         HexFormat.of().formatHex(file.sha256()), speech.say("freeze.bytes", file.bytes()))).toList()));
@@ -57,7 +58,8 @@ public final class ReaderHandlers {
         byte[] content = open(ctx, (opened, address) -> {
             ctx.header("Content-Disposition", "attachment; filename=\"season-summary-" + opened.season().code() + "-v"
                     + opened.link().version() + "." + format.extension() + "\"");
-            return versions.content(opened.tx(), opened.link().chapterId(), opened.season(), opened.link().version(), name)
+            return versions.content(opened.tx(), opened.link().chapterId(), opened.season(),
+                            opened.link().version(), name)
                     .orElseThrow(() -> new NotFoundException("file"));
         });
         ctx.header("Cache-Control", "no-store");

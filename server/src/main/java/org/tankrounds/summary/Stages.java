@@ -13,8 +13,8 @@ import org.tankrounds.season.CountEntry;
 /**
  * One tank's count, cut at hatch and at first feeding.
  *
- * <p>A stage tells something when it is over, the last one as soon as it has begun. Where some came to others of another
- * stage, nobody can say which of them died, and no stage tells anything.
+ * <p>A stage tells something when it is over, the last one as soon as it has begun. Where some came to others of
+ * another stage, nobody can say which of them died, and no stage tells anything.
  *
  * @param lines of each stage, which add up to those that survived it
  */
@@ -170,8 +170,9 @@ record Stages(Map<Stage, StageSurvival> survival, Map<Stage, List<Line>> lines) 
         }
 
         /**
-         * Where nothing was counted again those that survived are those that began less the dead: too many at the beginning are
-         * too many at the end, and only the share that died is off. Two counts are each off by chance of their own.
+         * Where nothing was counted again those that survived are those that began less the dead: too many at the
+         * beginning are too many at the end, and only the share that died is off.
+         * Two counts are each off by chance of their own.
          */
         private double spreadSquared(boolean isOfHatch, double share) {
             if (!isOfHatch && !countedAgain) {

@@ -61,7 +61,8 @@ final class SummaryChanges {
         List<Change> changes = new ArrayList<>();
         for (String column : now.getHeader()) {
             String before = then.findField(column).orElse(null);
-            if (!HEADING.contains(column) && before != null && !before.equals(now.getField(column)) && !derived.test(column)) {
+            if (!HEADING.contains(column) && before != null && !before.equals(now.getField(column))
+                    && !derived.test(column)) {
                 changes.add(new Change(now.getField(TANK), place(now), column, before, now.getField(column)));
             }
         }
@@ -105,7 +106,10 @@ final class SummaryChanges {
             return releases;
         }
 
-        /** Site, day, temperature, pH, oxygen and biotic index; empty where the version is older than that it tells them. */
+        /**
+         * Site, day, temperature, pH, oxygen and biotic index;
+         * empty where the version is older than that it tells them.
+         */
         private Optional<List<String>> looks() {
             JsonNode all = read().path("streamChecks");
             if (all.isMissingNode()) {

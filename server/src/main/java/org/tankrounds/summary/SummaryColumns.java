@@ -94,7 +94,8 @@ final class SummaryColumns {
                 .map(interval -> Rounded.share(interval.low())).orElse(null)));
         columns.add(new Column(code + "high_wilson_95", Kind.SHARE, row -> row.figures().stages().of(stage).interval()
                 .map(interval -> Rounded.share(interval.high())).orElse(null)));
-        columns.add(new Column(code + "counts_off_by_95", Kind.NUMBER, row -> row.figures().stages().of(stage).spread()));
+        columns.add(new Column(code + "counts_off_by_95", Kind.NUMBER,
+                row -> row.figures().stages().of(stage).spread()));
     }
 
     private static void addExact(List<Column> columns, String code, Function<Row, Optional<ClopperPearson>> interval) {

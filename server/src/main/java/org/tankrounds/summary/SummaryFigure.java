@@ -69,12 +69,14 @@ record SummaryFigure(String code, Saying name, ToIntFunction<Figures> value) {
     }
 
     Optional<DeathCause> cause() {
-        return List.of(DeathCause.values()).stream().filter(cause -> code.equals(CAUSE + dashed(cause.code()))).findFirst();
+        return List.of(DeathCause.values()).stream().filter(cause -> code.equals(CAUSE + dashed(cause.code())))
+                .findFirst();
     }
 
     private static List<SummaryFigure> all() {
         List<SummaryFigure> all = new ArrayList<>(List.of(RECEIVED, DEAD_AS_EGGS, DEAD_AS_SAC_FRY, DEAD_FEEDING, DEAD,
-                MOVED, THINNED, RELEASED, ALIVE, UNEXPLAINED, SURVIVAL, READINGS, ASKED, DONE, ADVICE, CHANGES, VISITS));
+                MOVED, THINNED, RELEASED, ALIVE, UNEXPLAINED, SURVIVAL, READINGS, ASKED, DONE,
+                ADVICE, CHANGES, VISITS));
         for (Stage stage : Stage.values()) {
             all.add(new SummaryFigure(STAGE + lower(stage), Saying.of("summary.rows.of." + lower(stage)),
                     figures -> figures.stages().of(stage).survived()));

@@ -39,7 +39,8 @@ public final class SummaryFiles {
     /**
      * Empty where the chapter has no such season, or the season no such version.
      *
-     * @return what makes the file of the rows that were read, when the transaction is over: laying paper out takes a while
+     * @return what makes the file of the rows that were read, when the transaction is over:
+     *     laying paper out takes a while
      */
     public Optional<Supplier<byte[]>> find(
             DSLContext tx, int chapterId, String season, SummaryFormat format, OptionalInt version, Speech speech) {

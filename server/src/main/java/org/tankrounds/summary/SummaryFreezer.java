@@ -58,7 +58,8 @@ public final class SummaryFreezer {
         }
         Map<String, byte[]> all = files.all(taken.summary(), taken.stamp(), taken.zip());
         transactions.inChapter(chapterId, tx -> {
-            versions.add(tx, chapterId, taken.season(), submissionId, caller.personId().orElseThrow(), taken.stamp(), all);
+            versions.add(tx, chapterId, taken.season(), submissionId, caller.personId().orElseThrow(),
+                    taken.stamp(), all);
             return null;
         });
         return taken.stamp().version().orElseThrow();

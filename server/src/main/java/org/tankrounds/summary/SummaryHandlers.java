@@ -75,7 +75,8 @@ public final class SummaryHandlers {
         SummaryFormat format = Accept.choose(ctx.header("Accept"), offered)
                 .flatMap(SummaryFormat::ofMediaType)
                 .orElseThrow(() -> RefusedException.of(HttpStatus.NOT_ACCEPTABLE.getCode(),
-                        "The summary is there as " + String.join(", ", offered) + ", and as .csv, .xlsx, .pdf and .zip."));
+                        "The summary is there as " + String.join(", ", offered)
+                                + ", and as .csv, .xlsx, .pdf and .zip."));
         send(ctx, format, false);
     }
 

@@ -122,9 +122,10 @@ final class SummaryJson {
     }
 
     private static Map<String, Object> release(Release release) {
-        Map<String, Object> all = object("site", release.place(), "approval", text(release.approval()), "day", release.day().toString(),
-                "schoolCode", release.schoolCode(), "tank", release.tank(), "fish", release.fish(),
-                "countOffBy", release.spread(), "countedHow", release.method().code(), "tankTemperatureC",
+        Map<String, Object> all = object("site", release.place(), "approval", text(release.approval()),
+                "day", release.day().toString(), "schoolCode", release.schoolCode(), "tank", release.tank(),
+                "fish", release.fish(), "countOffBy", release.spread(), "countedHow", release.method().code(),
+                "tankTemperatureC",
                 release.tankC().isPresent() ? Rounded.value(Series.TEMPERATURE, release.tankC().getAsDouble()) : null);
         all.put("atTheWater", release.seen().map(SummaryJson::seen).orElse(null));
         return all;
@@ -196,7 +197,8 @@ final class SummaryJson {
                 "daysUndecided", within.undecided(),
                 "shareWithinLimit", share.isPresent() ? Rounded.share(share.getAsDouble()) : null,
                 "values", within.values(), "valuesNotDetected", within.notDetected(),
-                "valuesDoubtfulLeftOut", within.doubtful(), "worst", null, "longestSpell", within.spell().map(spell -> spell(series, spell)).orElse(null));
+                "valuesDoubtfulLeftOut", within.doubtful(), "worst", null,
+                "longestSpell", within.spell().map(spell -> spell(series, spell)).orElse(null));
         within.worst().ifPresent(worst -> all.put("worst", object("value", Rounded.value(series, worst.value()),
                 "unit", series.unit(), "at", SummaryColumns.text(worst.at()), "day", worst.day().toString(),
                 "tank", worst.tank())));

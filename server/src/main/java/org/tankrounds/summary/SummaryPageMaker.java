@@ -62,7 +62,8 @@ final class SummaryPageMaker {
                 speech.say("season.period", day(heading.startsOn()), day(heading.endsOn())), address(), standing,
                 lead(),
                 table("ledger", ledgerColumns(), this::ledgerLine),
-                summary.chapter().figures().deliveries().stream().map(this::delivery).toList(), table("stages", stageColumns(), this::stageLine),
+                summary.chapter().figures().deliveries().stream().map(this::delivery).toList(),
+                table("stages", stageColumns(), this::stageLine),
                 table("water", waterColumns(), this::waterLine), table("actions", actionColumns(), this::actionLine),
                 causes(), sites(), summary.looks().stream().map(this::look).toList(), spells(), unbalanced(), freeze,
                 new ChangeWording(speech).changes(stamp.changes()), SummaryNotes.in(speech.words()), made());
@@ -114,8 +115,9 @@ final class SummaryPageMaker {
     private List<Column> ledgerColumns() {
         return Stream.of("summary.received", "summary.deadAsEggs",
                 linked ? "summary.deadAsSacFry" : "summary.asSacFry",
-                linked ? "summary.deadFeeding" : "summary.feeding", "summary.dead", "summary.moved", "summary.thinned", "summary.released", "summary.alive",
-                "summary.unexplained", "summary.survival").map(key -> new Column(speech.say(key), true)).toList();
+                linked ? "summary.deadFeeding" : "summary.feeding", "summary.dead", "summary.moved", "summary.thinned",
+                "summary.released", "summary.alive", "summary.unexplained", "summary.survival")
+                .map(key -> new Column(speech.say(key), true)).toList();
     }
 
     private List<Figure> ledgerLine(Row row) {
@@ -202,12 +204,14 @@ final class SummaryPageMaker {
     }
 
     private List<Column> actionColumns() {
-        return Stream.of("summary.actions.visits", "summary.actions.asked", "summary.actions.done", "summary.actions.advice",
-                "summary.actions.changes").map(key -> new Column(speech.say(key), true)).toList();
+        return Stream.of("summary.actions.visits", "summary.actions.asked", "summary.actions.done",
+                "summary.actions.advice", "summary.actions.changes")
+                .map(key -> new Column(speech.say(key), true)).toList();
     }
 
     private List<Figure> actionLine(Row row) {
-        return Stream.of(SummaryFigure.VISITS, SummaryFigure.ASKED, SummaryFigure.DONE, SummaryFigure.ADVICE, SummaryFigure.CHANGES)
+        return Stream.of(SummaryFigure.VISITS, SummaryFigure.ASKED, SummaryFigure.DONE, SummaryFigure.ADVICE,
+                        SummaryFigure.CHANGES)
                 .map(figure -> count(figure, row)).toList();
     }
 

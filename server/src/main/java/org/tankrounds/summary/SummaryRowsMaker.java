@@ -66,7 +66,8 @@ final class SummaryRowsMaker {
     }
 
     /** @param readings of each day */
-    SummaryRowsPage ofTank(TankEvidence evidence, SortedMap<LocalDate, ReadingTally> readings, Map<Integer, Tank> tanks) {
+    SummaryRowsPage ofTank(TankEvidence evidence, SortedMap<LocalDate, ReadingTally> readings,
+            Map<Integer, Tank> tanks) {
         SeasonSummary.Row tank = SummaryReads.row(evidence);
         return page(tank.school() + ", " + tank.classroom(),
                 Optional.of(new Link(tank.school(), here("?school=" + tank.schoolCode()))),
@@ -114,7 +115,8 @@ final class SummaryRowsMaker {
         return ofActions ? say("summary.rows.column.times") : say("summary.rows.column.fish");
     }
 
-    private List<Row> rows(TankEvidence evidence, SortedMap<LocalDate, ReadingTally> readings, Map<Integer, Tank> tanks) {
+    private List<Row> rows(TankEvidence evidence, SortedMap<LocalDate, ReadingTally> readings,
+            Map<Integer, Tank> tanks) {
         if (figure.stage().isPresent()) {
             return stage(evidence);
         }

@@ -86,7 +86,8 @@ final class WatersideColumns {
     }
 
     private static void addIndex(List<Column<StreamLook>> columns) {
-        columns.add(ofSample("family_biotic_index", Kind.NUMBER, "Hilsenhoff 1988, arthropods only; 0 clean to 10 foul.",
+        columns.add(ofSample("family_biotic_index", Kind.NUMBER,
+                "Hilsenhoff 1988, arthropods only; 0 clean to 10 foul.",
                 sample -> sample.index().map(index -> Rounded.to(index.value(), DECIMALS)).orElse(null)));
         columns.add(ofSample("family_biotic_index_animals", Kind.COUNT, "Best of 100 or more.",
                 sample -> sample.index().map(index -> index.animals()).orElse(null)));

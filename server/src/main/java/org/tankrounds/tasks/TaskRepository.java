@@ -35,7 +35,8 @@ public final class TaskRepository {
     public boolean tick(DSLContext tx, Caller caller, int tankId, String act, String words, Instant now) {
         tx.fetch("SELECT pg_advisory_xact_lock(?, ?)", caller.chapterId(), tankId);
         if (tx.fetchExists(TASKS, TASKS.CHAPTER_ID.eq(caller.chapterId()).and(TASKS.TANK_ID.eq(tankId))
-                .and(TASKS.ACT.eq(act)).and(TASKS.DROPPED_AT.isNull()).and(TASKS.DONE_AT.gt(now.minus(Task.SAME_DEED))))) {
+                .and(TASKS.ACT.eq(act)).and(TASKS.DROPPED_AT.isNull())
+                .and(TASKS.DONE_AT.gt(now.minus(Task.SAME_DEED))))) {
             return false;
         }
         return tx.insertInto(TASKS)

@@ -73,10 +73,12 @@ public final class VisitHandlers {
     public void withdraw(Context ctx) {
         Caller caller = Caller.of(ctx);
         Tank tank = load(ctx);
-        TypedNumber.whole(ctx.pathParam("visit")).ifPresent(visitId -> transactions.inChapter(caller.chapterId(), tx -> {
-            visits.withdraw(tx, caller.chapterId(), tank.tankId(), visitId, caller.personId().orElseThrow(), clock.instant());
-            return null;
-        }));
+        TypedNumber.whole(ctx.pathParam("visit"))
+                .ifPresent(visitId -> transactions.inChapter(caller.chapterId(), tx -> {
+                    visits.withdraw(tx, caller.chapterId(), tank.tankId(), visitId, caller.personId().orElseThrow(),
+                            clock.instant());
+                    return null;
+                }));
         done(ctx, "withdrawn");
     }
 
@@ -101,9 +103,9 @@ public final class VisitHandlers {
                 typed.optional(typed.textBox(VisitForm.TIME, "visits.time")).withType("time", "off"),
                 typed.optional(typed.textBox(VisitForm.NOTE, "visits.note")).withHint(typed.say("visits.note.hint")))
                 : List.of();
-        pages.show(ctx, "visits/visits", new VisitsPage(typed.titled(heading), heading, tank.school() + ", " + tank.classroom(),
-                tank.code(), saved, mayWrite, submission.toString(), choices(typed, deeds),
-                typed.textBox(VisitForm.DEEDS, "visits.deeds").error(), boxes,
+        pages.show(ctx, "visits/visits", new VisitsPage(typed.titled(heading), heading,
+                tank.school() + ", " + tank.classroom(), tank.code(), saved, mayWrite, submission.toString(),
+                choices(typed, deeds), typed.textBox(VisitForm.DEEDS, "visits.deeds").error(), boxes,
                 past.stream().map(visit -> row(visit, tank, formats, mayWrite)).toList()));
     }
 

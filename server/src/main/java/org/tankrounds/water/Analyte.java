@@ -104,7 +104,9 @@ public enum Analyte {
         return likely;
     }
 
-    /** Whether a classroom tank shows such a value; any other counts for little until somebody says that it is right. */
+    /**
+     * Whether a classroom tank shows such a value; any other counts for little until somebody says that it is right.
+     */
     public boolean isLikely(double value) {
         return likely.holds(value);
     }

@@ -13,7 +13,9 @@ import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.tankrounds.places.PublicCode;
 
-/** Seasons from before the chapter used this service, as its own sheets had them; one that was taken back is nowhere. */
+/**
+ * Seasons from before the chapter used this service, as its own sheets had them; one that was taken back is nowhere.
+ */
 final class PastSeasonRepository {
 
     /** @param code for addresses */
@@ -74,7 +76,8 @@ final class PastSeasonRepository {
     }
 
     private static PastSeason season(Record row) {
-        return new PastSeason(row.get(PAST_SEASONS.PAST_SEASON_ID), row.get(PAST_SEASONS.CODE), row.get(PAST_SEASONS.NAME),
-                row.get(PAST_SEASONS.ENDED_ON), Arrays.asList(row.get(PAST_SEASONS.HEADER)));
+        return new PastSeason(row.get(PAST_SEASONS.PAST_SEASON_ID), row.get(PAST_SEASONS.CODE),
+                row.get(PAST_SEASONS.NAME), row.get(PAST_SEASONS.ENDED_ON),
+                Arrays.asList(row.get(PAST_SEASONS.HEADER)));
     }
 }

@@ -22,8 +22,8 @@ import org.tankrounds.web.TypedNumber;
 import org.tankrounds.words.Saying;
 
 /**
- * The counts of a past season, read from what was copied out of a spreadsheet: a line of headings, then one line a tank.
- * Every cell is kept as it was; what is understood of it is counted.
+ * The counts of a past season, read from what was copied out of a spreadsheet: a line of headings, then one line a
+ * tank. Every cell is kept as it was; what is understood of it is counted.
  *
  * @param header as it was
  * @param lines as they were, without empty ones
@@ -163,7 +163,8 @@ record PastSheet(List<String> header, List<Line> lines, List<Counted> counted, L
             String place = String.join(", ", Stream.of(PastColumn.SCHOOL, PastColumn.ROOM, PastColumn.TANK)
                     .map(column -> text(line, column)).filter(one -> !one.isEmpty()).toList());
             boolean isSum = !level.isEmpty() && !level.equals("tank")
-                    || line.cells().stream().limit(3).anyMatch(cell -> SUM.contains(cell.strip().toLowerCase(Locale.ROOT)));
+                    || line.cells().stream().limit(3)
+                            .anyMatch(cell -> SUM.contains(cell.strip().toLowerCase(Locale.ROOT)));
             if (isSum) {
                 sums.add(line.number());
             } else if (place.isEmpty()) {
@@ -196,7 +197,8 @@ record PastSheet(List<String> header, List<Line> lines, List<Counted> counted, L
             } else if (unexplained != over) {
                 refuse(line.number(), "years.sheet.unbalanced", unexplained, over);
             } else {
-                // The ledger knows the dead by stage; those without one stand beside it, and its balance leaves them over.
+                // The ledger knows the dead by stage; those without one stand beside it,
+                // and its balance leaves them over.
                 Ledger ledger = new Ledger(received, movedIn, eggs, sacFry, feeding, movedOut, thinned, released, alive,
                         over + dead - staged);
                 Survivors survivors = Survivors.of(new Ledger(

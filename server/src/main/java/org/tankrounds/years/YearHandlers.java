@@ -110,10 +110,11 @@ public final class YearHandlers {
     public void download(Context ctx) {
         Caller caller = Caller.of(ctx);
         String code = ctx.pathParam("past");
-        PastSheet sheet = transactions.inChapter(caller.chapterId(), tx -> reads.past().list(tx, caller.chapterId()).stream()
-                .filter(season -> season.code().equals(code)).findFirst()
-                .map(season -> reads.past().sheet(tx, caller.chapterId(), season))
-                .orElseThrow(() -> new NotFoundException("season")));
+        PastSheet sheet = transactions.inChapter(caller.chapterId(),
+                tx -> reads.past().list(tx, caller.chapterId()).stream()
+                        .filter(season -> season.code().equals(code)).findFirst()
+                        .map(season -> reads.past().sheet(tx, caller.chapterId(), season))
+                        .orElseThrow(() -> new NotFoundException("season")));
         StringWriter text = new StringWriter();
         try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
             csv.writeRecord(guarded(sheet.header()));
@@ -155,7 +156,8 @@ public final class YearHandlers {
 
     /** Line ends as browsers send them do not matter. */
     private static String text(Context ctx) {
-        return Optional.ofNullable(ctx.formParam(SHEET)).orElse("").replace("\r\n", "\n").replace("\u0000", "").stripTrailing();
+        return Optional.ofNullable(ctx.formParam(SHEET)).orElse("").replace("\r\n", "\n").replace("\u0000", "")
+                .stripTrailing();
     }
 
     private void show(Context ctx, FormInput form, Optional<PastSheet> sheet, UUID submission) {

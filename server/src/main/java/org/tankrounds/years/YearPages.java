@@ -58,7 +58,8 @@ final class YearPages {
         rows.add(count("years.row.alive", years, year -> year.ledger().alive()));
         rows.add(count("years.row.unexplained", years, year -> year.ledger().unexplained() - year.deadUnstaged()));
         rows.add(row(say("years.row.survival"), years, year -> year.came() == 0 ? ""
-                : say("years.survival", percent(share(year)), percent(interval(year).low()), percent(interval(year).high()))));
+                : say("years.survival", percent(share(year)), percent(interval(year).low()),
+                        percent(interval(year).high()))));
         Arrays.stream(DeathCause.values()).filter(cause -> years.stream().anyMatch(year -> year.causes().of(cause) > 0))
                 .forEach(cause -> rows.add(row(say("years.row.cause", say("count.cause." + cause.code())), years,
                         year -> number(year.causes().of(cause)))));
@@ -88,8 +89,10 @@ final class YearPages {
     }
 
     private String survival(Year before, Year after) {
-        boolean isApart = interval(before).high() < interval(after).low() || interval(after).high() < interval(before).low();
-        String key = !isApart ? "years.change.chance" : share(after) > share(before) ? "years.change.more" : "years.change.fewer";
+        boolean isApart = interval(before).high() < interval(after).low()
+                || interval(after).high() < interval(before).low();
+        String key = !isApart ? "years.change.chance"
+                : share(after) > share(before) ? "years.change.more" : "years.change.fewer";
         return say(key, after.name(), percent(share(after)), before.name(), percent(share(before)));
     }
 
@@ -99,8 +102,8 @@ final class YearPages {
             return Optional.empty();
         }
         List<String> keys = List.of("years.stage.eggs", "years.stage.sacFry", "years.stage.feeding");
-        List<ToIntFunction<Year>> dead = List.of(year -> year.ledger().deadAsEggs(), year -> year.ledger().deadAsSacFry(),
-                year -> year.ledger().deadFeeding());
+        List<ToIntFunction<Year>> dead = List.of(year -> year.ledger().deadAsEggs(),
+                year -> year.ledger().deadAsSacFry(), year -> year.ledger().deadFeeding());
         int most = 0;
         for (int i = 1; i < dead.size(); i++) {
             if (Math.abs(change(dead.get(i), before, after)) > Math.abs(change(dead.get(most), before, after))) {

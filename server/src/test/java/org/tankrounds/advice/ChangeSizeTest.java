@@ -87,7 +87,8 @@ class ChangeSizeTest {
     @ParameterizedTest(name = "source {0}, alkalinity {1}, pH {2}")
     @CsvSource({"80, 10, 6.4", "250, 10, 6.4", "350, 20, 6.6", "250, 40, 6.9"})
     void change_liftsThePhByNoMoreThanFishBear(double sourceMgPerL, double alkalinity, double ph) {
-        List<Observation> readings = with(FINE.withNitriteMgPerL(0.8).withTotalAmmoniaMgPerL(0.1).withPh(ph).lastRead(0.1),
+        List<Observation> readings = with(FINE.withNitriteMgPerL(0.8).withTotalAmmoniaMgPerL(0.1).withPh(ph)
+                        .lastRead(0.1),
                 read(0.1, Analyte.ALKALINITY, alkalinity, 2));
         LookAhead ahead = Water.lookAhead(feedingFish().sourceAlkalinityMgPerL(sourceMgPerL), readings);
         assertThat(acts(sourceMgPerL, readings)).filteredOn(act -> act.kind() == Act.Kind.WATER_CHANGE)
@@ -95,7 +96,9 @@ class ChangeSizeTest {
                         .isLessThanOrEqualTo(0.5));
     }
 
-    /** Marked as more than a classroom shows, and yet read today: nobody is asked for it again instead of being helped. */
+    /**
+     * Marked as more than a classroom shows, and yet read today: nobody is asked for it again instead of being helped.
+     */
     @ParameterizedTest(name = "nitrite {0}")
     @CsvSource({"15", "15.5", "30"})
     void nitriteThatIsOffTheScale_isMetAsThatAtItsEnd(double nitriteMgPerL) {

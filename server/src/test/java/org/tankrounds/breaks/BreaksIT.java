@@ -26,7 +26,8 @@ final class BreaksIT {
     void daysThatNobodyHasTaken_areOnTheBoard_untilSomebodyHas() {
         add("2026-01-16", "2026-01-19");
         assertThat(coordinator.get("/rounds").body())
-                .contains("Long weekend begins Fri 16 Jan. Nobody yet on Fri 16 Jan, Sat 17 Jan, Sun 18 Jan and 1 day more.");
+                .contains("Long weekend begins Fri 16 Jan. Nobody yet on Fri 16 Jan,"
+                        + " Sat 17 Jan, Sun 18 Jan and 1 day more.");
 
         plan("2026-01-16", "custodian", "2026-01-18", "mentor");
         assertThat(coordinator.get("/rounds").body())
@@ -44,7 +45,8 @@ final class BreaksIT {
     void onTheDay_whoIsToLookIn_isTold_untilTheLookIsThere() {
         add("2026-01-13", "2026-01-14");
         plan("2026-01-13", "custodian", "2026-01-14", "mentor");
-        assertThat(coordinator.get("/rounds").body()).contains("Long weekend until Wed 14 Jan: custodian looks in today.");
+        assertThat(coordinator.get("/rounds").body())
+                .contains("Long weekend until Wed 14 Jan: custodian looks in today.");
         assertThat(teacher.get(breaks).body()).contains("not yet");
 
         lookedAllWell();
@@ -59,7 +61,8 @@ final class BreaksIT {
         add("2026-01-12", "2026-01-16");
         plan("2026-01-12", "custodian", "2026-01-14", "mentor");
 
-        assertThat(coordinator.get("/rounds").body()).contains("Long weekend: nobody looked in on Mon 12 Jan (custodian).");
+        assertThat(coordinator.get("/rounds").body())
+                .contains("Long weekend: nobody looked in on Mon 12 Jan (custodian).");
         assertThat(teacher.get(breaks).body()).contains("Long weekend: nobody looked in on Mon 12 Jan")
                 .contains("nobody looked<");
 
@@ -71,7 +74,8 @@ final class BreaksIT {
     void lookedAllWell_isAReadingWithNoneDead() {
         lookedAllWell();
 
-        assertThat(teacher.get("/tanks/" + cast.tankA().code()).body()).contains("fish found dead 0").contains("last reading today 9:00");
+        assertThat(teacher.get("/tanks/" + cast.tankA().code()).body()).contains("fish found dead 0")
+                .contains("last reading today 9:00");
     }
 
     /** As RFC 5545 has it: lines of about 75 octets at most (3.1), text escaped (3.3.11), a UID and a stamp (3.6.1). */
@@ -206,7 +210,8 @@ final class BreaksIT {
                 "2026-01-19", "Night staff").status()).as("not asked again").isEqualTo(303);
 
         String file = teacher.get(breaks + ".ics").body();
-        assertThat(file).doesNotContain("Wanda").doesNotContain("Quillmere").contains("SUMMARY:Look in on the trout\r\n")
+        assertThat(file).doesNotContain("Wanda").doesNotContain("Quillmere")
+                .contains("SUMMARY:Look in on the trout\r\n")
                 .contains("SUMMARY:Look in on the trout: Custodian\r\n")
                 .contains("SUMMARY:Look in on the trout: Night staff\r\n");
     }
@@ -281,9 +286,10 @@ final class BreaksIT {
 
     private void lookedAllWell() {
         String log = "/tanks/" + cast.tankA().code() + "/log";
-        Matcher submission = Pattern.compile("name=\"submission_id\" value=\"([^\"]+)\"").matcher(teacher.get(log).body());
+        Matcher submission = Pattern.compile("name=\"submission_id\" value=\"([^\"]+)\"")
+                .matcher(teacher.get(log).body());
         assertThat(submission.find()).isTrue();
-        assertThat(teacher.post(log, "submission_id", submission.group(1), "form_version", "2", "all_well", "yes").status())
-                .isEqualTo(303);
+        assertThat(teacher.post(log, "submission_id", submission.group(1), "form_version", "2", "all_well", "yes")
+                .status()).isEqualTo(303);
     }
 }

@@ -124,7 +124,8 @@ class AccessibilityIT {
     private static boolean isPage(App.Route route) {
         Set<String> people = Set.of(Role.ANYBODY, Role.COORDINATOR, Role.MENTOR, Role.TEACHER).stream()
                 .map(Role::name).collect(Collectors.toCollection(TreeSet::new));
-        return route.method().equals("GET") && !route.path().startsWith("/api/") && !route.path().matches(".*\\.(csv|xlsx|pdf|json|ics|zip)|/handed-over/\\{link}/.+")
+        return route.method().equals("GET") && !route.path().startsWith("/api/")
+                && !route.path().matches(".*\\.(csv|xlsx|pdf|json|ics|zip)|/handed-over/\\{link}/.+")
                 && route.roles().stream().anyMatch(role -> people.contains(role.toString()));
     }
 }

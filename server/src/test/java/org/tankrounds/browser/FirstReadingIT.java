@@ -108,7 +108,8 @@ class FirstReadingIT {
             page.locator(".my-tanks__answer a").first().click();
         }
         page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Put in a reading")).click();
-        assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1))).hasText("Today’s reading");
+        assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
+                .hasText("Today’s reading");
         return page;
     }
 

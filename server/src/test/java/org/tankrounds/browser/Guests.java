@@ -190,7 +190,8 @@ final class Guests implements AutoCloseable {
     }
 
     private String freeze(Browserless office, String season) {
-        String form = find(office.get("/season/" + season + "/summary/freeze"), "action=\"([^\"]*/summary/freeze[^\"]*)\"");
+        String form = find(office.get("/season/" + season + "/summary/freeze"),
+                "action=\"([^\"]*/summary/freeze[^\"]*)\"");
         String version = office.post(form).location();
         return version.substring(version.lastIndexOf('/') + 1);
     }
@@ -198,7 +199,8 @@ final class Guests implements AutoCloseable {
     private String takeBackAReading(Browserless office) {
         String tank = "/tanks/" + values.get("newTank");
         office.get(tank + "/log");
-        String code = office.post(tank + "/log", "temperature", "52", "temperature_unit", "[degF]").location().split("saved=")[1];
+        String code = office.post(tank + "/log", "temperature", "52", "temperature_unit", "[degF]").location()
+                .split("saved=")[1];
         String reading = tank + "/readings/" + code;
         office.get(reading);
         office.post(reading, "act", "take_back", "reason", "the other tank", "version", "1");

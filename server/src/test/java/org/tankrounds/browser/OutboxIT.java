@@ -212,7 +212,8 @@ class OutboxIT extends AtADevice {
 
         device.page().navigate("/outbox");
         assertThat(device.line()).hasText("Needs fixing");
-        assertThat(device.page().locator("[data-unsent] [data-sentences]")).hasText("This is too long to be taken. Shorten the note.");
+        assertThat(device.page().locator("[data-unsent] [data-sentences]"))
+                .hasText("This is too long to be taken. Shorten the note.");
     }
 
     private Device withSession(Path profile, Browserless session) {

@@ -57,7 +57,8 @@ class OutboxPeopleIT extends AtADevice {
         device.context().clearCookies();
         device.offline(false).signIn(cast.teacherB());
         page.navigate("/outbox");
-        assertThat(page.locator("[data-others]")).hasText("1 reading of other people is sealed here until they sign in.");
+        assertThat(page.locator("[data-others]"))
+                .hasText("1 reading of other people is sealed here until they sign in.");
         assertThat(page.locator("[data-heading]")).hasText("Nothing waits on this device");
         assertThat(page.locator("main")).not().containsText("52");
         assertThat(stored()).isEmpty();
@@ -203,7 +204,8 @@ class OutboxPeopleIT extends AtADevice {
         device.offline(false);
         page.navigate("/outbox");
         assertThat(device.line()).hasText("Needs fixing");
-        assertThat(page.locator("[data-unsent]")).containsText(Pattern.compile("Temperature fifty °F[\\s\\S]*cannot be read"));
+        assertThat(page.locator("[data-unsent]"))
+                .containsText(Pattern.compile("Temperature fifty °F[\\s\\S]*cannot be read"));
 
         page.getByText("Open and fix").click();
         assertThat(page.getByRole(AriaRole.ALERT)).containsText("cannot be read");

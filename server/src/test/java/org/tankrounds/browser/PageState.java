@@ -116,7 +116,8 @@ record PageState(Guest guest, String route, String after, int status, List<Step>
 
     /** As in a browser that keeps nothing: what is sent goes at once, as without scripts. */
     static Step keepNothing() {
-        return (page, names) -> page.locator("form[data-outbox]").evaluate("form => form.removeAttribute('data-outbox')");
+        return (page, names) -> page.locator("form[data-outbox]")
+                .evaluate("form => form.removeAttribute('data-outbox')");
     }
 
     /** The outbox with one reading that waits, one that needs fixing and one that was sent; nothing answers it. */

@@ -170,8 +170,8 @@ final class PageStates {
                 see(BEGINNER, "/tanks/{newTank}/readings/{gone}"),
                 see(TEACHER, reading).after("taking it back without a reason", press("Take this reading back"))
                         .answered(422),
-                see(TEACHER, reading).after("taking it back for a reason with a name", fill("Why", "as Maria Lopez saw it"),
-                        press("Take this reading back")).answered(422),
+                see(TEACHER, reading).after("taking it back for a reason with a name",
+                        fill("Why", "as Maria Lopez saw it"), press("Take this reading back")).answered(422),
                 see(TEACHER, reading).after("somebody else's correction", fill("Note", "and bubbles"),
                         fill("Why", "seen later"),
                         meanwhile(fill("Note", "the filter is still"), fill("Why", "it has stopped"), send()),
@@ -196,20 +196,23 @@ final class PageStates {
                 see(MENTOR, "/tanks/{calmTank}/breaks"),
                 see(BEGINNER, "/tanks/{newTank}/breaks"),
                 see(BEGINNER, "/tanks/{newTank}/breaks").after("adding nothing", press("Add this break")).answered(422),
-                see(BEGINNER, "/tanks/{newTank}/breaks").after("adding a break", fill("What the school calls it", "Long weekend"),
+                see(BEGINNER, "/tanks/{newTank}/breaks").after("adding a break",
+                        fill("What the school calls it", "Long weekend"),
                         fill("First day without lessons", "2026-01-16"), fill("Last day without lessons", "2026-01-19"),
                         press("Add this break"), fill("On all days left empty", "555-867-5309"), press("Keep the plan"))
                         .answered(422),
-                see(BEGINNER, "/tanks/{newTank}/breaks").after("a name in the plan", fill("What the school calls it", "Day off"),
-                        fill("First day without lessons", "2026-01-28"), fill("Last day without lessons", "2026-01-28"),
-                        press("Add this break"), fill("On all days left empty", "Maria Lopez"), press("Keep the plan"))
+                see(BEGINNER, "/tanks/{newTank}/breaks").after("a name in the plan",
+                        fill("What the school calls it", "Day off"), fill("First day without lessons", "2026-01-28"),
+                        fill("Last day without lessons", "2026-01-28"), press("Add this break"),
+                        fill("On all days left empty", "Maria Lopez"), press("Keep the plan"))
                         .answered(422),
                 see(BEGINNER, "/tanks/{newTank}/breaks").after("the session changed in another window",
                         fill("What the school calls it", "Long weekend"), set("form_token", "of-before"),
                         press("Add this break")).answered(403),
                 see(CLASS, fish),
                 see(BEGINNER, "/tanks/{newTank}/fish"),
-                see(CLASS, fish).after("seeing something grave", choose("They breathe", "gasping at the surface"), send()),
+                see(CLASS, fish)
+                        .after("seeing something grave", choose("They breathe", "gasping at the surface"), send()),
                 see(CLASS, fish).after("seeing nothing", send()).answered(422),
                 see(CLASS, fish).after("a measurement that cannot be", fill("How many fish", "10"),
                         fill("Mean length", "4.5"), press("Keep the measurement")).answered(422),
@@ -335,8 +338,10 @@ final class PageStates {
                 sentEmpty(COORDINATOR, lots + "/{lot}"),
                 see(TEACHER, "/tanks/{tank}/visits"),
                 see(BEGINNER, "/tanks/{newTank}/visits"),
-                see(BEGINNER, "/tanks/{newTank}/visits").after("a visit without a deed", press("Keep this visit")).answered(422),
-                see(BEGINNER, "/tanks/{newTank}/visits").after("a visit", choose("What was done", "looked at the fish"), press("Keep this visit")),
+                see(BEGINNER, "/tanks/{newTank}/visits").after("a visit without a deed", press("Keep this visit"))
+                        .answered(422),
+                see(BEGINNER, "/tanks/{newTank}/visits")
+                        .after("a visit", choose("What was done", "looked at the fish"), press("Keep this visit")),
                 see(COORDINATOR, "/years"),
                 see(COORDINATOR, "/years/import"),
                 sentEmpty(COORDINATOR, "/years/import"),
@@ -405,7 +410,8 @@ final class PageStates {
                         press("Take this receipt back")),
                 see(BEGINNER, run + "/tanks/{otherTank}").after("a receipt",
                         select("Adult who was there", "mentor"), press("Write this receipt")),
-                see(BEGINNER, run + "/tanks/{otherTank}").after("taking a receipt back", press("Take this receipt back")));
+                see(BEGINNER, run + "/tanks/{otherTank}")
+                        .after("taking a receipt back", press("Take this receipt back")));
     }
 
     private static List<PageState> release() {

@@ -165,8 +165,8 @@ class PressEverythingIT {
         for (int i = 0; i < 2; i++) {
             String tank = "/tanks/" + demo.second().tanks().get(i).code();
             browser.get(tank + "/calendar");
-            assertThat(browser.post(tank + "/calendar", "milestone", "hatch", "day", today, "asked_day", today).status())
-                    .isEqualTo(303);
+            assertThat(browser.post(tank + "/calendar", "milestone", "hatch", "day", today, "asked_day", today)
+                    .status()).isEqualTo(303);
             browser.get(tank + "/visits");
             assertThat(browser.post(tank + "/visits", "deeds", "looked", "day", today).status()).isEqualTo(303);
         }
@@ -208,7 +208,8 @@ class PressEverythingIT {
 
     private static Optional<Locator> nextButton(Page page, Set<String> pressed) {
         return page.locator("main button:not([tabindex='-1'])").all().stream()
-                .filter(button -> button.isVisible() && pressed.add(button.innerText().replaceAll("\\d+", "N"))).findFirst();
+                .filter(button -> button.isVisible() && pressed.add(button.innerText().replaceAll("\\d+", "N")))
+                .findFirst();
     }
 
     private static List<String> links(Page page) {

@@ -26,7 +26,8 @@ final class Scanner {
     /** More than any page has; a walk that goes on for longer goes in circles. */
     private static final int MOST_PRESSES = 1000;
     private static final String RUN = """
-            ({ runOnly, rules, within }) => axe.run(within || document, { resultTypes: ["violations"], runOnly, rules, preload: false })
+            ({ runOnly, rules, within }) => axe.run(within || document, \
+            { resultTypes: ["violations"], runOnly, rules, preload: false })
               .then(found => found.violations.flatMap(rule => rule.nodes.map(node =>
               rule.id + " at " + node.target.join(" ") + ": " + node.any.concat(node.all, node.none)
                 .map(check => check.message).join("; "))))

@@ -37,7 +37,9 @@ class SpanishIT {
         }
     }
 
-    /** As they open, and where they say what is wrong; what a sound step leads to is a page that opens somewhere else. */
+    /**
+     * As they open, and where they say what is wrong; what a sound step leads to is a page that opens somewhere else.
+     */
     static List<PageState> states() {
         return PageStates.all().stream()
                 .filter(state -> state.steps().isEmpty() || state.isRefused()).toList();
@@ -65,7 +67,8 @@ class SpanishIT {
             faults.addAll(scanner.check("failure"));
         }
         page.setViewportSize(NARROWEST, HEIGHT);
-        // Here the narrow layout is looked at by all rules, which AccessibilityIT does with the wide one, and with refusals.
+        // Here the narrow layout is looked at by all rules, which AccessibilityIT does with the wide one,
+        // and with refusals.
         if (state.steps().isEmpty()) {
             faults.addAll(scanner.violationsBesideColour());
         }

@@ -149,7 +149,8 @@ final class ClassPageIT {
         post("temperature", 3, "Cel", "2026-01-13T13:30:00.5Z");
 
         assertThat(text(teacher.get(tank + "/class"))).contains("A number does not fit those before: measure it again")
-                .contains("Temperature 37.4 °F Not like what was read before").doesNotContain("What was measured is good");
+                .contains("Temperature 37.4 °F Not like what was read before")
+                .doesNotContain("What was measured is good");
     }
 
     @Test
@@ -208,7 +209,8 @@ final class ClassPageIT {
     void impossibleFish_areAskedAbout_andNothingIsLost() {
         teacher.get(tank + "/fish");
 
-        Answer answer = teacher.post(tank + "/fish/samples", "fish", "10", "mean_length_mm", "4.5", "total_weight_g", "10");
+        Answer answer = teacher.post(tank + "/fish/samples", "fish", "10", "mean_length_mm", "4.5",
+                "total_weight_g", "10");
         assertThat(answer.status()).isEqualTo(422);
         assertThat(answer.body()).contains("in millimetres, from 10 to 400").contains("value=\"4.5\"");
 
@@ -234,7 +236,8 @@ final class ClassPageIT {
 
         assertThat(teacher.post(tank + "/fish/samples", "fish", "10", "mean_length_mm", "91", "total_weight_g", "",
                 "asked_length", "90").status()).as("another slip").isEqualTo(422);
-        teacher.post(tank + "/fish/samples", "fish", "10", "mean_length_mm", "90", "total_weight_g", "", "asked_length", "90");
+        teacher.post(tank + "/fish/samples", "fish", "10", "mean_length_mm", "90", "total_weight_g", "",
+                "asked_length", "90");
         assertThat(text(teacher.get(tank + "/fish"))).contains("10 fish, 90 mm on average");
     }
 

@@ -23,7 +23,8 @@ final class FishLookIT {
     @Test
     void gaspingFish_areOnTheBoard_untilTheLookIsTakenBack() {
         teacher.get(fish);
-        assertThat(look(UUID.randomUUID().toString(), "breathing", "gasping", "swimming", "calm").status()).isEqualTo(303);
+        assertThat(look(UUID.randomUUID().toString(), "breathing", "gasping", "swimming", "calm").status())
+                .isEqualTo(303);
 
         assertThat(teacher.get(fish + "?saved=look").body()).contains("Tell an adult now. More air and no feed");
         assertThat(coordinator.get("/rounds").body())
@@ -110,13 +111,15 @@ final class FishLookIT {
     @Test
     void sacFry_areToldNone() {
         Browserless early = hasFedSince("2026-01-13");
-        assertThat(text(measure(early, "8.5"))).contains("10 fish, 43 mm on average, 0.85 g each.").doesNotContain("ondition");
+        assertThat(text(measure(early, "8.5"))).contains("10 fish, 43 mm on average, 0.85 g each.")
+                .doesNotContain("ondition");
     }
 
     private Browserless hasFedSince(String day) {
         String calendar = "/tanks/" + cast.tankA().code() + "/calendar";
         teacher.get(calendar);
-        assertThat(teacher.post(calendar, "milestone", "first_feeding", "day", day, "asked_day", day).status()).isEqualTo(303);
+        assertThat(teacher.post(calendar, "milestone", "first_feeding", "day", day, "asked_day", day).status())
+                .isEqualTo(303);
         return teacher;
     }
 

@@ -23,8 +23,9 @@ final class WhatToDoIT {
 
     /**
      * Worked outside this project (Python), Newton's law of cooling and melting ice: 200 L, room 21 °C, bare glass
-     * 18.65 W/K with 15 W of the pump, foamed 5.219 W/K: from 11 to 13 °C in 2.6 and 9.9 h, to 18 °C in 13.0 and 53.6 h;
-     * half a day of ice takes 18.9 and 8.0 kg; 4 °F take 4.6 kg down to 17 °C. 200 L are 53 US gallons (NIST SP 811).
+     * 18.65 W/K with 15 W of the pump, foamed 5.219 W/K: from 11 to 13 °C in 2.6 and 9.9 h, to 18 °C in 13.0 and
+     * 53.6 h; half a day of ice takes 18.9 and 8.0 kg; 4 °F take 4.6 kg down to 17 °C. 200 L are 53 US gallons
+     * (NIST SP 811).
      */
     @Test
     void theSheet_tellsThisTanksAmounts() {

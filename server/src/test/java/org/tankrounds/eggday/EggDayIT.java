@@ -43,10 +43,12 @@ final class EggDayIT {
         String text = text(coordinator.get(run));
         assertThat(text).contains("Egg day, 13 January: 400 eggs to 2 schools, first at 8:30")
                 .contains("Fetched at 7:30 from Coldspring farm", "Health certificate H-12 · permit P-3 · 220 °C-days")
-                .contains("1 8:30 Birchthimble School Room 12 230 not yet", "2 9:15 Alderwhistle School Room 12 170 not yet")
+                .contains("1 8:30 Birchthimble School Room 12 230 not yet",
+                        "2 9:15 Alderwhistle School Room 12 170 not yet")
                 // Foam box of 0.9 m² and 25 mm: 0.9 ÷ (1/200 + 0.025/0.030 + 1/8) = 0.934 W/K; 12 K for 2.75 h melt
                 // 0.302 kg at 8 °C (334,000 + 4186 · 8 J/kg), twice for opened lids; worked by hand.
-                .contains("about 0.6 kg of ice in sealed bottles: for 3 hours at 8 °C beside the eggs and 20 °C outside")
+                .contains("about 0.6 kg of ice in sealed bottles: for 3 hours at 8 °C beside"
+                        + " the eggs and 20 °C outside")
                 .contains("2 clean buckets and jugs");
         assertThat(coordinator.get(season + "/egg-days").location()).isEqualTo(run);
         assertThat(mentor.get("/rounds").body()).contains("<a href=\"" + run + "\">Egg day, 13 January</a>");
@@ -72,7 +74,8 @@ final class EggDayIT {
         assertThat(text(coordinator.get(run))).contains("1 9:15 Alderwhistle School", "2 8:30 Birchthimble School")
                 .contains("Birchthimble School, Room 12 is expected at 8:30, before what comes ahead of it at 9:15");
         coordinator.post(run + "/stops/" + cast.tankB().code() + "/earlier", "number", "2");
-        assertThat(text(coordinator.get(run))).contains("1 8:30 Birchthimble School").doesNotContain("before what comes ahead");
+        assertThat(text(coordinator.get(run))).contains("1 8:30 Birchthimble School")
+                .doesNotContain("before what comes ahead");
     }
 
     @Test
@@ -101,17 +104,21 @@ final class EggDayIT {
         assertThat(text(refused)).contains("The temperature can be from −5 to 40 °C; is it the other scale?");
     }
 
-    /** Eggs: at most 1 °C in 15 minutes, 5 °C in all (common practice, no source); 1/4, 1/3, 1/2 by the formula of a change. */
+    /**
+     * Eggs: at most 1 °C in 15 minutes, 5 °C in all (common practice, no source);
+     * 1/4, 1/3, 1/2 by the formula of a change.
+     */
     @Test
     void atTheTank_aTimetableSaysWhenTheEggsGoOver() {
         String stop = driven() + "/tanks/" + cast.tankB().code();
         temper(teacher, stop, "7", "11", "", "08:40", "quick");
         assertThat(text(teacher.get(stop)))
                 .contains("The eggs go over at 9:40, after 60 minutes: never more than 1 °C at a time.")
-                .contains("8:55 8.0 °C replace 1/4 of it", "9:10 9.0 °C replace 1/3 of it", "9:25 10.0 °C replace 1/2 of it",
-                        "9:40 11.0 °C wait, then the eggs go over")
+                .contains("8:55 8.0 °C replace 1/4 of it", "9:10 9.0 °C replace 1/3 of it",
+                        "9:25 10.0 °C replace 1/2 of it", "9:40 11.0 °C wait, then the eggs go over")
                 .contains("pH is not read yet");
-        assertThat(text(mentor.get(driven()))).contains("tempering until 9:40 7.0 °C, 11.0 °C", "8:40 7.0 °C Birchthimble School, Room 12");
+        assertThat(text(mentor.get(driven())))
+                .contains("tempering until 9:40 7.0 °C, 11.0 °C", "8:40 7.0 °C Birchthimble School, Room 12");
 
         temper(teacher, stop, "7", "11", "8.4", "08:40", "quick");
         assertThat(text(teacher.get(stop))).contains("The tank’s pH is 8.4: take the slower pace");
@@ -127,8 +134,8 @@ final class EggDayIT {
         String stop = driven() + "/tanks/" + cast.tankB().code();
         // 44.6 °F are 7 °C, 51.8 °F are 11 °C.
         temper(teacher, stop, "44.6", "51.8", "", "08:40", "quick");
-        assertThat(text(teacher.get(stop))).contains("never more than 1.8 °F at a time", "8:55 46.4 °F replace 1/4 of it",
-                "9:40 51.8 °F wait, then the eggs go over");
+        assertThat(text(teacher.get(stop))).contains("never more than 1.8 °F at a time",
+                "8:55 46.4 °F replace 1/4 of it", "9:40 51.8 °F wait, then the eggs go over");
         assertThat(text(mentor.get(stop))).contains("8:55 8.0 °C replace 1/4 of it");
         teacher.post(action(teacher.get(stop), stop + "/receipt\\?form=[^\"]+"), receipt("225", ""));
         String reading = find(teacher.get(stop).body(), "href=\"(/tanks/\\w+/readings/[\\w-]+)\"");
@@ -142,7 +149,8 @@ final class EggDayIT {
         assertThat(text(mentor.get(stop))).contains("Do not put the eggs in yet: 4.0 °C and 11.0 °C are 7 °C apart,"
                 + " and eggs are tempered across 5 °C at the most.").doesNotContain("The eggs go over");
         temper(mentor, stop, "12", "14.5", "9.4", "", "quick");
-        assertThat(text(mentor.get(stop))).contains("Do not put the eggs in: the tank is at 14.5 °C, and eggs are kept at 3 °C to 13 °C")
+        assertThat(text(mentor.get(stop)))
+                .contains("Do not put the eggs in: the tank is at 14.5 °C, and eggs are kept at 3 °C to 13 °C")
                 .contains("Do not put the eggs in: the tank’s pH is 9.4");
         temper(mentor, stop, "12", "25.5", "", "", "quick");
         assertThat(text(mentor.get(stop))).contains("in which trout die, tempered or not");
@@ -161,8 +169,8 @@ final class EggDayIT {
         }
         Answer second = mentor.post(other, receipt("225", "3"));
         assertThat(second.status()).isEqualTo(409);
-        assertThat(text(second)).contains("There is a receipt of this stop already: 225 eggs on 13 January, 8:45, written by Ben"
-                + " Mossthimble. Nothing was added. You had typed: eggs 225, dead on arrival 3.");
+        assertThat(text(second)).contains("There is a receipt of this stop already: 225 eggs on 13 January, 8:45,"
+                + " written by Ben Mossthimble. Nothing was added. You had typed: eggs 225, dead on arrival 3.");
         Answer changed = teacher.post(form, receipt("240", "3"));
         assertThat(changed.status()).as("sent again with another number").isEqualTo(409);
 
@@ -179,10 +187,12 @@ final class EggDayIT {
         assertThat(count.body()).doesNotContain("/count/lots/");
         assertThat(coordinator.get(season + "/tanks/" + cast.tankB().code() + "/count/lots/" + lot + "/withdrawn")
                 .status()).isEqualTo(409);
-        assertThat(text(coordinator.get(season))).contains("225 eggs on 13 Jan", "220 °C-days", "Coldspring farm, certificate H-12");
+        assertThat(text(coordinator.get(season)))
+                .contains("225 eggs on 13 Jan", "220 °C-days", "Coldspring farm, certificate H-12");
         String reading = find(teacher.get(stop).body(), "href=\"(/tanks/\\w+/readings/[\\w-]+)\"");
         assertThat(teacher.get(reading).body()).contains("value=\"11.0\"", "Room 12, period 3").contains("7.2");
-        assertThat(text(coordinator.get(run))).contains("1 of 2 stops done, next Alderwhistle School", "225 at 8:45, dead on arrival: 3");
+        assertThat(text(coordinator.get(run)))
+                .contains("1 of 2 stops done, next Alderwhistle School", "225 at 8:45, dead on arrival: 3");
     }
 
     @Test
@@ -204,7 +214,8 @@ final class EggDayIT {
         receive(run, cast.tankB(), "225", "3");
         assertThat(text(coordinator.get(run))).contains("How many eggs were collected is not written down yet.");
         edit(run, "eggs", "410", "method", "weighed");
-        assertThat(text(coordinator.get(run))).contains("Collected 410 ±21 In tanks 222 Dead on arrival 3 Still in the cooler 185");
+        assertThat(text(coordinator.get(run)))
+                .contains("Collected 410 ±21 In tanks 222 Dead on arrival 3 Still in the cooler 185");
         receive(run, cast.tankA(), "170", "0");
         edit(run, "eggs", "410", "method", "weighed", "left_over", "10");
         assertThat(text(coordinator.get(run))).contains("Egg day, 13 January: 392 eggs in 2 tanks")
@@ -222,11 +233,13 @@ final class EggDayIT {
         assertThat(mentor.post(stop + "/receipt/withdrawn").location()).endsWith("saved=takenBack");
 
         assertThat(text(mentor.get(stop))).contains("Room 12: 230 eggs, expected at 8:30");
-        assertThat(text(mentor.get(season + "/tanks/" + cast.tankB().code() + "/count"))).contains("Room 12: no eggs yet")
+        assertThat(text(mentor.get(season + "/tanks/" + cast.tankB().code() + "/count")))
+                .contains("Room 12: no eggs yet")
                 .doesNotContain("Found dead 3");
         assertThat(text(mentor.get(reading))).contains("the receipt of the eggs was taken back");
         receive(run, cast.tankB(), "228", "1");
-        assertThat(text(mentor.get(season + "/tanks/" + cast.tankB().code() + "/count"))).contains("Eggs received 228", "Found dead 1");
+        assertThat(text(mentor.get(season + "/tanks/" + cast.tankB().code() + "/count")))
+                .contains("Eggs received 228", "Found dead 1");
     }
 
     @Test
@@ -235,8 +248,8 @@ final class EggDayIT {
         receive(run, cast.tankB(), "225", "");
         String moved = season + "/tanks/" + cast.tankB().code() + "/count/moved";
         String form = action(coordinator.get(moved), moved + "\\?form=[^\"]+");
-        assertThat(coordinator.post(form, "fish", "100", "method", "one_by_one", "to", cast.tankA().code(), "day", "2026-01-13")
-                .status()).isEqualTo(303);
+        assertThat(coordinator.post(form, "fish", "100", "method", "one_by_one", "to", cast.tankA().code(),
+                "day", "2026-01-13").status()).isEqualTo(303);
         mentor.get(run + "/tanks/" + cast.tankB().code());
         Answer kept = mentor.post(run + "/tanks/" + cast.tankB().code() + "/receipt/withdrawn");
         assertThat(kept.status()).isEqualTo(409);
@@ -265,26 +278,29 @@ final class EggDayIT {
     void badInput_isAnsweredInSentences() {
         String run = driven();
         String stop = run + "/tanks/" + cast.tankB().code();
-        Answer answer = teacher.post(action(teacher.get(stop), stop + "/receipt\\?form=[^\"]+"), "eggs", "many", "dead", "x",
-                "method", "", "received_on", "2026-01-14", "class_label", "", "adult", "pupil");
+        Answer answer = teacher.post(action(teacher.get(stop), stop + "/receipt\\?form=[^\"]+"), "eggs", "many",
+                "dead", "x", "method", "", "received_on", "2026-01-14", "class_label", "", "adult", "pupil");
         assertThat(answer.status()).isEqualTo(422);
         assertThat(text(answer)).contains("The number of eggs is a whole number from 1", "Choose how it was counted.",
                 "That day is still to come", "Write the label of the class", "Choose the adult who was there");
         teacher.get(stop);
-        Answer temper = teacher.post(stop + "/tempering", "cooler_at_tank", "cold", "tank", "", "tank_ph", "15", "pace", "run",
-                "tempering_from", "late");
+        Answer temper = teacher.post(stop + "/tempering", "cooler_at_tank", "cold", "tank", "", "tank_ph", "15",
+                "pace", "run", "tempering_from", "late");
         assertThat(temper.status()).isEqualTo(422);
-        assertThat(text(temper)).contains("write one number, such as 12.5", "Write down what the tank shows", "The pH is a number from 0 to 14",
-                "Choose the pace", "The time is \"late\"".replace("\"", "&quot;"));
+        assertThat(text(temper)).contains("write one number, such as 12.5", "Write down what the tank shows",
+                "The pH is a number from 0 to 14", "Choose the pace", "The time is \"late\"".replace("\"", "&quot;"));
         coordinator.get(run + "/stops");
-        Answer plan = coordinator.post(run + "/stops", "eggs-" + cast.tankA().code(), "0", "time-" + cast.tankB().code(), "08:30");
+        Answer plan = coordinator.post(run + "/stops", "eggs-" + cast.tankA().code(), "0",
+                "time-" + cast.tankB().code(), "08:30");
         assertThat(plan.status()).isEqualTo(422);
         assertThat(text(plan)).contains("The number of eggs is a whole number from 1",
                 "Say how many eggs Birchthimble School, Room 12 gets, or take its time out.");
-        Answer day = coordinator.post(action(coordinator.get(season + "/egg-days/new"), season + "/egg-days\\?form=[^\"]+"),
+        Answer day = coordinator.post(
+                action(coordinator.get(season + "/egg-days/new"), season + "/egg-days\\?form=[^\"]+"),
                 day("2031-01-13", ""));
         assertThat(day.status()).isEqualTo(422);
-        assertThat(text(day)).contains("The day can be within the season", "Give the time at which the eggs are fetched");
+        assertThat(text(day))
+                .contains("The day can be within the season", "Give the time at which the eggs are fetched");
     }
 
     @Test
@@ -305,8 +321,8 @@ final class EggDayIT {
         String run = driven();
         receive(run, cast.tankB(), "225", "");
         Answer shown = coordinator.get(run + "/stops");
-        Answer refused = coordinator.post(run + "/stops", "shown", find(shown.body(), "name=\"shown\" value=\"(\\w+)\""),
-                "eggs-" + cast.tankA().code(), "170");
+        Answer refused = coordinator.post(run + "/stops",
+                "shown", find(shown.body(), "name=\"shown\" value=\"(\\w+)\""), "eggs-" + cast.tankA().code(), "170");
         assertThat(refused.status()).isEqualTo(422);
         assertThat(text(refused)).contains("There is a receipt of Birchthimble School, Room 12: take it back first");
         coordinator.get(run + "/edit");
@@ -325,9 +341,12 @@ final class EggDayIT {
         String run = driven();
         assertThat(teacher.get(run).status()).isEqualTo(404);
         assertThat(teacher.get("/tanks/" + cast.tankB().code()).body())
-                .contains("<a href=\"" + run + "/tanks/" + cast.tankB().code() + "\">Egg day, 13 January: its eggs</a>");
-        assertThat(teacher.get(run + "/tanks/" + cast.tankA().code()).status()).as("another class's tank").isEqualTo(404);
-        assertThat(text(teacher.get(run + "/tanks/" + cast.tankB().code()))).contains("Room 12: 230 eggs, expected at 8:30");
+                .contains("<a href=\"" + run + "/tanks/" + cast.tankB().code()
+                        + "\">Egg day, 13 January: its eggs</a>");
+        assertThat(teacher.get(run + "/tanks/" + cast.tankA().code()).status()).as("another class's tank")
+                .isEqualTo(404);
+        assertThat(text(teacher.get(run + "/tanks/" + cast.tankB().code())))
+                .contains("Room 12: 230 eggs, expected at 8:30");
         assertThat(mentor.get(run + "/stops").status()).isEqualTo(404);
         assertThat(APP.signedIn(APP.here().coordinator()).get(run).status()).as("another chapter").isEqualTo(404);
         assertThat(coordinator.get(season + "/egg-days/99999").status()).isEqualTo(404);
@@ -342,7 +361,8 @@ final class EggDayIT {
                 "Receipt 1: Birchthimble School, Room 12, 230 eggs planned", "Receipt 2: Alderwhistle School, Room 12",
                 "a label, no pupil", "at most 1 °C in 15 minutes, better in 30", "more than 5 °C apart",
                 "Nothing that the eggs came in goes into the tank");
-        assertThat(text(mentor.get(run + "/sheet"))).contains("Receipt 1: Birchthimble School, Room 12, 230 eggs planned");
+        assertThat(text(mentor.get(run + "/sheet")))
+                .contains("Receipt 1: Birchthimble School, Room 12, 230 eggs planned");
     }
 
     private String driven() {
@@ -363,8 +383,8 @@ final class EggDayIT {
     }
 
     private static String[] day(String day, String time) {
-        return new String[] {"day", day, "starts_at", time, "supplier", "Coldspring farm", "certificate", "H-12", "permit", "P-3",
-            "thermal_units", "220", "thermal_units_in", "Cel.d", "method", "weighed"};
+        return new String[] {"day", day, "starts_at", time, "supplier", "Coldspring farm", "certificate", "H-12",
+            "permit", "P-3", "thermal_units", "220", "thermal_units_in", "Cel.d", "method", "weighed"};
     }
 
     private void edit(String run, String... changes) {
@@ -376,7 +396,8 @@ final class EggDayIT {
         assertThat(coordinator.post(run, all.toArray(String[]::new)).status()).isEqualTo(303);
     }
 
-    private void stops(String run, TankOfCast first, String eggs, String time, TankOfCast next, String nextEggs, String nextTime) {
+    private void stops(String run, TankOfCast first, String eggs, String time, TankOfCast next, String nextEggs,
+            String nextTime) {
         Answer shown = coordinator.get(run + "/stops");
         Answer answer = coordinator.post(run + "/stops", "shown", find(shown.body(), "name=\"shown\" value=\"(\\w+)\""),
                 "eggs-" + first.code(), eggs, "time-" + first.code(), time, "eggs-" + next.code(), nextEggs,
@@ -390,10 +411,11 @@ final class EggDayIT {
         return who.post(form, "cooler", degrees, "cooler_where", where, "cooler_time", time);
     }
 
-    private static void temper(Browserless who, String stop, String cooler, String tank, String ph, String from, String pace) {
+    private static void temper(Browserless who, String stop, String cooler, String tank, String ph, String from,
+            String pace) {
         String shown = find(who.get(stop).body(), "(?s)/tempering\".*?name=\"shown\" value=\"(\\w+)\"");
-        Answer answer = who.post(stop + "/tempering", "shown", shown, "cooler_at_tank", cooler, "tank", tank, "tank_ph", ph,
-                "pace", pace, "tempering_from", from);
+        Answer answer = who.post(stop + "/tempering", "shown", shown, "cooler_at_tank", cooler, "tank", tank,
+                "tank_ph", ph, "pace", pace, "tempering_from", from);
         assertThat(answer.status()).as(answer.body()).isEqualTo(303);
     }
 
@@ -404,8 +426,8 @@ final class EggDayIT {
     }
 
     private static String[] receipt(String eggs, String dead) {
-        return new String[] {"eggs", eggs, "dead", dead, "method", "weighed", "received_on", "2026-01-13", "received_time",
-            "08:45", "adult", "teacher", "class_label", "Room 12, period 3"};
+        return new String[] {"eggs", eggs, "dead", dead, "method", "weighed", "received_on", "2026-01-13",
+            "received_time", "08:45", "adult", "teacher", "class_label", "Room 12, period 3"};
     }
 
     private static String action(Answer answer, String pattern) {
@@ -429,6 +451,7 @@ final class EggDayIT {
     }
 
     private static String text(Answer answer) {
-        return answer.body().replaceAll("<[^>]*>", " ").replace('\u00a0', ' ').replace("&#39;", "'").replaceAll("\\s+", " ");
+        return answer.body().replaceAll("<[^>]*>", " ").replace('\u00a0', ' ').replace("&#39;", "'")
+                .replaceAll("\\s+", " ");
     }
 }

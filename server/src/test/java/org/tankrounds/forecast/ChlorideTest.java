@@ -62,9 +62,11 @@ class ChlorideTest {
         TankFacts.Builder facts = feedingFish().chlorideMgPerL(null);
         List<Observation> run = FINE.withNitriteMgPerL(0.3).lastRead(0.1);
         double said = forecast(facts, with(run, read(5, Analyte.CHLORIDE, right, 0))).chance();
-        List<Observation> putRight = with(run, read(40, Analyte.CHLORIDE, slip, 0), read(5, Analyte.CHLORIDE, right, 0));
+        List<Observation> putRight = with(run, read(40, Analyte.CHLORIDE, slip, 0),
+                read(5, Analyte.CHLORIDE, right, 0));
         assertThat(forecast(facts, putRight).chance()).isCloseTo(said, within(0.02));
-        List<Observation> changed = with(run, read(41, Analyte.CHLORIDE, slip, 0), read(40, Analyte.CHLORIDE, right, 0));
+        List<Observation> changed = with(run, read(41, Analyte.CHLORIDE, slip, 0),
+                read(40, Analyte.CHLORIDE, right, 0));
         List<Observation> neighbour = with(run, read(40, Analyte.CHLORIDE, right, 0));
         for (int week = 1; week <= 5; week++) {
             changed = with(changed, read(40 - 7 * week, Analyte.WATER_CHANGE, 20, 0));

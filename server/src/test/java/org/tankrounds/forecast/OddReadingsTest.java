@@ -104,7 +104,10 @@ class OddReadingsTest {
                 .isCloseTo(chance(with(before, right.subList(0, 15).toArray(Observation[]::new))), within(0.1));
     }
 
-    /** By itself it is as if the thermometer's scale had been noted with it: the newest reading may be the only warm one. */
+    /**
+     * By itself it is as if the thermometer's scale had been noted with it:
+     * the newest reading may be the only warm one.
+     */
     @ParameterizedTest(name = "{0} °F")
     @ValueSource(doubles = {51.8, 56, 58, 62.6, 66.2, 69.8, 73.4})
     void loneReadingInFahrenheit_isAsInTheRightScale(double fahrenheit) {
@@ -279,7 +282,8 @@ class OddReadingsTest {
     @Test
     void oneCelsiusReading_endsNoHabitOfFahrenheit() {
         List<Observation> run = warming(false);
-        assertThat(forecast(feedingFish(), with(run, read(1.6, Analyte.TEMPERATURE, 11, 0.5))).chance()).isGreaterThan(0.6);
+        assertThat(forecast(feedingFish(), with(run, read(1.6, Analyte.TEMPERATURE, 11, 0.5))).chance())
+                .isGreaterThan(0.6);
     }
 
     private static List<Observation> warming(boolean inCelsius) {
@@ -308,7 +312,8 @@ class OddReadingsTest {
     @ParameterizedTest(name = "{0} minutes later")
     @ValueSource(ints = {5, 12, 25})
     void waterChangeSentAgain_isNoFreshWater(int minutes) {
-        List<Observation> once = with(FINE.withNitriteMgPerL(0.8).lastRead(0.2), read(0.15, Analyte.WATER_CHANGE, 50, 0));
+        List<Observation> once = with(FINE.withNitriteMgPerL(0.8).lastRead(0.2),
+                read(0.15, Analyte.WATER_CHANGE, 50, 0));
         List<Observation> again = with(once, read(0.15 - minutes / 1440.0, Analyte.WATER_CHANGE, 50, 0));
         assertThat(forecast(feedingFish(), again).chance()).isEqualTo(forecast(feedingFish(), once).chance());
     }

@@ -53,7 +53,8 @@ class OddStagesTest {
             fed = with(fed, read(day + 0.3, Analyte.FEED, 2, 0));
         }
         List<Observation> started = with(fed, read(30, Analyte.FEED, 2, 0), read(28, Analyte.FEED, 2, 0));
-        assertThat(forecast(early, started).chance()).isCloseTo(forecast(early, fed).chance(), within(0.02)).isLessThan(0.2);
+        assertThat(forecast(early, started).chance()).isCloseTo(forecast(early, fed).chance(), within(0.02))
+                .isLessThan(0.2);
     }
 
     /** The season of eggs whose coming nobody told begins with the first look, if others follow. */

@@ -227,7 +227,8 @@ class ReasonsTest {
     @ParameterizedTest(name = "pH {1}, ammonia {0} mg/L as N")
     @CsvSource({"1, 6.6", "2, 6.6", "1, 6.4", "1, 7.3"})
     void whatMovedTheChance_isNamed_whereNoCourseOfTheLookAheadShowsIt(double ammoniaMgPerL, double ph) {
-        Forecast forecast = forecast(feedingFish(), FINE.withTotalAmmoniaMgPerL(ammoniaMgPerL).withPh(ph).lastRead(0.1));
+        Forecast forecast = forecast(feedingFish(),
+                FINE.withTotalAmmoniaMgPerL(ammoniaMgPerL).withPh(ph).lastRead(0.1));
         assertThat(forecast.chance()).isGreaterThan(0.2);
         assertThat(forecast.driver()).isIn(Driver.PH, Driver.UN_IONISED_AMMONIA);
         assertThat(forecast.reasons().get(0).driver()).hasValue(forecast.driver());

@@ -163,7 +163,8 @@ class WorseReadingTest {
     void alarmThatOneFollowsThatNoFishBears_isBorneOut(Analyte analyte, double alarm, double unbearable) {
         List<Observation> calm = with(FINE.lastRead(2), read(1.1, analyte, alarm, 0));
         Observation second = read(0.1, analyte, unbearable, 0);
-        Observation doubted = new Observation(second.at(), analyte, unbearable, 0, false, !analyte.isLikely(unbearable));
+        Observation doubted = new Observation(second.at(), analyte, unbearable, 0, false,
+                !analyte.isLikely(unbearable));
         assertThat(forecast(feedingFish(), with(calm, doubted)).chance())
                 .isGreaterThan(forecast(feedingFish(), calm).chance() + 0.05);
     }

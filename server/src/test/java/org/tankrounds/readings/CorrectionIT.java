@@ -143,14 +143,16 @@ final class CorrectionIT {
 
         assertThat(back.status()).isEqualTo(303);
         assertThat(measurements()).isEmpty();
-        assertThat(new ObjectMapper().readTree(APP.bearer(cast.tankA().token()).get(api).body()).at("/readings")).isEmpty();
+        assertThat(new ObjectMapper().readTree(APP.bearer(cast.tankA().token()).get(api).body()).at("/readings"))
+                .isEmpty();
         assertThat(APP.bearer(cast.tankA().token()).get(api + "/" + code).status()).isEqualTo(404);
         assertThat(teacher.get("/tanks/" + cast.tankA().code() + "/readings.csv").body()).doesNotContain("52.30");
         assertThat(teacher.get("/tanks/" + cast.tankA().code()).body()).doesNotContain("52.30")
                 .contains("Taken back lately, and counted nowhere:").contains("href=\"" + path + "\"");
 
         String page = teacher.get(back.location()).body();
-        assertThat(page).contains("This reading was taken back by Ada Fernwhistle, ").contains("put into the wrong tank")
+        assertThat(page).contains("This reading was taken back by Ada Fernwhistle, ")
+                .contains("put into the wrong tank")
                 .contains("Version 1, no longer counts").contains("52.30 °F").contains("By a probe or script (probe)")
                 .doesNotContain("Keep the correction");
         assertThat(versions()).extracting(ReadingsRecord::getSupersededAt).doesNotContainNull();
@@ -169,7 +171,8 @@ final class CorrectionIT {
     void takenBackForAReasonWithAName_isAskedAboutOnce() {
         Answer asked = takeBack("Wanda Quillmere read another tank", "1");
         assertThat(asked.status()).isEqualTo(422);
-        assertThat(asked.body()).contains("a person’s name, “Wanda Quillmere”").contains("Answer and take this reading back");
+        assertThat(asked.body()).contains("a person’s name, “Wanda Quillmere”")
+                .contains("Answer and take this reading back");
         assertThat(measurements()).hasSize(2);
 
         assertThat(correct(Map.of("act", "take_back", "reason", "Wanda Quillmere read another tank", "version", "1",
@@ -195,7 +198,8 @@ final class CorrectionIT {
                 "reason", "typo"));
 
         assertThat(late.status()).isEqualTo(409);
-        assertThat(late.body()).contains("This reading does not count any more").contains("Nothing of yours was stored");
+        assertThat(late.body()).contains("This reading does not count any more")
+                .contains("Nothing of yours was stored");
         assertThat(versions()).hasSize(2);
         assertThat(measurements()).isEmpty();
     }

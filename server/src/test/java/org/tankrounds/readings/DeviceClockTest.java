@@ -55,7 +55,8 @@ class DeviceClockTest {
     void aClockThatWasSetMeanwhile_isDoubted(Duration before, Duration ahead, String noted) {
         Instant sentAt = NOW.plus(ahead);
 
-        DeviceClock.Taken taken = new DeviceClock(sentAt.minus(Duration.ofHours(2)), sentAt, Optional.of(before)).taken(NOW);
+        DeviceClock.Taken taken = new DeviceClock(sentAt.minus(Duration.ofHours(2)), sentAt, Optional.of(before))
+                .taken(NOW);
 
         assertThat(taken.flags()).isEqualTo(Stream.of(noted.split(" ")).filter(flag -> !flag.isEmpty()).toList());
     }
@@ -66,9 +67,12 @@ class DeviceClockTest {
         Instant first = Instant.parse("-100000-01-01T00:00:00Z");
         Instant last = Instant.parse("+275000-01-01T00:00:00Z");
 
-        assertThat(new DeviceClock(first, last, Optional.empty()).taken(NOW)).isEqualTo(new DeviceClock.Taken(NOW, doubtful));
-        assertThat(new DeviceClock(last, first, Optional.empty()).taken(NOW)).isEqualTo(new DeviceClock.Taken(NOW, doubtful));
-        assertThat(new DeviceClock(last, last, Optional.empty()).taken(NOW)).isEqualTo(new DeviceClock.Taken(NOW, doubtful));
+        assertThat(new DeviceClock(first, last, Optional.empty()).taken(NOW))
+                .isEqualTo(new DeviceClock.Taken(NOW, doubtful));
+        assertThat(new DeviceClock(last, first, Optional.empty()).taken(NOW))
+                .isEqualTo(new DeviceClock.Taken(NOW, doubtful));
+        assertThat(new DeviceClock(last, last, Optional.empty()).taken(NOW))
+                .isEqualTo(new DeviceClock.Taken(NOW, doubtful));
     }
 
     @ParameterizedTest

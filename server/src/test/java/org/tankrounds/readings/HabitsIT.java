@@ -20,7 +20,9 @@ import org.tankrounds.testing.TestApp;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.water.UnitForm;
 
-/** A tank's kit and the scale of its thermometer follow what a class chose, and nothing that was merely left as it was. */
+/**
+ * A tank's kit and the scale of its thermometer follow what a class chose, and nothing that was merely left as it was.
+ */
 final class HabitsIT {
     private static final TestApp APP = TestApp.shared();
     private static final Pattern HIDDEN = Pattern.compile("type=\"hidden\" name=\"([^\"]+)\" value=\"([^\"]*)\"");

@@ -22,7 +22,8 @@ class LogFormTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"'', true", "1, true", "2, true", "3, true", "4, true", "5, false", "0, false", "-1, false", "new, false", "99999999999, false"})
+    @CsvSource({"'', true", "1, true", "2, true", "3, true", "4, true", "5, false", "0, false", "-1, false",
+            "new, false", "99999999999, false"})
     void versions_theCurrentAndThoseBefore_areKnown(String version, boolean known) {
         Faults faults = new Faults();
 

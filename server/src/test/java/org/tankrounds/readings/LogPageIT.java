@@ -65,7 +65,8 @@ final class LogPageIT {
     @CsvSource({"temperature,fifty,cannot be read", "temperature,71 52 53,several cells", "ph,71,between 0 and 14",
             "deaths,2.5,whole number", "deaths,-1,between 0 and", "feed,'1,234',two things",
             "water_change,120,between 0 and 100", "measured_at,yesterday,write year", "total_ammonia,-1,between 0 and",
-            "measured_at,2026-03-08 02:30,no clock showed 02:30", "dissolved_oxygen,9 Q,cannot be read", "nitrate,1e9,cannot be read"})
+            "measured_at,2026-03-08 02:30,no clock showed 02:30", "dissolved_oxygen,9 Q,cannot be read",
+            "nitrate,1e9,cannot be read"})
     void keepsWhatWasTyped_andSaysWhatIsAllowed(String field, String typed, String sentence) {
         Answer answer = send(Map.of(field, typed, "note", "the filter hums"));
 

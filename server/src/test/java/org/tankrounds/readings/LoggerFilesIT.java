@@ -170,7 +170,8 @@ class LoggerFilesIT {
         String reading = "/tanks/" + cast.tankA().code() + "/readings/" + code;
         teacher.get(reading);
         assertThat(teacher.post(reading, "version", "1", "form_version", "2", "temperature", "12",
-                "temperature_unit", "Cel", "measured_at", "2026-01-12T05:00", "reason", "held in the hand").status()).isEqualTo(303);
+                "temperature_unit", "Cel", "measured_at", "2026-01-12T05:00", "reason", "held in the hand").status())
+                .isEqualTo(303);
 
         assertThat(teacher.get(send(THREE)).body()).contains("Nothing new in january.csv");
         assertThat(teacher.get(file).body()).contains("1 reading of it was corrected since");

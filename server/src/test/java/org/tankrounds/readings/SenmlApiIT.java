@@ -60,7 +60,8 @@ class SenmlApiIT {
         long from = CLOCK.instant().minusSeconds(3_600).getEpochSecond();
         String pack = IntStream.range(0, 12).mapToObj(i -> "{\"n\":\"temperature\",\"t\":%d,\"v\":%.1f}"
                 .formatted(300 * i, 11 + i / 10.0)).collect(Collectors.joining(",",
-                "[{\"bn\":\"probe7/\",\"bt\":" + from + ",\"bu\":\"Cel\",\"n\":\"temperature\",\"t\":-300,\"v\":10.9},", "]"));
+                "[{\"bn\":\"probe7/\",\"bt\":" + from + ",\"bu\":\"Cel\",\"n\":\"temperature\",\"t\":-300,\"v\":10.9},",
+                "]"));
         ExecutorService probes = Executors.newFixedThreadPool(3);
         try {
             List<Future<Answer>> answers = new ArrayList<>();

@@ -33,8 +33,9 @@ class ShownCardsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"nitrite", "nitrite:mg/L as NO2", "nitrite:mg/L as NH3:0 1", "deaths:1:0 1",
-            "gold:mg/L:0 1", "nitrite:mg/L as NO2:0", "nitrite:mg/L as NO2:1 0", "nitrite:mg/L as NO2:1 1", "nitrite:mg/L as NO2:0 -1",
-            "nitrite:mg/L as NO2:0 1e9", "nitrite:mg/L as NO2:0 NaN", "temperature:Cel:0 1", ";", "a;b", "::"})
+            "gold:mg/L:0 1", "nitrite:mg/L as NO2:0", "nitrite:mg/L as NO2:1 0", "nitrite:mg/L as NO2:1 1",
+            "nitrite:mg/L as NO2:0 -1", "nitrite:mg/L as NO2:0 1e9", "nitrite:mg/L as NO2:0 NaN", "temperature:Cel:0 1",
+            ";", "a;b", "::"})
     void whatIsNoCard_isNotRead(String text) {
         assertThat(ShownCards.isReadable(text)).isFalse();
         assertThat(ShownCards.in(NOW, text)).isEqualTo(NOW);

@@ -39,7 +39,8 @@ final class TypedValueTest {
     void whatIsNotOneNumber_isRefusedWithASentence(String typed) {
         List<Saying> sentences = new ArrayList<>();
         assertThat(TypedValue.read(Analyte.TEMPERATURE, typed, sentences::add)).isEmpty();
-        assertThat(sentences).hasSize(1).allMatch(sentence -> Words.english().say(sentence).startsWith("Temperature: "));
+        assertThat(sentences).hasSize(1)
+                .allMatch(sentence -> Words.english().say(sentence).startsWith("Temperature: "));
     }
 
     @ParameterizedTest

@@ -164,9 +164,9 @@ class ActWordingTest {
 
         assertThat(spanish.of(half, true, true).act()).startsWith("Cambia el 50 % del agua, ");
         assertThat(spanish.of(half, true, true).how()).isEqualTo("Trata el agua nueva contra la cloramina y llévala"
-                + " antes a la temperatura del tanque. Romper la cloramina libera amoníaco: mídelo al día siguiente. Viértela"
-                + " despacio, lejos de los huevos y los alevines con saco. Una vez no basta: cambia otra vez mañana,"
-                + " después de otra lectura de nitrito.");
+                + " antes a la temperatura del tanque. Romper la cloramina libera amoníaco:"
+                + " mídelo al día siguiente. Viértela despacio, lejos de los huevos y los alevines con saco."
+                + " Una vez no basta: cambia otra vez mañana, después de otra lectura de nitrito.");
         assertThat(spanish.of(ice, true, false).how()).contains("medio día requiere unos 13 kg")
                 .endsWith("no más de 1.8\u00a0°F por hora.");
     }

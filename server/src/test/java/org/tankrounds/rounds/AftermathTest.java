@@ -117,8 +117,8 @@ class AftermathTest {
     private static TankInput input(List<Observation> before) {
         Tank tank = new Tank(1, "t", new Tank.Room(1, "Room 12", "s", "School"), NEW_YORK, OptionalDouble.empty(), 1,
                 200,
-                OptionalDouble.empty(), "other", Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
-                Optional.empty(), "Cel", Optional.empty());
+                OptionalDouble.empty(), "other", Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty(), Optional.empty(), "Cel", Optional.empty());
         return new TankInput(tank, Optional.empty(), TankFacts.of("t").build(), before, Optional.empty(), false);
     }
 

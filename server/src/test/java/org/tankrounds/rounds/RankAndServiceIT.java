@@ -145,7 +145,8 @@ class RankAndServiceIT {
     private List<TankInput> inputs(Instant asOf) {
         TankInputs inputs = new TankInputs(new LotRepository(),
                 new Stock(new SeasonReads(new SeasonRepository(), new LotRepository(), new CountRepository(),
-                        new DeathCauseRepository(), new TankRepository(), new ObservationRepository())), new ObservationRepository(), new LastLooks());
+                        new DeathCauseRepository(), new TankRepository(), new ObservationRepository())),
+                new ObservationRepository(), new LastLooks());
         return APP.transactions().inChapter(cast.chapterId(), tx ->
                 new TankRepository().listOfChapter(tx, cast.chapterId()).stream()
                         .map(tank -> inputs.load(tx, cast.chapterId(), tank, asOf)).toList());

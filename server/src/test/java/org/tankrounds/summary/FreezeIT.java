@@ -41,7 +41,8 @@ final class FreezeIT {
     private static final TestApp APP = TestApp.shared();
     private static final List<String> ENDINGS = List.of("json", "csv", "xlsx", "pdf", "zip");
     private static final Pattern FILE = Pattern.compile(
-            "href=\"(/season/[^\"]*\\?version=[^\"]*)\"[^>]*>[^<]*</a></th>\\s*<td class=\"code hash\">([0-9a-f]{64})</td>");
+            "href=\"(/season/[^\"]*\\?version=[^\"]*)\"[^>]*>[^<]*</a></th>\\s*<td"
+                    + " class=\"code hash\">([0-9a-f]{64})</td>");
 
     private final Cast cast = Cast.add(APP.transactions(), "Freezers of seasons");
     private final Browserless coordinator = APP.signedIn(cast.coordinator());
@@ -50,9 +51,12 @@ final class FreezeIT {
     @BeforeEach
     void aSeason() {
         read("2025-11-10T12:00:00Z", "\"analyte\": \"deaths\", \"value\": 12, \"unit\": \"1\"");
-        read("2025-12-11T12:00:00Z", "\"analyte\": \"temperature\", \"value\": 52.3, \"unit\": \"[degF]\", \"step\": 1");
-        read("2026-01-07T12:00:00Z", "\"analyte\": \"nitrite\", \"value\": 0, \"unit\": \"mg/L\", \"as\": \"NO2\", \"step\": 0.2");
-        read("2026-01-08T12:00:00Z", "\"analyte\": \"total_ammonia\", \"value\": 0.5, \"unit\": \"mg/L\", \"as\": \"NH3\"");
+        read("2025-12-11T12:00:00Z",
+                "\"analyte\": \"temperature\", \"value\": 52.3, \"unit\": \"[degF]\", \"step\": 1");
+        read("2026-01-07T12:00:00Z",
+                "\"analyte\": \"nitrite\", \"value\": 0, \"unit\": \"mg/L\", \"as\": \"NO2\", \"step\": 0.2");
+        read("2026-01-08T12:00:00Z",
+                "\"analyte\": \"total_ammonia\", \"value\": 0.5, \"unit\": \"mg/L\", \"as\": \"NH3\"");
         read("2026-01-08T13:00:00Z", "\"analyte\": \"water_change\", \"value\": 30, \"unit\": \"%\"");
         write("released", "fish", "60", "place", "=Lower, \"bridge\"", "approval", "'P-8", "day", "2026-01-09");
     }
@@ -104,7 +108,8 @@ final class FreezeIT {
 
         read("2025-11-11T12:00:00Z", "\"analyte\": \"deaths\", \"value\": 3, \"unit\": \"1\"");
 
-        ENDINGS.forEach(ending -> assertThat(api("." + ending + "?version=1", 200)).as(ending).isEqualTo(first.get(ending)));
+        ENDINGS.forEach(ending -> assertThat(api("." + ending + "?version=1", 200)).as(ending)
+                .isEqualTo(first.get(ending)));
         assertThat(api(".csv", 200)).isNotEqualTo(first.get("csv"));
     }
 
@@ -121,11 +126,14 @@ final class FreezeIT {
 
         assertThat(freeze()).endsWith("/versions/2");
         String two = text(coordinator.get(summary + "/versions/2"));
-        assertThat(two).contains("What differs from version 1").contains("Alderwhistle School, Room 12 (" + cast.tankA().code()
-                + ") Dead as eggs 12 15").contains("What has changed since No figure.");
-        assertThat(text(coordinator.get(summary + "/versions/1"))).as("told of the last only").doesNotContain("has changed since");
+        assertThat(two).contains("What differs from version 1")
+                .contains("Alderwhistle School, Room 12 (" + cast.tankA().code() + ") Dead as eggs 12 15")
+                .contains("What has changed since No figure.");
+        assertThat(text(coordinator.get(summary + "/versions/1"))).as("told of the last only")
+                .doesNotContain("has changed since");
         try (PDDocument paper = Loader.loadPDF(api(".pdf?version=2", 200))) {
-            assertThat(new PDFTextStripper().getText(paper).replaceAll("\\s+", " ")).contains("Version 2, frozen 13 Jan 2026")
+            assertThat(new PDFTextStripper().getText(paper).replaceAll("\\s+", " "))
+                    .contains("Version 2, frozen 13 Jan 2026")
                     .contains("What differs from the version before").contains("Dead as eggs 12 15");
         }
         assertThat(new ObjectMapper().readTree(api(".json?version=2", 200)).at("/frozen/changes").toString())
@@ -194,11 +202,13 @@ final class FreezeIT {
         Packages.Package read = Packages.read(api(".zip?version=1", 200));
 
         assertThat(read.faults()).isEmpty();
-        assertThat(read.descriptor().path("$schema").asText()).isEqualTo("https://datapackage.org/profiles/2.0/datapackage.json");
+        assertThat(read.descriptor().path("$schema").asText())
+                .isEqualTo("https://datapackage.org/profiles/2.0/datapackage.json");
         assertThat(read.descriptor().path("created").asText()).isEqualTo("2026-01-13T14:00:00Z");
         assertThat(read.descriptor().path("version").asText()).isEqualTo("1");
-        assertThat(read.tables().keySet()).containsExactlyInAnyOrder("tanks", "lots", "count_entries", "deaths", "releases",
-                "release_lengths", "stream_checks", "stream_animals", "acts", "limit_days", "summary", "measurements");
+        assertThat(read.tables().keySet()).containsExactlyInAnyOrder("tanks", "lots", "count_entries", "deaths",
+                "releases", "release_lengths", "stream_checks", "stream_animals", "acts", "limit_days", "summary",
+                "measurements");
 
         NamedCsvRecord temperature = measured(read, "temperature");
         assertThat(temperature.getField("characteristic_name")).isEqualTo("Temperature, water");
@@ -211,11 +221,13 @@ final class FreezeIT {
         NamedCsvRecord nitrite = measured(read, "nitrite");
         assertThat(nitrite.getField("value")).as("not detected is not zero").isEmpty();
         assertThat(nitrite.getField("detection_condition")).isEqualTo("Not Detected");
-        assertThat(Double.parseDouble(nitrite.getField("detection_limit"))).as("half of 0.2 as NO2").isBetween(0.0304, 0.0305);
+        assertThat(Double.parseDouble(nitrite.getField("detection_limit"))).as("half of 0.2 as NO2")
+                .isBetween(0.0304, 0.0305);
         assertThat(read.table("acts").get(0).getField("ucum_unit")).isEqualTo("%");
 
         NamedCsvRecord release = read.table("releases").get(0);
-        assertThat(release.getField("site")).as("a spreadsheet takes it for no formula").isEqualTo("'=Lower, \"bridge\"");
+        assertThat(release.getField("site")).as("a spreadsheet takes it for no formula")
+                .isEqualTo("'=Lower, \"bridge\"");
         assertThat(release.getField("approval")).as("and one apostrophe less gives every text back").isEqualTo("''P-8");
         assertThat(read.table("deaths").stream().mapToInt(row -> Integer.parseInt(row.getField("dead"))).sum())
                 .isEqualTo(Integer.parseInt(read.table("summary").get(0).getField("dead")));
@@ -229,7 +241,8 @@ final class FreezeIT {
         read("2025-11-11T12:00:00Z", "\"analyte\": \"deaths\", \"value\": 3, \"unit\": \"1\"");
         freeze();
         coordinator.get(version);
-        assertThat(text(coordinator.post(version + "/links", "reader", " ", "days", "5000"))).contains("Say whom the link is for")
+        assertThat(text(coordinator.post(version + "/links", "reader", " ", "days", "5000")))
+                .contains("Say whom the link is for")
                 .contains("Choose how long the link opens.");
         String link = link(version, "State office", "30");
 
@@ -246,8 +259,8 @@ final class FreezeIT {
 
         Answer page = coordinator.get(version);
         assertThat(text(page)).contains("State office : opens until 12 Feb 2026");
-        String withdraw = Pattern.compile("action=\"([^\"]*/withdrawn)\"").matcher(page.body()).results().findFirst().orElseThrow()
-                .group(1);
+        String withdraw = Pattern.compile("action=\"([^\"]*/withdrawn)\"").matcher(page.body()).results().findFirst()
+                .orElseThrow().group(1);
         assertThat(coordinator.post(withdraw).status()).isEqualTo(303);
         assertThat(APP.browser().get(link).status()).isEqualTo(404);
         assertThat(APP.browser().get(link + "/csv").status()).isEqualTo(404);
@@ -260,12 +273,14 @@ final class FreezeIT {
             Cast there = later.here();
             Browserless office = later.signedIn(there.coordinator());
             String address = "/season/" + there.season() + "/summary/";
-            String form = Pattern.compile("action=\"([^\"]*/freeze[^\"]*)\"").matcher(office.get(address + "freeze").body()).results()
+            String form = Pattern.compile("action=\"([^\"]*/freeze[^\"]*)\"")
+                    .matcher(office.get(address + "freeze").body()).results()
                     .findFirst().orElseThrow().group(1);
             String version = office.post(form).location();
             office.get(version);
             String made = office.post(version + "/links", "reader", "State office", "days", "14").body();
-            String link = Pattern.compile("/handed-over/[\\w-]+").matcher(made).results().findFirst().orElseThrow().group();
+            String link = Pattern.compile("/handed-over/[\\w-]+").matcher(made).results().findFirst()
+                    .orElseThrow().group();
             assertThat(later.browser().get(link).status()).isEqualTo(200);
             later.clock().advance(Duration.ofDays(14));
             assertThat(later.browser().get(link).status()).isEqualTo(404);
@@ -283,7 +298,8 @@ final class FreezeIT {
     }
 
     private static NamedCsvRecord measured(Packages.Package read, String analyte) {
-        return read.table("measurements").stream().filter(row -> row.getField("analyte").equals(analyte)).findFirst().orElseThrow();
+        return read.table("measurements").stream().filter(row -> row.getField("analyte").equals(analyte)).findFirst()
+                .orElseThrow();
     }
 
     private String freeze() {
@@ -293,15 +309,18 @@ final class FreezeIT {
     }
 
     private String form() {
-        return Pattern.compile("action=\"([^\"]*/summary/freeze[^\"]*)\"").matcher(coordinator.get(summary + "/freeze").body())
+        return Pattern.compile("action=\"([^\"]*/summary/freeze[^\"]*)\"")
+                .matcher(coordinator.get(summary + "/freeze").body())
                 .results().findFirst().orElseThrow().group(1);
     }
 
     private byte[] api(String ending, int status) {
-        HttpRequest request = HttpRequest.newBuilder(URI.create(APP.baseUrl() + "/api/v1/seasons/" + cast.season() + "/summary"
-                + ending)).header("Authorization", "Bearer " + cast.chapterToken()).build();
+        HttpRequest request = HttpRequest
+                .newBuilder(URI.create(APP.baseUrl() + "/api/v1/seasons/" + cast.season() + "/summary" + ending))
+                .header("Authorization", "Bearer " + cast.chapterToken()).build();
         try {
-            HttpResponse<byte[]> response = HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray());
+            HttpResponse<byte[]> response = HttpClient.newHttpClient()
+                    .send(request, HttpResponse.BodyHandlers.ofByteArray());
             assertThat(response.statusCode()).as(ending).isEqualTo(status);
             return response.body();
         } catch (IOException | InterruptedException e) {

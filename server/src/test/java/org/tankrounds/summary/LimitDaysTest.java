@@ -192,7 +192,8 @@ final class LimitDaysTest {
                 .toList();
         Tank tank = new Tank(1, "b7k2mp", new Tank.Room(1, "Room 12", "s1", "Alderwhistle School"), ZONE,
                 OptionalDouble.empty(), 1, 200, OptionalDouble.of(11), "sponge", Optional.empty(),
-                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), "Cel", Optional.empty());
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), "Cel",
+                Optional.empty());
         Lot lot = new Lot(1, 1, 1, 200, Instant.parse("2025-11-04T15:00:00Z"), OptionalDouble.of(180),
                 Optional.empty(), Optional.empty(), SeenOn.NOTHING, CountMethod.ONE_BY_ONE, 0);
         LotHistory lots = LotHistory.of(tank, List.of(lot), season, Instant.parse("2026-06-30T00:00:00Z"));

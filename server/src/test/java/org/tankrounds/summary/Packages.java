@@ -23,7 +23,9 @@ import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 
-/** Reads a data package by its descriptor alone, as the standard says (datapackage.org, 2.0), and tells what is amiss. */
+/**
+ * Reads a data package by its descriptor alone, as the standard says (datapackage.org, 2.0), and tells what is amiss.
+ */
 final class Packages {
     private Packages() {}
 
@@ -114,7 +116,8 @@ final class Packages {
             read.table(key.at("/reference/resource").asText()).forEach(row -> there.add(row.getField(other)));
             read.table(resource.path("name").asText()).stream().map(row -> row.getField(own))
                     .filter(cell -> !cell.isEmpty() && !there.contains(cell))
-                    .forEach(cell -> read.faults().add(resource.path("name").asText() + "." + own + " refers to no " + cell));
+                    .forEach(cell -> read.faults()
+                            .add(resource.path("name").asText() + "." + own + " refers to no " + cell));
         });
     }
 

@@ -140,7 +140,8 @@ final class StagesTest {
     void eggsThatJoinedOlderFish_makeStagesUntold() {
         dead("2026-02-03", 3);
         assertThat(Stages.of(account(lot(200, "2025-11-04", 0), lot(100, "2026-02-01", 0)).lines(),
-                moment -> moment.isBefore(at("2026-02-01")) ? stageAt(moment) : Stage.EGG, LAST)).isEqualTo(Stages.NONE);
+                moment -> moment.isBefore(at("2026-02-01")) ? stageAt(moment) : Stage.EGG, LAST))
+                .isEqualTo(Stages.NONE);
     }
 
     @Test

@@ -295,7 +295,8 @@ final class SummaryFormatsTest {
                 new WithinLimit(44, 41, 0, 50, 0, 1, Optional.of(worst),
                         Optional.of(new Spell(LocalDate.parse("2026-02-01"), LocalDate.parse("2026-02-04"), 3, worst))),
                 new WithinLimit(20, 18, 2, 20, 8, 0,
-                        Optional.of(new Worst(0.00428, 0.34, at, LocalDate.parse("2026-02-03"), code)), Optional.empty()),
+                        Optional.of(new Worst(0.00428, 0.34, at, LocalDate.parse("2026-02-03"), code)),
+                        Optional.empty()),
                 new WithinLimit(20, 20, 0, 20, 20, 0, Optional.empty(), Optional.empty()),
                 new Stages(Map.of(Stage.EGG, new StageSurvival(eggs, Math.max(0, eggs - dead), 0, 1, 100)), Map.of()),
                 new TaskTally(3, 2, 1), 5, 4, releases(schoolCode, school, room, code));

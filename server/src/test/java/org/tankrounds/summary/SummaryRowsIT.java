@@ -20,7 +20,8 @@ import org.tankrounds.testing.TestApp;
 /** Every figure of the summary leads to the rows that it is made of, and they add up to it. */
 final class SummaryRowsIT {
     private static final TestApp APP = TestApp.shared();
-    private static final Pattern LINK = Pattern.compile("href=\"(/season/[^\"]*/summary/rows/[^\"]*)\"[^>]*>([^<]*)</a>");
+    private static final Pattern LINK =
+            Pattern.compile("href=\"(/season/[^\"]*/summary/rows/[^\"]*)\"[^>]*>([^<]*)</a>");
     private static final Pattern NUMBER = Pattern.compile("<td class=\"number\">([^<]*)</td>");
 
     private final Cast cast = Cast.add(APP.transactions(), "Clerks of rows");
@@ -58,7 +59,8 @@ final class SummaryRowsIT {
     void everyFigure_isTheSumOfTheRowsThatItLeadsTo_downToTheReadings() {
         String page = coordinator.get(summary).body();
         List<MatchResult> links = LINK.matcher(page).results().toList();
-        assertThat(links.size()).as("ledger, stages, water, spells, actions: for two tanks, two schools and the chapter")
+        assertThat(links.size())
+                .as("ledger, stages, water, spells, actions: for two tanks, two schools and the chapter")
                 .isGreaterThan(60);
         Set<String> codes = new LinkedHashSet<>();
         for (MatchResult link : links) {
@@ -80,12 +82,14 @@ final class SummaryRowsIT {
     @Test
     void rowsOfATank_leadToWhatIsBehindThem() {
         String dead = text(coordinator.get(rows("dead-as-eggs")));
-        assertThat(dead).contains("Dead as eggs: Alderwhistle School, Room 12").contains("10 Nov 2025 Found dead as eggs fungus")
+        assertThat(dead).contains("Dead as eggs: Alderwhistle School, Room 12")
+                .contains("10 Nov 2025 Found dead as eggs fungus")
                 .contains("15 Look Together, as in the summary 15");
         Answer day = coordinator.get(rows("readings") + "&day=2025-11-10");
         assertThat(text(day)).contains("fish found dead 12").contains("Together, as in the summary 2");
         assertThat(day.body()).contains("/tanks/" + cast.tankA().code() + "/readings/");
-        assertThat(text(coordinator.get(rows("temperature")))).contains("11 Nov 2025 Beyond the limit 1 value · worst 13.4 °C 0")
+        assertThat(text(coordinator.get(rows("temperature"))))
+                .contains("11 Nov 2025 Beyond the limit 1 value · worst 13.4 °C 0")
                 .contains("12 Nov 2025 Within the limit");
         assertThat(text(coordinator.get(rows("released")))).contains("Released: Lower bridge approval P-8");
         assertThat(text(coordinator.get(rows("unexplained")))).contains("Counted again: 150 found");
@@ -96,8 +100,10 @@ final class SummaryRowsIT {
     @Test
     void theSummary_tellsStagesReleasesSpellsAndActions() {
         String page = text(coordinator.get(summary));
-        assertThat(page).contains("How many outlived each stage").contains("180 of 200").contains("hatch counted in 1 tank");
-        assertThat(page).contains("Lower bridge approval P-8 40").contains("12 Jan 2026 Alderwhistle School, Room 12 40 one by one");
+        assertThat(page).contains("How many outlived each stage").contains("180 of 200")
+                .contains("hatch counted in 1 tank");
+        assertThat(page).contains("Lower bridge approval P-8 40")
+                .contains("12 Jan 2026 Alderwhistle School, Room 12 40 one by one");
         assertThat(page).contains("Alderwhistle School, Room 12 Temperature 11 Nov 2025 1 of 1 13.4 °C, 11 Nov 2025");
         assertThat(page).contains("Tasks asked").contains("Water changes noted");
     }
@@ -105,7 +111,8 @@ final class SummaryRowsIT {
     @Test
     void whatIsNotThere_isNotFound() {
         for (String path : List.of("/rows/eaten", "/rows/dead?tank=nope12", "/rows/dead?school=nope12",
-                "/rows/dead?tank=" + APP.elsewhere().tankA().code(), "/rows/readings?tank=" + cast.tankA().code() + "&day=tomorrow",
+                "/rows/dead?tank=" + APP.elsewhere().tankA().code(),
+                "/rows/readings?tank=" + cast.tankA().code() + "&day=tomorrow",
                 "/rows/readings?tank=" + cast.tankA().code() + "&day=+999999999-12-31")) {
             assertThat(coordinator.get(summary + path).status()).as(path).isEqualTo(404);
         }
@@ -114,7 +121,8 @@ final class SummaryRowsIT {
 
     /** Shares are made of two numbers: the rows are those of the first, which stands in the row of their sum. */
     private static long figure(String address, String text, Answer rows) {
-        boolean isOfSeveral = address.matches(".*/rows/(survival|stage-.*|temperature|un-ionised-ammonia|nitrite)(\\?.*)?");
+        boolean isOfSeveral =
+                address.matches(".*/rows/(survival|stage-.*|temperature|un-ionised-ammonia|nitrite)(\\?.*)?");
         String days = text.replaceFirst("^(\\d+) of \\d+ days$", "$1");
         if (isOfSeveral && !days.matches("\\d+")) {
             return total(rows);
@@ -123,14 +131,16 @@ final class SummaryRowsIT {
     }
 
     private static long assertAddsUp(String address, Answer rows) {
-        List<Long> numbers = new ArrayList<>(NUMBER.matcher(rows.body()).results().map(one -> number(one.group(1))).toList());
+        List<Long> numbers = new ArrayList<>(NUMBER.matcher(rows.body()).results()
+                .map(one -> number(one.group(1))).toList());
         long total = numbers.remove(numbers.size() - 1);
         assertThat(numbers.stream().mapToLong(Long::longValue).sum()).as(address).isEqualTo(total);
         return total;
     }
 
     private static long total(Answer rows) {
-        return NUMBER.matcher(rows.body()).results().map(one -> number(one.group(1))).reduce((one, next) -> next).orElseThrow();
+        return NUMBER.matcher(rows.body()).results().map(one -> number(one.group(1))).reduce((one, next) -> next)
+                .orElseThrow();
     }
 
     private static long number(String text) {

@@ -14,7 +14,8 @@ import org.tankrounds.config.CommandException;
 
 /** Several chapters' summaries in one file. */
 class SummarySumTest {
-    private static final String HEADER = "chapter_code,chapter,season_code,season,level,school_code,school,classroom,tank,"
+    private static final String HEADER =
+            "chapter_code,chapter,season_code,season,level,school_code,school,classroom,tank,"
             + "eggs_received,dead_as_eggs,dead_as_sac_fry,dead_feeding,dead,alive_by_count,unexplained,survival,"
             + "moved_in,moved_out,taken_out_early,released";
 
@@ -57,10 +58,12 @@ class SummarySumTest {
 
     @Test
     void whatWasChangedByHand_orIsNoSummary_isRefused() {
-        assertRefused(summary("north", "2025-26", "t1", 120, 31, 0, 90), "does not balance, 120 came and 121 are told of");
+        assertRefused(summary("north", "2025-26", "t1", 120, 31, 0, 90),
+                "does not balance, 120 came and 121 are told of");
         String changed = new String(summary("north", "2025-26", "t1", 120, 30, 0, 90), StandardCharsets.UTF_8)
                 .replaceFirst("(?m)^(.*,chapter,.*,)120(,.*)$", "$1130$2");
-        assertRefused(changed.getBytes(StandardCharsets.UTF_8), "\"eggs_received\" is 120 in its tanks and 130 in its chapter");
+        assertRefused(changed.getBytes(StandardCharsets.UTF_8),
+                "\"eggs_received\" is 120 in its tanks and 130 in its chapter");
         assertRefused(summary("north", "2025-26", "t1", 120, -30, 0, 150),
                 "\"dead\" of tank t1 is \"-30\"; a whole number from 0 to 10000000 is accepted");
         assertRefused(summary("north", "2025-26", "t1", 2_000_000_000, 0, 0, 2_000_000_000),
@@ -90,8 +93,8 @@ class SummarySumTest {
             int released) {
         String names = chapter + ",Chapter " + chapter + "," + season.hashCode() + "," + season + ",";
         String counts = "," + eggs + ",0,0," + dead + "," + dead + ",0," + unexplained + ",,0,0,0," + released;
-        return (HEADER + "\r\n" + names + "tank,s,School,Room," + tank + counts + "\r\n" + names + "chapter,,,," + counts
-                + "\r\n").getBytes(StandardCharsets.UTF_8);
+        return (HEADER + "\r\n" + names + "tank,s,School,Room," + tank + counts + "\r\n"
+                + names + "chapter,,,," + counts + "\r\n").getBytes(StandardCharsets.UTF_8);
     }
 
     private static List<NamedCsvRecord> rows(byte[] csv) {

@@ -160,15 +160,16 @@ final class WatersideIT {
         assertThat(text(coordinator.get(version))).contains("What has changed since No figure.");
         APP.transactions().inChapter(cast.chapterId(), tx -> look("2026-01-13T12:00:00Z", Map.of()));
         assertThat(text(coordinator.get(version)))
-                .contains("Stream check: site, day, °C, pH, oxygen mg/L, biotic index Lower bridge, 2026-01-13, 8.4, 7.2,"
-                        + " 11.1, –");
+                .contains("Stream check: site, day, °C, pH, oxygen mg/L, biotic index Lower bridge,"
+                        + " 2026-01-13, 8.4, 7.2, 11.1, –");
     }
 
     private int look(String at, Map<StreamGroup, Integer> found) {
-        return APP.transactions().inChapter(cast.chapterId(), tx -> new StreamCheckRepository().add(tx, cast.chapterId(),
-                UUID.randomUUID(), new StreamCheck(0, site, Instant.parse(at), OptionalDouble.of(8.4),
-                        OptionalDouble.of(7.2), OptionalDouble.of(11.1), found, Optional.empty(), Optional.empty()),
-                cast.coordinator().personId()));
+        return APP.transactions().inChapter(cast.chapterId(),
+                tx -> new StreamCheckRepository().add(tx, cast.chapterId(), UUID.randomUUID(),
+                        new StreamCheck(0, site, Instant.parse(at), OptionalDouble.of(8.4), OptionalDouble.of(7.2),
+                                OptionalDouble.of(11.1), found, Optional.empty(), Optional.empty()),
+                        cast.coordinator().personId()));
     }
 
     private byte[] api(String ending) {

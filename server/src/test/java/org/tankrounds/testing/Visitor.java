@@ -135,7 +135,8 @@ public final class Visitor implements AutoCloseable {
         if (navigation) {
             status = response.status();
         }
-        boolean refusedReading = response.status() == 422 && response.request().headers().containsKey("tankrounds-account");
+        boolean refusedReading = response.status() == 422
+                && response.request().headers().containsKey("tankrounds-account");
         if (response.status() >= 500 || response.status() >= 400 && !navigation && !refusedReading) {
             complaints.add("answer " + response.status() + " from " + response.url());
         }

@@ -42,7 +42,8 @@ final class VisitsIT {
     @Test
     void badInput_isAnsweredInSentences_andNothingIsLost() {
         coordinator.get(here);
-        Answer refused = coordinator.post(here, "deeds", "danced", "day", "2026-01-14", "time", "noon", "note", "Kept words");
+        Answer refused = coordinator.post(here, "deeds", "danced", "day", "2026-01-14", "time", "noon",
+                "note", "Kept words");
         assertThat(refused.status()).isEqualTo(422);
         assertThat(text(refused)).contains("Tick at least one thing").contains("That day is still to come")
                 .contains("The time is “noon”");
@@ -61,7 +62,8 @@ final class VisitsIT {
     }
 
     private String undo() {
-        Matcher found = Pattern.compile("action=\"(" + here + "/\\d+/withdrawn)\"").matcher(coordinator.get(here).body());
+        Matcher found = Pattern.compile("action=\"(" + here + "/\\d+/withdrawn)\"")
+                .matcher(coordinator.get(here).body());
         assertThat(found.find()).isTrue();
         return found.group(1);
     }

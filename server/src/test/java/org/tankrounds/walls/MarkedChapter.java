@@ -161,7 +161,8 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
                 .set(PAST_SEASONS.SUBMISSION_ID, UUID.randomUUID()).set(PAST_SEASONS.NAME, word)
                 .set(PAST_SEASONS.ENDED_ON, LocalDate.parse("2025-06-30"))
                 .set(PAST_SEASONS.HEADER, new String[] {"school", "eggs"})
-                .set(PAST_SEASONS.WRITTEN_BY, cast.coordinator().personId()).set(PAST_SEASONS.WRITTEN_AT, TestClock.START)
+                .set(PAST_SEASONS.WRITTEN_BY, cast.coordinator().personId())
+                .set(PAST_SEASONS.WRITTEN_AT, TestClock.START)
                 .returning(PAST_SEASONS.PAST_SEASON_ID).fetchSingle(PAST_SEASONS.PAST_SEASON_ID);
         tx.insertInto(PAST_ROWS).set(PAST_ROWS.CHAPTER_ID, cast.chapterId())
                 .set(PAST_ROWS.PAST_SEASON_ID, pastSeasonId).set(PAST_ROWS.LINE_NO, 2)
@@ -172,7 +173,8 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
     /** What the class of tank A was asked to do, saw and measured. */
     private static Map<String, String> classDeeds(DSLContext tx, Cast cast, String word) {
         Caller coordinator = new Caller(Role.COORDINATOR, cast.chapterId(),
-                OptionalInt.of(cast.coordinator().personId()), OptionalInt.empty(), "", "", "", cast.chapter().zone(), "");
+                OptionalInt.of(cast.coordinator().personId()), OptionalInt.empty(), "", "", "",
+                cast.chapter().zone(), "");
         int tankId = cast.tankA().tankId();
         int task = new TaskRepository().ask(tx, coordinator, tankId, word, TestClock.START);
         new LookRepository().add(
@@ -197,7 +199,8 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
                 Optional.empty(), Optional.empty()));
         int season = tx.select(SEASONS.SEASON_ID).from(SEASONS).where(SEASONS.CHAPTER_ID.eq(cast.chapterId()))
                 .fetchSingle(SEASONS.SEASON_ID);
-        int plan = new PlanRepository().add(tx, cast.chapterId(), UUID.randomUUID(), new ReleasePlan(0, season, approval,
+        int plan = new PlanRepository().add(tx, cast.chapterId(), UUID.randomUUID(), new ReleasePlan(0, season,
+                approval,
                 new ReleasePlan.Details(Instant.parse("2026-01-14T15:00:00Z"), 1, OptionalDouble.of(11),
                         OptionalDouble.of(8), OptionalDouble.of(20), OptionalDouble.empty(), true, 12, 3,
                         Map.of(Duty.LEAD, "ranger"), Optional.of(word), List.of(new Load(cast.tankA().tankId(), 50,
@@ -258,7 +261,8 @@ record MarkedChapter(Cast cast, String word, Map<String, String> things, Cast.Me
         coordinator.get(runs + "/new");
         String run = coordinator.post(runs, "day", "2026-01-13", "starts_at", "07:30", "supplier", chapter.word,
                 "thermal_units_in", "Cel.d", "method", "weighed").location().replace("/stops", "");
-        coordinator.post(run + "/stops", "shown", find(coordinator.get(run + "/stops"), "name=\"shown\" value=\"(\\w+)\""),
+        coordinator.post(run + "/stops",
+                "shown", find(coordinator.get(run + "/stops"), "name=\"shown\" value=\"(\\w+)\""),
                 "eggs-" + cast.tankA().code(), "100", "eggs-" + cast.tankB().code(), "100");
         coordinator.post(run + "/checks", "cooler", "8", "cooler_where", "road");
         chapter.things.put("run", run.substring(run.lastIndexOf('/') + 1));

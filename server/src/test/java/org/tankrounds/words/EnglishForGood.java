@@ -32,8 +32,8 @@ final class EnglishForGood {
      * database in parts, or are what loggers write.
      */
     private static final Set<String> NO_SENTENCES = Set.of("people/CardCode.java", "people/FormToken.java",
-            "readings/DeviceDays.java", "readings/DeviceValues.java", "readings/ObservationRepository.java", "readings/files/WrittenNumber.java",
-            "web/Paper.java");
+            "readings/DeviceDays.java", "readings/DeviceValues.java", "readings/ObservationRepository.java",
+            "readings/files/WrittenNumber.java", "web/Paper.java");
 
     private EnglishForGood() {}
 

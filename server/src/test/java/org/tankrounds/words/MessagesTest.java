@@ -77,7 +77,8 @@ class MessagesTest {
 
     /** A message serves a key, its forms for one and more, and a key that only names how it begins. */
     private static boolean serves(String message, String used) {
-        return used.endsWith(".") ? message.startsWith(used) : message.equals(used) || withoutForm(message).equals(used);
+        return used.endsWith(".") ? message.startsWith(used)
+                : message.equals(used) || withoutForm(message).equals(used);
     }
 
     private static String withoutForm(String key) {
@@ -85,6 +86,7 @@ class MessagesTest {
     }
 
     private static Set<String> found(Pattern pattern, String message) {
-        return pattern.matcher(message).results().map(MatchResult::group).collect(Collectors.toCollection(TreeSet::new));
+        return pattern.matcher(message).results().map(MatchResult::group)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 }

@@ -34,7 +34,9 @@ class SentencesTest {
         assertThat(left(Sources.templates(), MarkupText::shown)).isEmpty();
     }
 
-    /** Whatever is put into those is escaped, as the test of Words shows; anything else printed so could carry a script. */
+    /**
+     * Whatever is put into those is escaped, as the test of Words shows; anything else printed so could carry a script.
+     */
     @Test
     void markup_comesFromMessagesOnly() {
         Pattern other = Pattern.compile("th:utext=\"(?!\\$\\{words\\.html\\(')[^\"]*\"");

@@ -16,6 +16,10 @@ final class Sources {
     private static final List<Path> JAVA =
             List.of(Path.of("src/main/java/org/tankrounds"), Path.of("../web-templates/src/main/java/org/tankrounds"));
 
+    private static final List<Path> MODULES =
+            List.of(Path.of("src"), Path.of("../web-templates/src"), Path.of("../db-migrations/src"),
+                    Path.of("../ops"));
+
     private Sources() {}
 
     static List<Path> templates() {
@@ -28,6 +32,12 @@ final class Sources {
 
     static List<Path> java() {
         return JAVA.stream().flatMap(root -> below(root, ".java").stream()).toList();
+    }
+
+    /** Of all modules, tests and measuring tools too; what a build makes is not written by anybody. */
+    static List<Path> javaOfAllModules() {
+        return MODULES.stream().flatMap(root -> below(root, ".java").stream())
+                .filter(file -> !file.toString().replace('\\', '/').contains("/target/")).toList();
     }
 
     static String read(Path file) {

@@ -16,7 +16,8 @@ final class UsedKeys {
     private static final Pattern IN_EXPRESSION = Pattern.compile("#\\{([A-Za-z][\\w.]*)");
     private static final Pattern QUOTED = Pattern.compile("[\"']([a-z]+\\.[\\w.]*)[\"']");
     private static final Pattern SCRIPT_WITH_WORDS =
-            Pattern.compile("asset\\('([\\w-]+\\.js)'\\)\\}\"\\s+th:attr=\"data-words=\\$\\{words\\.below\\('([\\w.]+)'\\)");
+            Pattern.compile(
+                    "asset\\('([\\w-]+\\.js)'\\)\\}\"\\s+th:attr=\"data-words=\\$\\{words\\.below\\('([\\w.]+)'\\)");
     private static final Pattern SAID_BY_SCRIPT = Pattern.compile("\\bsay\\(\"(\\w+)\"");
 
     private final Set<String> areas;

@@ -66,7 +66,8 @@ class PastSheetTest {
     @Test
     void everyCell_isKeptAsItWas() {
         PastSheet sheet = PastSheet.read("school,eggs,note\n\"A, B\",100,\"said \"\"fine\"\"\nand left\"\n");
-        assertThat(sheet.lines()).containsExactly(new PastSheet.Line(2, List.of("A, B", "100", "said \"fine\"\nand left")));
+        assertThat(sheet.lines())
+                .containsExactly(new PastSheet.Line(2, List.of("A, B", "100", "said \"fine\"\nand left")));
         assertThat(PastSheet.of(sheet.header(), sheet.lines())).isEqualTo(sheet);
     }
 
@@ -83,8 +84,10 @@ class PastSheetTest {
     @Test
     void moreLinesThanAreTaken_areNotLeftOutInSilence() {
         String text = "school,eggs\n" + "A,1\n".repeat(2001);
-        assertThat(PastSheet.read(text).faults()).extracting(fault -> fault.why().key()).containsExactly("years.sheet.long");
-        assertThat(PastSheet.read("school,eggs\n" + "A,100000\n".repeat(2000)).total().received()).isEqualTo(200_000_000);
+        assertThat(PastSheet.read(text).faults()).extracting(fault -> fault.why().key())
+                .containsExactly("years.sheet.long");
+        assertThat(PastSheet.read("school,eggs\n" + "A,100000\n".repeat(2000)).total().received())
+                .isEqualTo(200_000_000);
         assertThat(PastSheet.read("school,eggs\nA,10000000").faults()).isNotEmpty();
     }
 

@@ -29,7 +29,8 @@ final class YearsIT {
 
         String submission = UUID.randomUUID().toString();
         for (int i = 0; i < 2; i++) {
-            assertThat(put("2024-25", SHEET, looked(looked), "submission_id", submission).location()).isEqualTo("/years?saved=added");
+            assertThat(put("2024-25", SHEET, looked(looked), "submission_id", submission).location())
+                    .isEqualTo("/years?saved=added");
         }
         String text = text(coordinator.get("/years"));
         assertThat(text).contains("Eggs received 400 200").contains("Released 190 0").contains("Unexplained 10 0")
@@ -38,7 +39,8 @@ final class YearsIT {
         assertThat(text).contains("48 % (43 to 52)").contains("2025-26 is not over, so it is not compared yet");
         Answer other = put("2023-24", SHEET.replace("100", "60"), "");
         put("2023-24", SHEET.replace("100", "60"), looked(other), "ended_on", "2024-06-30");
-        assertThat(text(coordinator.get("/years"))).contains("More survived in 2024-25 than in 2023-24: 48 % instead of 38 %, more than chance makes")
+        assertThat(text(coordinator.get("/years")))
+                .contains("More survived in 2024-25 than in 2023-24: 48 % instead of 38 %, more than chance makes")
                 .contains("Survival: 48 % in 2024-25; 100 % so far in 2025-26");
 
         assertThat(text(put("2024-25", SHEET, looked(looked), "submission_id", UUID.randomUUID().toString())))
@@ -58,7 +60,8 @@ final class YearsIT {
         Browserless reader = APP.signedIn(other.coordinator());
         reader.get("/years/import");
         Answer looked = reader.post("/years/import", "name", "From elsewhere", "ended_on", "2025-06-30", "sheet", csv);
-        reader.post("/years/import", "name", "From elsewhere", "ended_on", "2025-06-30", "sheet", csv, "looked", looked(looked));
+        reader.post("/years/import", "name", "From elsewhere", "ended_on", "2025-06-30", "sheet", csv,
+                "looked", looked(looked));
         Matcher file = Pattern.compile("href=\"(/years/\\w+\\.csv)\"").matcher(reader.get("/years").body());
         assertThat(file.find()).isTrue();
         assertThat(reader.get(file.group(1)).body()).isEqualTo(csv);
@@ -102,7 +105,8 @@ final class YearsIT {
     private Answer put(String name, String sheet, String looked, String... more) {
         coordinator.get("/years/import");
         boolean isDated = more.length > 0 && more[0].equals("ended_on");
-        String[] fields = {"name", name, "sheet", sheet, "looked", looked, isDated ? "unused" : "ended_on", "2025-06-30"};
+        String[] fields = {"name", name, "sheet", sheet, "looked", looked,
+                isDated ? "unused" : "ended_on", "2025-06-30"};
         String[] all = new String[fields.length + more.length];
         System.arraycopy(fields, 0, all, 0, fields.length);
         System.arraycopy(more, 0, all, fields.length, more.length);

@@ -19,7 +19,8 @@ import java.util.List;
 public record ClassPage(
         String title, String heading, String place, String code, String saved, String trouble,
         List<Measured> numbers, List<Todo> todo, List<Done> done, Feed feed, Warmth warmth, List<Step> nitrogen,
-        String nitrogenNow, TankPage.Season season, String fish, String away, boolean mayAsk, FormField ask) implements Page {
+        String nitrogenNow, TankPage.Season season, String fish, String away, boolean mayAsk, FormField ask)
+        implements Page {
 
     /** @param beyond whether it is past its limit */
     public record Measured(String name, String value, String unit, String meaning, String age, boolean beyond) {}

@@ -29,7 +29,8 @@ public record CountPage(String title, String season, String seasonTo, String tan
      * @param left by count after it
      * @param undo where it is taken back; empty of what is not written down here
      * @param cause where it is said what they died of; empty of all but the dead
-     * @param takeAway where eggs are taken away that were written down by mistake; empty of all else, and for who may not
+     * @param takeAway where eggs are taken away that were written down by mistake; empty of all else,
+     *     and for who may not
      */
     public record Row(String when, String what, String detail, String change, String left, String undo, String cause,
             String takeAway) {}

@@ -17,8 +17,9 @@ import java.util.stream.Stream;
  * @param freeze where the next version is frozen
  * @param handOver links by which others read it
  */
-public record FrozenPage(String title, String heading, String summary, String season, String lead, List<File> files, String from,
-        List<SummaryPage.Change> changes, boolean last, List<SummaryPage.Change> since, String freeze, HandOver handOver)
+public record FrozenPage(String title, String heading, String summary, String season, String lead, List<File> files,
+        String from, List<SummaryPage.Change> changes, boolean last, List<SummaryPage.Change> since, String freeze,
+        HandOver handOver)
         implements Page {
 
     public record File(String name, String to, String sha256, String size) {}

@@ -15,8 +15,8 @@ import java.util.stream.Stream;
  * @param rows what is understood of it; the last is the sum
  * @param notes what was left out of the counting
  */
-public record ImportPage(String title, String heading, String submissionId, String looked, List<FormField> boxes, FormField sheet,
-        String text, List<String> faults, List<Row> rows, List<String> notes) implements Page {
+public record ImportPage(String title, String heading, String submissionId, String looked, List<FormField> boxes,
+        FormField sheet, String text, List<String> faults, List<Row> rows, List<String> notes) implements Page {
 
     public record Row(String place, String received, String dead, String thinned, String released, String alive,
             String unexplained) {}

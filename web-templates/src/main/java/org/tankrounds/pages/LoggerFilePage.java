@@ -26,10 +26,10 @@ import java.util.List;
  * @param canBeTakenBack whether there is a button for it
  */
 public record LoggerFilePage(
-        String title, String heading, String place, String tankTo, String listTo, String here, String lead, boolean waiting,
-        String alert, String shown, List<FormField> questions, List<FormField> understood, List<Fact> facts,
-        String keep, String dropTo, List<String> notes, FirstRows first, List<Aside> aside, String asideMore,
-        List<Conflict> conflicts, String conflictsMore, List<LogPage.Step> conflictChoices,
+        String title, String heading, String place, String tankTo, String listTo, String here, String lead,
+        boolean waiting, String alert, String shown, List<FormField> questions, List<FormField> understood,
+        List<Fact> facts, String keep, String dropTo, List<String> notes, FirstRows first, List<Aside> aside,
+        String asideMore, List<Conflict> conflicts, String conflictsMore, List<LogPage.Step> conflictChoices,
         boolean canBeTakenBack) implements Page {
 
     public record Fact(String name, String text) {}

@@ -21,7 +21,8 @@ import org.tankrounds.pages.SheetPage.OtherMonth;
 public record MonthPage(
         String title, String heading, String place, String month, String tankTo, String action, String submissionId,
         String saved, List<OtherMonth> months, String sheetTo, FormField time, List<Step> scales, List<AskBack> asks,
-        Repeats repeats, List<Hidden> kept, List<Column> columns, List<Row> rows, List<FormField> wrong) implements Page {
+        Repeats repeats, List<Hidden> kept, List<Column> columns, List<Row> rows, List<FormField> wrong)
+        implements Page {
 
     /** @param width word for how wide it is, of the style sheet */
     public record Column(String name, String unit, String width) {}

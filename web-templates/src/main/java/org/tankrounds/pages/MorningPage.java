@@ -14,7 +14,8 @@ import java.util.List;
  * @param after the one after; null where it has yet to come
  */
 public record MorningPage(
-        String title, String answer, String lead, String score, FormField day, Turn before, Turn after, List<Group> groups)
+        String title, String answer, String lead, String score, FormField day, Turn before, Turn after,
+        List<Group> groups)
         implements Page {
 
     /** @param key as of {@link RoundsPage.Group} */

@@ -13,7 +13,8 @@ import java.util.List;
  * @param printed when and on whose clock, for paper
  */
 public record RoundsPage(
-        String title, String lead, String tag, String past, List<FormPage.Link> doors, String printed, List<Group> groups)
+        String title, String lead, String tag, String past, List<FormPage.Link> doors, String printed,
+        List<Group> groups)
         implements Page {
 
     /** @param key one of today, week, ask, none */

@@ -11,8 +11,8 @@ import java.util.List;
  * @param carrying the same as the sign-in form carries it, for somebody else to come in
  * @param leave where to go on without sending it
  */
-public record SendAgainPage(String title, String lead, String inWhoseName, boolean theirs, String action, List<HiddenField> fields,
-        List<HiddenField> carrying, String leave) implements Page {
+public record SendAgainPage(String title, String lead, String inWhoseName, boolean theirs, String action,
+        List<HiddenField> fields, List<HiddenField> carrying, String leave) implements Page {
     @Override
     public boolean mayChangeLanguage() {
         return false;

@@ -23,8 +23,9 @@ import java.util.List;
  */
 public record SummaryPage(
         String title, String chapter, String season, String period, String address, Standing standing,
-        String lead, Table ledger, List<Delivery> deliveries, Table stages, Table water, Table actions, List<Cause> causes, List<Site> sites,
-        List<Look> looks, List<Spell> spells, String surplus, Freeze freeze, List<Change> changes, List<String> notes, String made)
+        String lead, Table ledger, List<Delivery> deliveries, Table stages, Table water, Table actions,
+        List<Cause> causes, List<Site> sites, List<Look> looks, List<Spell> spells, String surplus, Freeze freeze,
+        List<Change> changes, List<String> notes, String made)
         implements Page {
 
     /**

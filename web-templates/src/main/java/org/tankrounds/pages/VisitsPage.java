@@ -14,8 +14,9 @@ import java.util.stream.Stream;
  * @param deedsError stands above the deeds; empty where nothing is wrong
  * @param rows the newest first
  */
-public record VisitsPage(String title, String heading, String place, String code, String saved, boolean mayWrite, String submissionId,
-        List<Choice> deeds, String deedsError, List<FormField> boxes, List<Row> rows) implements Page {
+public record VisitsPage(String title, String heading, String place, String code, String saved, boolean mayWrite,
+        String submissionId, List<Choice> deeds, String deedsError, List<FormField> boxes, List<Row> rows)
+        implements Page {
 
     public record Choice(String id, String value, String text, boolean chosen) {}
 

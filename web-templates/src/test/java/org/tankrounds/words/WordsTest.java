@@ -68,7 +68,9 @@ class WordsTest {
         assertThatThrownBy(() -> words.say("a.placed", 0.5, 1)).hasMessageContaining("0.5");
     }
 
-    /** Numbers are written with a point throughout; a language whose readers expect a comma needs more than messages. */
+    /**
+     * Numbers are written with a point throughout; a language whose readers expect a comma needs more than messages.
+     */
     @ParameterizedTest
     @EnumSource(Language.class)
     void languages_areWrittenWithADecimalPoint(Language language) {

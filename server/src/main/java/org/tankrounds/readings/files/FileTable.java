@@ -113,7 +113,9 @@ record FileTable(char delimiter, List<FileRow> titles, Optional<FileRow> header,
         return -1;
     }
 
-    /** That in which most rows have a time; counted days may be numbers, so they are looked for where nothing else is. */
+    /**
+     * That in which most rows have a time; counted days may be numbers, so they are looked for where nothing else is.
+     */
     private static int columnOfTimes(List<FileRow> sample) {
         int written = columnOfMost(sample, FileTable::isTime);
         return written >= 0 ? written : columnOfMost(sample, FileTable::isSerial);

@@ -12,8 +12,8 @@ final class WrittenNumber {
     private static final Pattern FORM = Pattern.compile(
             "([-+\u2212]?\\d[\\d.,\u00a0\u202f']{0,15})\\s*([°º]?\\s?[CF]|mg/?l|%|ppm|pH)?", Pattern.CASE_INSENSITIVE);
     private static final Set<String> NOTHING = Set.of("", "-", "--", "---", "—", "n/a", "na", "#n/a", "nan", "null",
-            "none", "nil", "err", "error", "err.", "fault", "fail", "open", "short", "ofl", "ovr", "over", "under", "inf",
-            "-inf", "no data", "nodata", "disconnected", "no sensor", "#value!", "#div/0!", "?", "***");
+            "none", "nil", "err", "error", "err.", "fault", "fail", "open", "short", "ofl", "ovr", "over", "under",
+            "inf", "-inf", "no data", "nodata", "disconnected", "no sensor", "#value!", "#div/0!", "?", "***");
 
     private WrittenNumber() {}
 

@@ -77,7 +77,8 @@ class LoggerFileTest {
     void rowsWhoseTimeIsBlank_areToldOf_whereverTheyStand(String rows, int timeless) {
         StringBuilder text = new StringBuilder("Made by;logger 7\nDownloaded;2026-02-01 09:00\ntime (UTC);temp c\n");
         for (int i = 0; i < rows.length(); i++) {
-            text.append(rows.charAt(i) == 'T' ? "2026-01-05 1" + i + ":00" : "").append(";11.").append(i + 1).append('\n');
+            text.append(rows.charAt(i) == 'T' ? "2026-01-05 1" + i + ":00" : "").append(";11.").append(i + 1)
+                    .append('\n');
         }
 
         LoggerFile file = text(text.toString(), Map.of(Choices.TIME, "0"));
