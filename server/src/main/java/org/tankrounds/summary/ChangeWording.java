@@ -28,7 +28,8 @@ final class ChangeWording {
             Map.entry("visits", SummaryFigure.VISITS));
     private static final Set<String> OTHERS = Set.of("school", "classroom", "tank", "readings_corrected",
             "first_reading_utc", "last_reading_utc", "moved_in", "moved_out", "counted_as_hatched", "released_at",
-            "stream_check", "delivered", "chapter", "season");
+            "stream_check", "delivered", "chapter", "season",
+            "starts_on", "ends_on");
     private static final Pattern OF_SERIES = Pattern.compile("(?:(worst|longest)_)?"
             + "(temperature|un_ionised_ammonia|nitrite)_(?:spell_)?(.*)");
     private static final Pattern OF_STAGE = Pattern.compile("(egg|sac_fry|feeding)_stage_(.*)");
@@ -56,6 +57,9 @@ final class ChangeWording {
         }
         if (OTHERS.contains(column)) {
             return Saying.of("freeze.column." + column);
+        }
+        if (column.startsWith(PackageChanges.ROWS_OF)) {
+            return Saying.of("freeze.column.rows", column.substring(PackageChanges.ROWS_OF.length()));
         }
         if (column.startsWith(DEAD_OF)) {
             return DeathCause.ofCode(column.substring(DEAD_OF.length())).map(cause -> SummaryFigure.of(cause).name())

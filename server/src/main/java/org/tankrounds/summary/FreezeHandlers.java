@@ -37,6 +37,9 @@ public final class FreezeHandlers {
     private static final String FORM = "form";
     private static final String READER = "reader";
     private static final String DAYS = "days";
+    /** The number that the form spoke of, and whether another one is shown because it says the same. */
+    private static final String NEXT = "next";
+    private static final String SAME = "same";
     private static final String SUBMISSION = "submission_id";
     private static final List<Integer> TERMS = List.of(14, 30, 90);
 
@@ -71,10 +74,12 @@ public final class FreezeHandlers {
             SeasonSummary summary = reads.summary(tx, caller.chapterId(), season);
             int last = versions.list(tx, caller.chapterId(), season).stream().findFirst()
                     .map(FrozenVersion::version).orElse(0);
-            boolean same = last > 0 && freezer.isAsIn(tx, caller.chapterId(), season, last, summary);
+            boolean same = last > 0
+                    && freezer.changesSince(tx, caller.chapterId(), season, last, summary).isEmpty();
             return new FreezePage(speech.say("freeze.title", season.name(), last + 1), address(season), season.name(),
                     new StillOpen(summary, speech).list(today), same ? speech.say("freeze.same", last) : "",
-                    address(season) + "/freeze?" + FORM + "=" + UUID.randomUUID(), speech.say("freeze.do", last + 1));
+                    address(season) + "/freeze?" + FORM + "=" + UUID.randomUUID() + "&" + NEXT + "=" + (last + 1),
+                    speech.say("freeze.do", last + 1));
         });
         pages.show(ctx, "summary/freeze", page);
     }
@@ -82,7 +87,10 @@ public final class FreezeHandlers {
     public void freeze(Context ctx) {
         int version = freezer.freeze(Caller.of(ctx), ctx.pathParam("season"),
                 Asked.submissionId(ctx.queryParam(FORM)));
-        ctx.redirect("/season/" + ctx.pathParam("season") + "/summary/versions/" + version, HttpStatus.SEE_OTHER);
+        String made = ctx.queryParam(NEXT);
+        boolean isAnOlder = made != null && !made.equals(Integer.toString(version));
+        ctx.redirect("/season/" + ctx.pathParam("season") + "/summary/versions/" + version
+                + (isAnOlder ? "?" + SAME : ""), HttpStatus.SEE_OTHER);
     }
 
     public void showVersion(Context ctx) {
@@ -191,7 +199,8 @@ public final class FreezeHandlers {
         boolean isLast = versions.list(tx, chapterId, season).get(0).version() == version.version();
         return new FrozenPage(form.titled(speech.say("freeze.version.title", season.name(), version.version())),
                 speech.say("freeze.version.title", season.name(), version.version()), address(season),
-                season.name(), speech.say("freeze.version.lead",
+                season.name(), ctx.queryParamMap().containsKey(SAME) ? speech.say("freeze.nothing") : "",
+                speech.say("freeze.version.lead",
                         speech.written("time.pattern.dateYearAndClock", version.at().atZone(ZoneOffset.UTC)),
                         version.by(), version.software()), files,
                 version.version() == 1 ? "" : speech.say("freeze.changes.from", version.version() - 1),

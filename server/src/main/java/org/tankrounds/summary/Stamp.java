@@ -13,6 +13,10 @@ import java.util.OptionalInt;
  * @param changes what is otherwise than in the version before
  */
 record Stamp(Instant at, String software, OptionalInt version, List<Change> changes) {
+    Stamp telling(List<Change> told) {
+        return new Stamp(at, software, version, told);
+    }
+
     static Stamp now(Instant at, String software) {
         return new Stamp(at, software, OptionalInt.empty(), List.of());
     }

@@ -2,21 +2,19 @@ package org.tankrounds.summary;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * What is otherwise in one summary than in another, figure by figure, read from what scripts read. Sums of tanks are
@@ -28,7 +26,13 @@ final class SummaryChanges {
     static final String LOOKED = "stream_check";
     static final String TANK = "tank";
     /** What the season is called stands in every row, and is told once. */
-    private static final List<String> HEADING = List.of("chapter_code", "chapter", "season_code", "season");
+    private static final Set<String> OF_HEADING = Set.of("chapter_code", "chapter", "season_code", "season");
+    private static final Map<String, String> HEADING = ordered("chapter", "/chapter/name", "season", "/season/name",
+            "starts_on", "/season/startsOn", "ends_on", "/season/endsOn");
+    private static final Map<String, String> LISTS = ordered(RELEASED, "/total/releases", DELIVERED,
+            "/total/deliveries", LOOKED, "/streamChecks");
+    /** A number inside the database says nothing to a reader; the tank says which school. */
+    private static final Set<String> UNTOLD = Set.of("check", "schoolCode");
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private SummaryChanges() {}
@@ -37,31 +41,32 @@ final class SummaryChanges {
     static List<Change> between(Saved before, Saved now, Predicate<String> derived) {
         List<Change> changes = new ArrayList<>();
         Map<String, NamedCsvRecord> old = before.tanks();
-        old.values().stream().findFirst().ifPresent(then -> now.tanks().values().stream().findFirst()
-                .ifPresent(row -> changes.addAll(heading(then, row))));
+        changes.addAll(heading(before.read(), now.read()));
         now.tanks().forEach((tank, row) -> {
             NamedCsvRecord then = old.remove(tank);
             changes.addAll(then == null ? List.of(new Change(tank, place(row), TANK, "", tank))
                     : columns(then, row, derived));
         });
         old.forEach((tank, row) -> changes.add(new Change(tank, place(row), TANK, tank, "")));
-        changes.addAll(lists(RELEASED, before.releases(), now.releases()));
-        before.deliveries().ifPresent(then ->
-                changes.addAll(lists(DELIVERED, then, now.deliveries().orElse(List.of()))));
-        before.looks().ifPresent(then -> changes.addAll(lists(LOOKED, then, now.looks().orElse(List.of()))));
+        LISTS.forEach((column, at) -> changes.addAll(lists(column, before.read().at(at), now.read().at(at))));
         return changes;
     }
 
-    private static List<Change> heading(NamedCsvRecord then, NamedCsvRecord now) {
-        return HEADING.stream().filter(name -> !then.getField(name).equals(now.getField(name)))
-                .map(name -> new Change("", "", name, then.getField(name), now.getField(name))).toList();
+    private static List<Change> heading(JsonNode then, JsonNode now) {
+        List<Change> changes = new ArrayList<>();
+        HEADING.forEach((column, at) -> {
+            if (!then.at(at).equals(now.at(at))) {
+                changes.add(new Change("", "", column, then.at(at).asText(), now.at(at).asText()));
+            }
+        });
+        return changes;
     }
 
     private static List<Change> columns(NamedCsvRecord then, NamedCsvRecord now, Predicate<String> derived) {
         List<Change> changes = new ArrayList<>();
         for (String column : now.getHeader()) {
             String before = then.findField(column).orElse(null);
-            if (!HEADING.contains(column) && before != null && !before.equals(now.getField(column))
+            if (!OF_HEADING.contains(column) && before != null && !before.equals(now.getField(column))
                     && !derived.test(column)) {
                 changes.add(new Change(now.getField(TANK), place(now), column, before, now.getField(column)));
             }
@@ -69,14 +74,59 @@ final class SummaryChanges {
         return changes;
     }
 
-    private static List<Change> lists(String column, List<String> before, List<String> now) {
-        List<Change> changes = new ArrayList<>();
-        List<String> gone = new ArrayList<>(before);
-        List<String> come = new ArrayList<>(now);
-        now.forEach(gone::remove);
+    /** An older version that does not have the list yet tells nothing of it. */
+    private static List<Change> lists(String column, JsonNode then, JsonNode now) {
+        if (then.isMissingNode()) {
+            return List.of();
+        }
+        Set<String> known = new LinkedHashSet<>();
+        (then.isEmpty() ? now : then).forEach(one -> one.fieldNames().forEachRemaining(known::add));
+        List<String> gone = texts(then, known);
+        List<String> come = texts(now, known);
+        List<String> before = List.copyOf(gone);
+        come.forEach(gone::remove);
         before.forEach(come::remove);
+        List<Change> changes = new ArrayList<>();
         gone.forEach(one -> changes.add(new Change("", "", column, one, "")));
         come.forEach(one -> changes.add(new Change("", "", column, "", one)));
+        return changes;
+    }
+
+    private static List<String> texts(JsonNode list, Set<String> names) {
+        List<String> texts = new ArrayList<>();
+        list.forEach(one -> texts.add(names.stream().filter(name -> !UNTOLD.contains(name))
+                .map(name -> text(one.path(name))).collect(Collectors.joining(", "))));
+        return texts;
+    }
+
+    /** Of what has parts, each with its name. */
+    private static String text(JsonNode value) {
+        if (value.isArray()) {
+            List<String> parts = new ArrayList<>();
+            value.forEach(part -> parts.add(text(part)));
+            return String.join(" ", parts);
+        }
+        if (value.isObject()) {
+            return value.properties().stream().map(part -> part.getKey() + " " + text(part.getValue()))
+                    .collect(Collectors.joining(" "));
+        }
+        return value.isNull() || value.isMissingNode() ? "–" : value.asText();
+    }
+
+    private static Map<String, String> ordered(String... keysAndValues) {
+        Map<String, String> map = new LinkedHashMap<>();
+        for (int i = 0; i < keysAndValues.length; i += 2) {
+            map.put(keysAndValues[i], keysAndValues[i + 1]);
+        }
+        return map;
+    }
+
+    /** As a version itself tells what differs from the one before. */
+    static List<Change> toldBy(byte[] json) {
+        List<Change> changes = new ArrayList<>();
+        new Saved(new byte[0], json).read().at("/frozen/changes").forEach(one -> changes.add(new Change(
+                one.path("tank").asText(""), one.path("place").asText(""), one.path("column").asText(),
+                one.path("before").asText(""), one.path("now").asText(""))));
         return changes;
     }
 
@@ -97,61 +147,7 @@ final class SummaryChanges {
                             LinkedHashMap::new));
         }
 
-        /** Site, approval, day, tank and number, as one text each. */
-        private List<String> releases() {
-            List<String> releases = new ArrayList<>();
-            for (JsonNode one : read().path("total").path("releases")) {
-                releases.add(texts(one, "site", "approval", "day", "tank", "fish"));
-            }
-            return releases;
-        }
-
-        /**
-         * Site, day, temperature, pH, oxygen and biotic index;
-         * empty where the version is older than that it tells them.
-         */
-        private Optional<List<String>> looks() {
-            JsonNode all = read().path("streamChecks");
-            if (all.isMissingNode()) {
-                return Optional.empty();
-            }
-            List<String> looks = new ArrayList<>();
-            for (JsonNode one : all) {
-                looks.add(texts(one, "site", "day", "temperatureC", "ph", "oxygenMgPerL") + ", "
-                        + texts(one.path("familyBioticIndex"), "value"));
-            }
-            return Optional.of(looks);
-        }
-
-        private static String texts(JsonNode of, String... names) {
-            return Stream.of(names).map(of::path)
-                    .map(value -> value.isNull() || value.isMissingNode() ? "–" : value.asText())
-                    .collect(Collectors.joining(", "));
-        }
-
-        /** Apart from what says that it is frozen. */
-        boolean saysAs(Saved other) {
-            return Arrays.equals(csv, other.csv) && unfrozen().equals(other.unfrozen());
-        }
-
-        private JsonNode unfrozen() {
-            return ((ObjectNode) read()).without("frozen");
-        }
-
-        /** Day, tank, eggs, supplier and certificate; empty where the version is older than that it tells them. */
-        private Optional<List<String>> deliveries() {
-            JsonNode all = read().path("total").path("deliveries");
-            if (all.isMissingNode()) {
-                return Optional.empty();
-            }
-            List<String> deliveries = new ArrayList<>();
-            for (JsonNode one : all) {
-                deliveries.add(texts(one, "day", "tank", "eggs", "supplier", "certificate"));
-            }
-            return Optional.of(deliveries);
-        }
-
-        private JsonNode read() {
+        JsonNode read() {
             try {
                 return JSON.readTree(json);
             } catch (IOException e) {

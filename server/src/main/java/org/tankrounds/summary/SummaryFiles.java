@@ -66,8 +66,8 @@ public final class SummaryFiles {
     }
 
     /** Of a version that is frozen now. */
-    Stamp stamp(int version, List<Change> changes) {
-        return new Stamp(moment(), software, OptionalInt.of(version), changes);
+    Stamp stamp(int version) {
+        return new Stamp(moment(), software, OptionalInt.of(version), List.of());
     }
 
     private Instant moment() {

@@ -1,5 +1,6 @@
 package org.tankrounds.summary;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -72,29 +73,32 @@ public final class SummaryFreezer {
         }
         SeasonSummary summary = reads.summary(tx, chapterId, season);
         Optional<FrozenVersion> before = versions.list(tx, chapterId, season).stream().findFirst();
-        if (before.filter(one -> isAsIn(tx, chapterId, season, one.version(), summary)).isPresent()) {
-            return new Taken(season, before.map(FrozenVersion::version), null, null, null);
-        }
-        Stamp stamp = files.stamp(before.map(FrozenVersion::version).orElse(0) + 1,
-                before.map(one -> changesSince(tx, chapterId, season, one.version(), summary)).orElse(List.of()));
-        return new Taken(season, already, summary, stamp, files.zip(tx, chapterId, season, stamp));
+        Stamp stamp = files.stamp(before.map(FrozenVersion::version).orElse(0) + 1);
+        byte[] zip = files.zip(tx, chapterId, season, stamp);
+        List<Change> changes = before.map(one -> changes(tx, chapterId, season, one, summary, zip)).orElse(List.of());
+        return before.isPresent() && changes.isEmpty()
+                ? new Taken(season, before.map(FrozenVersion::version), null, null, null)
+                : new Taken(season, already, summary, stamp.telling(changes), zip);
     }
 
-    /** Whether a version says all that there is to say now, so that another would be the same. */
-    boolean isAsIn(DSLContext tx, int chapterId, Season season, int version, SeasonSummary now) {
-        return saved(tx, chapterId, season, version).saysAs(SummaryChanges.Saved.of(now));
+    /** All that is otherwise than in a version: its figures, and the rows behind them. */
+    private List<Change> changes(
+            DSLContext tx, int chapterId, Season season, FrozenVersion before, SeasonSummary now, byte[] zip) {
+        List<Change> changes = new ArrayList<>(changesSince(tx, chapterId, season, before.version(), now));
+        changes.addAll(PackageChanges.between(versions.content(
+                tx, chapterId, season, before.version(), SummaryFormat.ZIP.extension()).orElseThrow(), zip));
+        return changes;
     }
 
-    /** What is otherwise now than it was in a version. */
+    /** Which figures are otherwise now than they were in a version; the rows behind them are not looked at. */
     List<Change> changesSince(DSLContext tx, int chapterId, Season season, int version, SeasonSummary now) {
         return SummaryChanges.between(saved(tx, chapterId, season, version), SummaryChanges.Saved.of(now),
                 ChangeWording::isDerived);
     }
 
-    /** What is otherwise in a version than in the one before; nothing in the first. */
+    /** What is otherwise in a version than in the one before, as it tells itself; nothing in the first. */
     List<Change> changesOf(DSLContext tx, int chapterId, Season season, int version) {
-        return version == 1 ? List.of() : SummaryChanges.between(saved(tx, chapterId, season, version - 1),
-                saved(tx, chapterId, season, version), ChangeWording::isDerived);
+        return SummaryChanges.toldBy(saved(tx, chapterId, season, version).json());
     }
 
     private SummaryChanges.Saved saved(DSLContext tx, int chapterId, Season season, int version) {

@@ -160,8 +160,7 @@ final class WatersideIT {
         assertThat(text(coordinator.get(version))).contains("What has changed since No figure.");
         APP.transactions().inChapter(cast.chapterId(), tx -> look("2026-01-13T12:00:00Z", Map.of()));
         assertThat(text(coordinator.get(version)))
-                .contains("Stream check: site, day, °C, pH, oxygen mg/L, biotic index Lower bridge,"
-                        + " 2026-01-13, 8.4, 7.2, 11.1, –");
+                .contains("Stream check Lower bridge, Quill Brook, 2026-01-13T12:00:00Z, 2026-01-13, 8.4, 7.2, 11.1");
     }
 
     private int look(String at, Map<StreamGroup, Integer> found) {

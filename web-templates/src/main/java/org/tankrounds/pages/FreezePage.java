@@ -8,7 +8,7 @@ import java.util.List;
  * @param summary where the summary is
  * @param season its name
  * @param open what an agency would ask about; each leads to where it can be looked at
- * @param same a sentence where the last version says all of it already; empty where there is something to freeze
+ * @param same a sentence where no figure has changed since the last version; empty where one has
  * @param action where the form is sent
  * @param freeze text of its button
  */

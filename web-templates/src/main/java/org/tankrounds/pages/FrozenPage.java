@@ -12,15 +12,15 @@ import java.util.stream.Stream;
  * @param lead when, by whom and by which software
  * @param from heading of what is otherwise than in the version before; empty in the first
  * @param changes what that is
+ * @param said why nothing was frozen just now; empty otherwise
  * @param last whether no newer version is there
  * @param since what is otherwise now than in it; told of the last only
  * @param freeze where the next version is frozen
  * @param handOver links by which others read it
  */
-public record FrozenPage(String title, String heading, String summary, String season, String lead, List<File> files,
-        String from, List<SummaryPage.Change> changes, boolean last, List<SummaryPage.Change> since, String freeze,
-        HandOver handOver)
-        implements Page {
+public record FrozenPage(String title, String heading, String summary, String season, String said, String lead,
+        List<File> files, String from, List<SummaryPage.Change> changes, boolean last,
+        List<SummaryPage.Change> since, String freeze, HandOver handOver) implements Page {
 
     public record File(String name, String to, String sha256, String size) {}
 
