@@ -44,6 +44,7 @@ public final class Account {
     private double variance;
     /** How many more left than were there by count, since all were counted. */
     private int overdrawn;
+    private int leftAsEggs;
 
     private Account() {}
 
@@ -88,9 +89,26 @@ public final class Account {
      * Fish that can be there however few died: those that came, less those that left alive, and what both may be off.
      */
     public int most(int spreadOfCount) {
-        int mostSpread = (int) Math.ceil(StrictMath.hypot(Math.sqrt(cameVariance), spreadOfCount));
         return ledger.received() + ledger.movedIn() - ledger.movedOut() - ledger.thinned() - ledger.released()
-                + mostSpread;
+                + spreadWith(spreadOfCount);
+    }
+
+    /**
+     * Eggs that can have hatched beside those that were counted as hatched before: those that came, less those that
+     * died or left as eggs, and what the counts may be off.
+     */
+    public int mostHatched(int spreadOfCount) {
+        return ledger.received() + ledger.movedIn() - ledger.deadAsEggs() - leftAsEggs - hatched()
+                + spreadWith(spreadOfCount);
+    }
+
+    /** Whether so many more hatched can be written down at all. */
+    public boolean canHaveHatched(int fish, int spreadOfCount) {
+        return hatched() + fish <= ledger.came() + Math.ceil(StrictMath.hypot(spread(), spreadOfCount));
+    }
+
+    private int spreadWith(int spreadOfCount) {
+        return (int) Math.ceil(StrictMath.hypot(Math.sqrt(cameVariance), spreadOfCount));
     }
 
     /** By which more left than can have been there. */
@@ -138,6 +156,9 @@ public final class Account {
             case MOVED_OUT, THINNED, RELEASED -> overdrawn + line.surplus();
             default -> overdrawn;
         };
+        boolean leaves = booking.entry().filter(entry -> entry.kind().leaves()).isPresent()
+                && booking.what() != What.MOVED_IN;
+        leftAsEggs += leaves && stageAt.apply(booking.at()) == Stage.EGG ? fish : 0;
         booking.entry().filter(entry -> isImpossible(line, entry, spreadBefore)).ifPresent(impossible::add);
     }
 

@@ -60,6 +60,12 @@ public final class CountBook {
                         && LocalDate.ofInstant(one.at(), tank.zone()).equals(day)).toList());
     }
 
+    /** Whether the form was not written down before; nobody else writes of the tank until the transaction ends. */
+    boolean isNew(Tank tank, UUID submissionId, CountEntry entry) {
+        reads.tanks().lock(tx, chapterId, tanksOf(entry));
+        return reads.counts().writtenBy(tx, chapterId, tank.tankId(), submissionId).isEmpty();
+    }
+
     /** @return why it cannot be; empty where it was written, or stands there already by the same form */
     public Optional<Saying> write(Tank tank, UUID submissionId, CountEntry entry, int personId) {
         reads.tanks().lock(tx, chapterId, tanksOf(entry));

@@ -33,8 +33,6 @@ public final class CountHandlers {
     private static final String SAVED = "saved";
     private static final String FORM = "form";
     private static final String ASKED = "asked";
-    /** No entry has this number: it stands for the answer that more are there than came. */
-    private static final String MORE_THAN_CAME = "0";
     private static final Pattern ENTRIES = Pattern.compile("[0-9,]{1,1000}");
     private static final Set<String> RECEIPTS = Set.of("written", "withdrawn", "lotWithdrawn");
 
@@ -71,7 +69,8 @@ public final class CountHandlers {
     /**
      * What a form carries along unseen.
      *
-     * @param asked entries that its writer was asked about; empty for none
+     * @param asked what its writer was asked about: the entries of a release, else the number that is hard to believe;
+     *         empty for none
      */
     private record Hidden(UUID submission, String asked) {
         String query() {
@@ -79,7 +78,7 @@ public final class CountHandlers {
         }
     }
 
-    /** @param asked entries that were asked about, now or before; empty for none */
+    /** @param asked what was asked about, now or before; empty for none */
     private record Refusal(Saying why, String asked) {}
 
     /** The tank's count in the season that runs today, else in the newest; where there is none, where one is added. */
@@ -139,7 +138,7 @@ public final class CountHandlers {
         Caller caller = Caller.of(ctx);
         return transactions.inChapter(caller.chapterId(), tx -> {
             CountBook book = book(tx, ctx, where);
-            if (entry.kind() == CountKind.COUNTED) {
+            if (!entry.kind().leaves() && book.isNew(where.tank(), submission, entry)) {
                 Optional<Refusal> unlikely = unlikely(book.accountAt(where.tank(), entry), entry, answered);
                 if (unlikely.isPresent()) {
                     return unlikely;
@@ -162,14 +161,28 @@ public final class CountHandlers {
         });
     }
 
-    /** Nobody counts what had not come; more than came is asked about, for suppliers miscount too. */
+    /**
+     * Nobody counts what had not come; more than came or than did not die is asked about, for suppliers miscount too.
+     * The answer is about the number that was asked about, and about no other.
+     */
     private static Optional<Refusal> unlikely(Account then, CountEntry entry, String answered) {
-        if (then.ledger().came() == 0 && entry.fish() > 0) {
+        if (then.ledger().received() + then.ledger().movedIn() == 0 && entry.fish() > 0) {
             return Optional.of(new Refusal(Saying.of("count.counted.beforeAny"), answered));
         }
+        String number = Integer.toString(entry.fish());
+        if (answered.equals(number)) {
+            return Optional.empty();
+        }
+        if (entry.kind() == CountKind.HATCHED) {
+            int most = then.mostHatched(entry.spread());
+            // What cannot be at all is refused, not asked about.
+            return entry.fish() <= most || !then.canHaveHatched(entry.fish(), entry.spread()) ? Optional.empty()
+                    : Optional.of(new Refusal(Saying.of("count.hatched.more", entry.fish(), Math.max(0, most)),
+                            number));
+        }
         int most = then.most(entry.spread());
-        return entry.fish() <= most || answered.equals(MORE_THAN_CAME) ? Optional.empty()
-                : Optional.of(new Refusal(Saying.of("count.counted.more", entry.fish(), most), MORE_THAN_CAME));
+        return entry.fish() <= most ? Optional.empty()
+                : Optional.of(new Refusal(Saying.of("count.counted.more", entry.fish(), most), number));
     }
 
     /** One that was taken back before is taken back. */

@@ -165,10 +165,10 @@ public final class LotHistory {
         return of(tank, lots.stream().filter(one -> !one.equals(lot)).toList(), observations, asOf);
     }
 
-    /** As {@link #account} stood at a moment. */
+    /** As {@link #account} stood at a moment; eggs count from the beginning of their day. */
     Account accountUntil(Instant moment, List<CountEntry> entries) {
         List<Observation> seen = observations.stream().filter(one -> !one.at().isAfter(moment)).toList();
-        List<Lot> came = lots.stream().filter(one -> !one.receivedAt().isAfter(moment)).toList();
+        List<Lot> came = lots.stream().filter(one -> one.hasCome(moment, tank.zone())).toList();
         return new LotHistory(tank, came, seen, trace, asOf, held, beforeAny, mixed)
                 .account(entries.stream().filter(entry -> !entry.at().isAfter(moment)).toList());
     }

@@ -2,16 +2,23 @@ package org.tankrounds.summary;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import org.tankrounds.fish.Stage;
 import org.tankrounds.season.Account;
 import org.tankrounds.season.CountEntry;
 
 /**
- * One tank's count, cut at hatch and at first feeding.
+ * One tank's count, cut at hatch and at first feeding. Each stage begins with those that outlived the one before.
+ *
+ * <p>Where hatch was counted, eggs that did not hatch may still be there by count. Until first feeding the next that
+ * die are these: they are lost as eggs already, and no fry is charged with them. Those that nobody found dead by then
+ * are no feeding fish.
  *
  * <p>A stage tells something when it is over, the last one as soon as it has begun. Where some came to others of
  * another stage, nobody can say which of them died, and no stage tells anything.
@@ -40,29 +47,68 @@ record Stages(Map<Stage, StageSurvival> survival, Map<Stage, List<Line>> lines) 
     record Line(Instant at, What what, int fish) {}
 
     /**
-     * @param lines of the account
-     * @param stageAt how far the fish had come
+     * What a tank went through.
+     *
+     * @param lines of the account, none after the last that is known of the tank
+     * @param stages how far the fish had come, at each line and at the last
      * @param until the last that is known of the tank: what comes after it is not over
      */
+    record Course(List<Account.Line> lines, Map<Instant, Stage> stages, Instant until) {
+        static Course of(List<Account.Line> lines, Function<Instant, Stage> stageAt, Instant until) {
+            List<Account.Line> known = lines.stream().filter(line -> !line.at().isAfter(until)).toList();
+            Map<Instant, Stage> stages = new HashMap<>(Map.of(until, stageAt.apply(until)));
+            known.forEach(line -> stages.computeIfAbsent(line.at(), stageAt));
+            return new Course(known, stages, until);
+        }
+    }
+
     static Stages of(List<Account.Line> lines, Function<Instant, Stage> stageAt, Instant until) {
-        Walk walk = new Walk(lines.stream()
-                .filter(line -> line.what() == Account.What.HATCHED && !line.at().isAfter(until)).toList());
-        for (Account.Line line : lines) {
-            if (line.at().isAfter(until)) {
-                break;
+        return of(Course.of(lines, stageAt, until), Map.of());
+    }
+
+    /** @param letGo of what was moved here, by the number of its entry: as many as can have left where they were */
+    static Stages of(Course course, Map<Integer, Integer> letGo) {
+        return walk(course, letGo).map(walk -> new Stages(walk.survival, walk.lines)).orElse(NONE);
+    }
+
+    /**
+     * How many of each move can have left where they were, by the number of its entry. By eye more may be written down
+     * than came there and did not die; they are nowhere else for that.
+     *
+     * @param senders tanks that something was moved from
+     */
+    static Map<Integer, Integer> letGo(Collection<Course> senders) {
+        Map<Integer, Integer> known = Map.of();
+        // What a tank could let go hangs on what came to it from others: each round settles one move more at least.
+        while (true) {
+            Map<Integer, Integer> next = new HashMap<>();
+            for (Course course : senders) {
+                walk(course, known).ifPresent(walk -> next.putAll(walk.letGo));
             }
-            if (!walk.goTo(stageAt.apply(line.at()), line.at())) {
-                return NONE;
+            if (next.equals(known)) {
+                return next;
+            }
+            known = next;
+        }
+    }
+
+    /** Empty where no stage can be told. */
+    private static Optional<Walk> walk(Course course, Map<Integer, Integer> letGo) {
+        Walk walk = new Walk(course.lines().stream().filter(line -> line.what() == Account.What.HATCHED).toList(),
+                letGo);
+        for (Account.Line line : course.lines()) {
+            if (!walk.goTo(course.stages().get(line.at()), line.at())) {
+                return Optional.empty();
             }
             walk.take(line);
         }
-        if (walk.stage == null || !walk.goTo(stageAt.apply(until), until)) {
-            return NONE;
+        if (walk.stage == null || !walk.goTo(course.stages().get(course.until()), course.until())) {
+            return Optional.empty();
         }
         if (walk.stage == Stage.FEEDING) {
-            walk.end(until);
+            walk.end(course.until());
         }
-        return new Stages(walk.survival, walk.lines);
+        return Optional.of(walk);
     }
 
     StageSurvival of(Stage stage) {
@@ -81,19 +127,25 @@ record Stages(Map<Stage, StageSurvival> survival, Map<Stage, List<Line>> lines) 
     private static final class Walk {
         private final Map<Stage, StageSurvival> survival = new EnumMap<>(Stage.class);
         private final Map<Stage, List<Line>> lines = new EnumMap<>(Stage.class);
+        private final Map<Integer, Integer> letGo = new HashMap<>();
+        private final Map<Integer, Integer> letGoByOthers;
         private Stage stage;
         private int alive;
         private int spread;
         private int began;
         private int died;
         private int left;
+        /** Alive by count, but eggs that were not among those counted as hatched. */
+        private int unhatched;
+        private int survived;
         private double spreadOfBeganSquared;
         private boolean countedAgain;
         private final int hatched;
         private final int hatchSpread;
 
         /** @param counts of what hatched, whenever they were made: a class counts later than temperatures tell */
-        Walk(List<Account.Line> counts) {
+        Walk(List<Account.Line> counts, Map<Integer, Integer> letGoByOthers) {
+            this.letGoByOthers = letGoByOthers;
             hatched = counts.stream().mapToInt(Account.Line::fish).sum();
             hatchSpread = counts.stream().mapToInt(line -> line.entry().map(CountEntry::spread).orElse(0)).sum();
         }
@@ -112,32 +164,43 @@ record Stages(Map<Stage, StageSurvival> survival, Map<Stage, List<Line>> lines) 
 
         void take(Account.Line line) {
             switch (line.what()) {
-                case RECEIVED -> came(line, What.RECEIVED);
-                case MOVED_IN -> came(line, What.MOVED_IN);
-                case DIED -> {
-                    died += line.fish();
-                    add(line.at(), What.DIED, -line.fish());
-                }
+                case RECEIVED -> came(line, What.RECEIVED, line.fish());
+                case MOVED_IN -> came(line, What.MOVED_IN, Math.min(line.fish(), line.entry()
+                        .map(entry -> letGoByOthers.getOrDefault(entry.entryId(), entry.fish())).orElse(line.fish())));
+                case DIED -> died(line);
                 case MOVED_OUT -> movedOut(line);
                 case THINNED, RELEASED -> left += line.fish();
-                case COUNTED -> countedAgain = true;
+                case COUNTED -> {
+                    countedAgain = true;
+                    int others = stage == Stage.FEEDING ? 0 : line.fish() - (began - died - left);
+                    unhatched = Math.max(0, Math.min(unhatched, others));
+                }
                 case HATCHED -> { }
             }
             alive = line.left();
             spread = line.spread();
         }
 
-        private void came(Account.Line line, What what) {
-            began += line.fish();
+        private void came(Account.Line line, What what, int fish) {
+            began += fish;
             // The account adds squares up.
             spreadOfBeganSquared += (double) line.spread() * line.spread() - (double) spread * spread;
-            add(line.at(), what, line.fish());
+            add(line.at(), what, fish);
+        }
+
+        private void died(Account.Line line) {
+            int eggs = stage == Stage.SAC_FRY ? Math.min(unhatched, line.fish()) : 0;
+            unhatched -= eggs;
+            died += line.fish() - eggs;
+            add(line.at(), What.DIED, eggs - line.fish());
         }
 
         /** No more than there can have been: what is beyond that nobody can explain. */
         private void movedOut(Account.Line line) {
             int fish = Math.min(line.fish(), Math.max(0, began - died));
             began -= fish;
+            unhatched = Math.max(0, unhatched - (line.fish() - fish));
+            line.entry().ifPresent(entry -> letGo.put(entry.entryId(), fish));
             spreadOfBeganSquared += (double) line.spread() * line.spread() - (double) spread * spread;
             add(line.at(), What.MOVED_OUT, -fish);
         }
@@ -145,7 +208,8 @@ record Stages(Map<Stage, StageSurvival> survival, Map<Stage, List<Line>> lines) 
         private void begin(Stage next, Instant at) {
             boolean isOfHatch = stage == Stage.EGG && hatched > 0;
             stage = next;
-            began = isOfHatch ? hatched : alive;
+            began = Math.max(0, survived - left);
+            unhatched = isOfHatch ? Math.max(0, alive - began) : unhatched;
             died = 0;
             left = 0;
             countedAgain = false;
@@ -160,7 +224,8 @@ record Stages(Map<Stage, StageSurvival> survival, Map<Stage, List<Line>> lines) 
             boolean isOfHatch = stage == Stage.EGG && hatched > 0;
             int most = Math.max(0, began - died);
             // What left alive before it hatched outlived as much of the stage as it was here for.
-            int survived = isOfHatch ? Math.min(hatched + left, began) : Math.min(most, Math.max(0, alive + left));
+            int livingAndGone = left + (isOfHatch ? hatched : Math.max(0, alive - unhatched));
+            survived = Math.min(most, livingAndGone);
             int unlike = survived - (began - died);
             if (unlike != 0) {
                 add(at, unlike < 0 ? What.MISSING : What.FOUND, unlike);

@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -127,12 +128,33 @@ public final class SummaryReads {
                 .collect(Collectors.groupingBy(Lot::tankId));
         List<CountEntry> entries = reads.counts().list(tx, chapterId, season.seasonId());
         Map<Integer, ReleaseDay> atTheWater = waterside.days(tx, chapterId, season);
+        Map<Integer, Integer> letGo = letGo(tx, chapterId, season, lots, entries);
         for (Tank tank : reads.tanks().listWithRetired(tx, chapterId)) {
             if (which.test(tank)) {
                 evidence(tx, chapterId, season, tank, lots.getOrDefault(tank.tankId(), List.of()),
-                        CountRepository.of(tank.tankId(), entries), atTheWater).ifPresent(use);
+                        CountRepository.of(tank.tankId(), entries), atTheWater, letGo)
+                        .ifPresent(use);
             }
         }
+    }
+
+    /** By the number of the entry; of the tanks that something was moved from, no more than their courses are held. */
+    private Map<Integer, Integer> letGo(DSLContext tx, int chapterId, Season season, Map<Integer, List<Lot>> lots,
+            List<CountEntry> entries) {
+        Set<Integer> senders = entries.stream().filter(entry -> entry.toTankId().isPresent())
+                .map(CountEntry::tankId).collect(Collectors.toSet());
+        if (senders.isEmpty()) {
+            return Map.of();
+        }
+        List<Stages.Course> courses = new ArrayList<>();
+        for (Tank tank : reads.tanks().listWithRetired(tx, chapterId)) {
+            if (senders.contains(tank.tankId())) {
+                evidence(tx, chapterId, season, tank, lots.getOrDefault(tank.tankId(), List.of()),
+                        CountRepository.of(tank.tankId(), entries), Map.of(), Map.of())
+                        .flatMap(TankEvidence::course).ifPresent(courses::add);
+            }
+        }
+        return Stages.letGo(courses);
     }
 
     static Row row(TankEvidence evidence) {
@@ -143,7 +165,7 @@ public final class SummaryReads {
 
     /** Empty for a tank that had neither fish nor readings in the season. */
     private Optional<TankEvidence> evidence(DSLContext tx, int chapterId, Season season, Tank tank, List<Lot> lots,
-            List<CountEntry> entries, Map<Integer, ReleaseDay> atTheWater) {
+            List<CountEntry> entries, Map<Integer, ReleaseDay> atTheWater, Map<Integer, Integer> letGo) {
         Instant from = season.from(tank.zone());
         Instant until = season.until(tank.zone());
         ReadingTally readings = tallies.get(tx, chapterId, tank.tankId(), from, until);
@@ -154,6 +176,6 @@ public final class SummaryReads {
                 tasks.listAsked(tx, chapterId, tank.tankId(), from, until),
                 visits.list(tx, chapterId, tank.tankId(), from, until),
                 reads.observations().list(tx, chapterId, tank.tankId(), from, until), readings, atTheWater,
-                Collections.min(List.of(until, clock.instant()))));
+                Collections.min(List.of(until, clock.instant())), letGo));
     }
 }

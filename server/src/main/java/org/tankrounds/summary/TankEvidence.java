@@ -49,16 +49,18 @@ final class TankEvidence {
     private final LotHistory history;
     private final Account account;
     private final LimitDays days;
+    private final Map<Integer, Integer> letGo;
 
     /**
      * @param entries of this tank, and those by which fish came to it
      * @param seen in the season, oldest first
      * @param atTheWater what was written down at releases, by the number of the entry; of other tanks too
      * @param asOf now, or the end of the season where that is over: eggs that are to come later are not there yet
+     * @param letGo how many of each move can have left where they were, by the number of its entry; else all
      */
     TankEvidence(Tank tank, List<Lot> lots, List<CountEntry> entries, Map<LocalDate, DeathCause> causes,
             List<Task> tasks, List<Visit> visits, List<Observation> seen, ReadingTally readings,
-            Map<Integer, ReleaseDay> atTheWater, Instant asOf) {
+            Map<Integer, ReleaseDay> atTheWater, Instant asOf, Map<Integer, Integer> letGo) {
         this.tank = tank;
         this.lots = lots.stream().filter(lot -> lot.hasCome(asOf, tank.zone())).toList();
         this.eggsToCome = lots.stream().filter(lot -> !lot.hasCome(asOf, tank.zone())).mapToInt(Lot::eggs).sum();
@@ -69,6 +71,7 @@ final class TankEvidence {
         this.seen = seen;
         this.readings = readings;
         this.atTheWater = atTheWater;
+        this.letGo = letGo;
         this.history = LotHistory.of(tank, this.lots, seen, asOf).with(entries);
         this.account = history.account(entries);
         this.days = new LimitDays(tank, history, seen, Limits.DEFAULT);
@@ -115,7 +118,13 @@ final class TankEvidence {
     }
 
     Stages stages() {
-        return history.isMixed() ? Stages.NONE : Stages.of(account.lines(), history::stageAt, lastKnown());
+        return course().map(course -> Stages.of(course, letGo)).orElse(Stages.NONE);
+    }
+
+    /** Empty where nobody can say which of them died. */
+    Optional<Stages.Course> course() {
+        return history.isMixed() ? Optional.empty()
+                : Optional.of(Stages.Course.of(account.lines(), history::stageAt, lastKnown()));
     }
 
     /** The dead by day and stage, oldest first. */

@@ -78,6 +78,66 @@ final class CountPageIT {
     }
 
     @Test
+    void theAnswerAboutOneNumber_isNoneAboutAnother() {
+        String yes = action(write(here, "counted", "fish", "250"));
+        Answer other = coordinator.post(yes, "method", "one_by_one", "day", "2026-01-13", "fish", "5000");
+        assertThat(other.status()).isEqualTo(422);
+        assertThat(text(other)).contains("5000 is more than can be there");
+        assertThat(text(coordinator.get(here))).contains("Room 12: 200 by count");
+        String meant = action(other);
+        assertThat(coordinator.post(meant, "method", "one_by_one", "day", "2026-01-13", "fish", "5000").status())
+                .isEqualTo(303);
+    }
+
+    /** Deaths and hatch together were more than came: one of both is wrong. */
+    @Test
+    void moreHatchedThanDidNotDie_isAskedAbout_andStandsOnceItIsMeant() {
+        die(cast.tankA(), "2025-11-06", 10);
+        Answer asked = write(here, "hatched", "fish", "197");
+        assertThat(asked.status()).isEqualTo(422);
+        assertThat(text(asked)).contains("197 is more than can have hatched").contains("190 at most");
+        assertThat(asked.body()).contains("value=\"197\"");
+        assertThat(coordinator.post(action(asked), "method", "one_by_one", "day", "2026-01-13", "fish", "198").status())
+                .as("another number").isEqualTo(422);
+        String yes = action(asked);
+        for (int click = 0; click < 2; click++) {
+            assertThat(coordinator.post(yes, "method", "one_by_one", "day", "2026-01-13", "fish", "197").status())
+                    .isEqualTo(303);
+        }
+        String csv = coordinator.get("/season/" + cast.season() + "/summary.csv").body();
+        assertThat(row(csv, cast.tankA().code(), "egg_stage_survived")).isEqualTo("190");
+    }
+
+    /** Of two hundred ten died: a hundred and ninety-five by eye are a hundred and ninety elsewhere. */
+    @Test
+    void moreMovedThanDidNotDie_isInNoStageWhereItCame() {
+        die(cast.tankA(), "2025-11-06", 10);
+        write(here, "moved", "fish", "195", "method", "guessed", "to", cast.tankB().code(), "day", "2025-11-07");
+        write(here, "counted", "fish", "0");
+        write(count(cast.tankB()), "counted", "fish", "195");
+        String csv = coordinator.get("/season/" + cast.season() + "/summary.csv").body();
+        assertThat(row(csv, cast.tankB().code(), "moved_in")).isEqualTo("195");
+        assertThat(row(csv, cast.tankB().code(), "egg_stage_began")).isEqualTo("190");
+        assertThat(row(csv, cast.tankB().code(), "egg_stage_survived")).isEqualTo("190");
+    }
+
+    @Test
+    void hatchThatWasCounted_onceSent_isNotAskedAboutByItsSecondClick() {
+        String form = form(here, "hatched");
+        for (int click = 0; click < 2; click++) {
+            assertThat(coordinator.post(form, "method", "one_by_one", "day", "2026-01-13", "fish", "150").status())
+                    .isEqualTo(303);
+        }
+    }
+
+    /** The cast's eggs came on the fourth of November, at ten. */
+    @Test
+    void eggsAreCounted_onTheMorningOfTheDayOnWhichTheyCame() {
+        assertThat(write(here, "counted", "fish", "197", "day", "2025-11-04", "time", "08:00").status()).isEqualTo(303);
+        assertThat(text(coordinator.get(here))).contains("Room 12: 197 by count");
+    }
+
+    @Test
     void whatLaterEntriesNeed_cannotBeTakenAwayBeforeThem() {
         write(here, "moved", "fish", "150", "to", cast.tankB().code(), "day", "2026-01-10");
         write(count(cast.tankB()), "released", "fish", "140", "place", "Lower bridge", "day", "2026-01-12");

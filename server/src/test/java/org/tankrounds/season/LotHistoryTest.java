@@ -109,6 +109,15 @@ final class LotHistoryTest {
         assertThat(on.thermalUnitsC().orElseThrow()).isBetween(269.0, 271.0);
     }
 
+    /** A lot without an hour is of noon, and the class counts in the morning. */
+    @Test
+    void eggsCountFromTheBeginningOfTheirDay() {
+        lots.add(lot(100, "2025-11-04", 180));
+        assertThat(history().accountUntil(Instant.parse("2025-11-04T13:00:00Z"), entries).ledger().came())
+                .isEqualTo(100);
+        assertThat(history().accountUntil(Instant.parse("2025-11-03T23:00:00Z"), entries).ledger().came()).isZero();
+    }
+
     private Stage stage(String day) {
         return history().with(entries).stageAt(at(day));
     }

@@ -46,6 +46,32 @@ class SurvivorsTest {
         assertThat(Survivors.of(to).survived()).isEqualTo(30);
     }
 
+    /** Forty came to B, five died there, and thirty-eight went on by eye: these five lived nowhere. */
+    @Test
+    void whatDiedOnTheWay_didNotSurviveWhereItWasSaidToGo() {
+        Ledger a = Ledger.ofReceived(100).withMovedOut(40).withCounted(60);
+        Ledger b = Ledger.EMPTY.withMovedIn(40).withDeaths(Stage.FEEDING, 5).withMovedOut(38);
+        Ledger c = Ledger.EMPTY.withMovedIn(38).withCounted(38);
+        assertThat(together(List.of(a, b, c)).came()).isEqualTo(100);
+        assertThat(together(List.of(a, b, c)).survived()).isEqualTo(95);
+        assertThat(Survivors.of(c).survived()).as("by itself").isEqualTo(38);
+    }
+
+    @Test
+    void aSlipAmongTanksThatFishWereMovedBetween_doesNotKillThoseElsewhere() {
+        Ledger slip = Ledger.ofReceived(100).withMovedOut(100).withMovedIn(100).withDeaths(Stage.FEEDING, 900);
+        Ledger other = Ledger.EMPTY.withMovedIn(100).withMovedOut(100);
+        assertThat(together(List.of(slip, other, Ledger.ofReceived(100))).survived()).isEqualTo(100);
+    }
+
+    @Property
+    void survivorsAndDead_areNeverMoreThanCame(@ForAll("tanks") List<Ledger> tanks, @ForAll("moved") int moved) {
+        List<Ledger> with = Stream.concat(tanks.stream(), Stream.of(Ledger.ofReceived(50).withMovedOut(moved),
+                Ledger.EMPTY.withMovedIn(moved).withDeaths(Stage.EGG, 3))).toList();
+        int dead = with.stream().mapToInt(tank -> Math.min(tank.dead(), tank.received() + tank.movedIn())).sum();
+        assertThat(together(with).survived()).isLessThanOrEqualTo(Math.max(0, together(with).came() - dead));
+    }
+
     @Property
     void together_isTheSumOfEach_whereNothingWasMoved(@ForAll("tanks") List<Ledger> tanks) {
         Survivors all = together(tanks);

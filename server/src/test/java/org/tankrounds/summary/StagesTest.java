@@ -69,7 +69,70 @@ final class StagesTest {
 
         assertThat(stages.of(Stage.EGG)).isEqualTo(new StageSurvival(200, 170, 1, 1, 25));
         assertThat(stages.of(Stage.SAC_FRY).began()).isEqualTo(170);
-        assertThat(stages.of(Stage.SAC_FRY).survived()).isEqualTo(160);
+        assertThat(stages.of(Stage.SAC_FRY).survived()).as("ten were not hatched, and ten died").isEqualTo(170);
+    }
+
+    /** They did not outlive the egg: lost once, not once more as fry. */
+    @Test
+    void deadEggsThatArePickedOutAfterHatchWasCounted_areNotLostTwice() {
+        write(CountKind.HATCHED, "2025-11-20", 80, 0);
+        dead("2025-11-22", 20);
+        write(CountKind.COUNTED, "2025-12-20", 80, 0);
+
+        Stages stages = stages(LAST, lot(100, "2025-11-04", 0));
+
+        assertThat(stages.of(Stage.EGG)).isEqualTo(new StageSurvival(100, 80, 1, 1, 0));
+        assertThat(stages.of(Stage.SAC_FRY)).isEqualTo(new StageSurvival(80, 80, 0, 1, 0));
+        assertThat(stages.of(Stage.FEEDING)).isEqualTo(new StageSurvival(80, 80, 0, 1, 0));
+    }
+
+    @Test
+    void moreDeadThanDidNotHatch_areFry() {
+        write(CountKind.HATCHED, "2025-11-20", 80, 0);
+        dead("2025-11-22", 15);
+        dead("2025-11-25", 8);
+        dead("2026-01-10", 2);
+
+        Stages stages = stages(LAST, lot(100, "2025-11-04", 0));
+
+        assertThat(stages.of(Stage.SAC_FRY)).isEqualTo(new StageSurvival(80, 77, 0, 1, 0));
+        assertThat(stages.of(Stage.FEEDING)).isEqualTo(new StageSurvival(77, 75, 0, 1, 0));
+        assertThat(stages.lines().get(Stage.SAC_FRY).stream().mapToInt(Stages.Line::fish).sum()).isEqualTo(77);
+    }
+
+    /** Nobody ever wrote that the others died: they are no feeding fish all the same. */
+    @Test
+    void eggsThatDidNotHatch_neverFeed() {
+        write(CountKind.HATCHED, "2025-11-20", 239, 0);
+        write(CountKind.RELEASED, "2026-05-12", 230, 0);
+
+        Stages stages = stages(LAST, lot(369, "2025-11-04", 0));
+
+        assertThat(stages.of(Stage.SAC_FRY)).isEqualTo(new StageSurvival(239, 239, 0, 1, 0));
+        assertThat(stages.of(Stage.FEEDING)).isEqualTo(new StageSurvival(239, 239, 0, 1, 0));
+    }
+
+    @Test
+    void aCountOfAll_saysHowManyAreLeftOfThoseThatDidNotHatch() {
+        write(CountKind.HATCHED, "2025-11-20", 80, 0);
+        write(CountKind.COUNTED, "2025-11-21", 85, 0);
+        dead("2025-11-22", 7);
+
+        Stages stages = stages(LAST, lot(100, "2025-11-04", 0));
+
+        assertThat(stages.of(Stage.SAC_FRY)).as("five eggs and two fry").isEqualTo(new StageSurvival(80, 78, 0, 1, 0));
+        assertThat(stages.of(Stage.FEEDING).began()).isEqualTo(78);
+    }
+
+    @Test
+    void hatchedAndDeadTogether_areNeverMoreThanCame() {
+        dead("2025-11-10", 10);
+        write(CountKind.HATCHED, "2025-11-24", 97, 0);
+
+        Stages stages = stages(LAST, lot(100, "2025-11-04", 0));
+
+        assertThat(stages.of(Stage.EGG).survived()).isEqualTo(90);
+        assertThat(stages.of(Stage.SAC_FRY).began()).isEqualTo(90);
     }
 
     @Test
@@ -133,7 +196,9 @@ final class StagesTest {
     @Test
     void moreThanCame_areNeverSurvivors() {
         write(CountKind.COUNTED, "2025-12-01", 230, 0);
-        assertThat(stages(LAST, lot(200, "2025-11-04", 0)).of(Stage.SAC_FRY).survived()).isEqualTo(200);
+        Stages stages = stages(LAST, lot(200, "2025-11-04", 0));
+        assertThat(stages.of(Stage.SAC_FRY).survived()).isEqualTo(200);
+        assertThat(stages.of(Stage.FEEDING).began()).isEqualTo(200);
     }
 
     @Test
@@ -194,7 +259,7 @@ final class StagesTest {
         seen.addAll(deaths);
         seen.add(Observation.of(LAST, Analyte.TEMPERATURE, 11, 0));
         return new TankEvidence(SomeTank.ofNumber(tankId), List.of(lots), entries, Map.of(), List.of(), List.of(), seen,
-                ReadingTally.NONE, Map.of(), LAST);
+                ReadingTally.NONE, Map.of(), LAST, Map.of());
     }
 
     private void move(String day, int fish, Stage stage, double thermalUnitsC) {
