@@ -26,11 +26,16 @@ final class YearPages {
     /** @param years the oldest first */
     YearsPage page(List<Year> years, String saved) {
         List<Year> shown = years.subList(Math.max(0, years.size() - MOST), years.size());
-        List<YearsPage.Column> columns = shown.stream().map(year -> new YearsPage.Column(year.name(),
-                year.past().map(code -> "/years/" + code + ".csv").orElse(""),
-                year.past().map(code -> "/years/" + code + "/withdrawn").orElse(""))).toList();
-        return new YearsPage(title(shown), saved, columns, rows(shown), changes(shown),
-                years.size() > MOST ? say("years.more", years.size() - MOST) : "");
+        return new YearsPage(title(shown), saved, shown.stream().map(Year::name).toList(), rows(shown), changes(shown),
+                years.size() > MOST ? say("years.more", years.size() - MOST) : "", sheets(years));
+    }
+
+    /** Of all seasons: one that no longer fits into the table can still be had back and taken away. */
+    private static List<YearsPage.Sheet> sheets(List<Year> years) {
+        List<YearsPage.Sheet> sheets = new ArrayList<>();
+        years.forEach(year -> year.past().ifPresent(code -> sheets.add(0,
+                new YearsPage.Sheet(year.name(), "/years/" + code + ".csv", "/years/" + code + "/withdrawn"))));
+        return sheets;
     }
 
     private String title(List<Year> years) {

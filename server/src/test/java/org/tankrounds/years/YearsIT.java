@@ -2,6 +2,7 @@ package org.tankrounds.years;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -46,10 +47,33 @@ final class YearsIT {
         assertThat(text(put("2024-25", SHEET, looked(looked), "submission_id", UUID.randomUUID().toString())))
                 .contains("A season of that name is here already");
 
-        Matcher undo = Pattern.compile("action=\"(/years/\\w+/withdrawn)\"").matcher(coordinator.get("/years").body());
-        assertThat(undo.find()).isTrue();
-        coordinator.post(undo.group(1));
+        coordinator.post(undoOf("2023-24", coordinator.get("/years")));
         assertThat(text(coordinator.get("/years"))).doesNotContain("2023-24").contains("2024-25");
+    }
+
+    /** More seasons than fit beside each other. */
+    @Test
+    void seasonsThatTheTableLeavesOut_areHadBackAndTakenAwayAsTheOthers() {
+        Browserless keeper = APP.signedIn(Cast.add(APP.transactions(), "Those who keep all").coordinator());
+        for (int year = 2017; year < 2024; year++) {
+            String[] fields = {"name", "Season " + year, "ended_on", year + "-06-30", "sheet",
+                    "school,eggs\nThistle School," + year};
+            keeper.get("/years/import");
+            String looked = looked(keeper.post("/years/import", fields));
+            String[] kept = Arrays.copyOf(fields, fields.length + 2);
+            kept[fields.length] = "looked";
+            kept[fields.length + 1] = looked;
+            keeper.post("/years/import", kept);
+        }
+        Answer page = keeper.get("/years");
+        assertThat(text(page)).contains("2 older seasons are not shown.")
+                .contains("Season 2017 was put in from a sheet.")
+                .containsOnlyOnce("Season 2023 was put in from a sheet.");
+        String undo = undoOf("Season 2017", page);
+        assertThat(keeper.get(undo.replace("/withdrawn", ".csv")).body()).contains("Thistle School,2017");
+        keeper.post(undo);
+        assertThat(text(keeper.get("/years"))).contains("One older season is not shown.").doesNotContain("Season 2017");
+        assertThat(text(keeper.get("/years"))).contains("Season 2018 was put in from a sheet.");
     }
 
     /** What the service itself gives out comes back cell for cell, in another chapter. */
@@ -100,6 +124,13 @@ final class YearsIT {
         Answer changed = put("2023-24", SHEET.replace("100", "99"), looked(looked));
         assertThat(changed.status()).isEqualTo(200);
         assertThat(text(changed)).contains("Together 400 200 0 189 0 11");
+    }
+
+    private static String undoOf(String season, Answer page) {
+        Matcher undo = Pattern.compile("action=\"(/years/\\w+/withdrawn)\"(?:(?!</form>)[\\s\\S])*aria-label=\"[^\"]*"
+                + Pattern.quote(season)).matcher(page.body());
+        assertThat(undo.find()).as(season).isTrue();
+        return undo.group(1);
     }
 
     private Answer put(String name, String sheet, String looked, String... more) {
