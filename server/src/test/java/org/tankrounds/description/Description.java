@@ -160,9 +160,15 @@ public final class Description {
 
     private static JsonNode closed(JsonNode schema) {
         JsonNode copy = schema.deepCopy();
-        copy.findParents("properties").stream()
-                .filter(node -> node.has("type") && !node.has("additionalProperties"))
-                .forEach(node -> ((ObjectNode) node).put("additionalProperties", false));
+        close(copy);
         return copy;
+    }
+
+    /** Those inside of others too. */
+    private static void close(JsonNode node) {
+        node.forEach(Description::close);
+        if (node.path("properties").isObject() && node.has("type") && !node.has("additionalProperties")) {
+            ((ObjectNode) node).put("additionalProperties", false);
+        }
     }
 }
