@@ -137,7 +137,7 @@
     const text = JSON.stringify({ kind: "tankrounds-outbox", version: 1, entries }, null, 1);
     const link = document.createElement("a");
     link.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
-    link.download = "readings-not-sent-" + new Date().toISOString().slice(0, 10) + ".json";
+    link.download = "not-sent-" + new Date().toISOString().slice(0, 10) + ".json";
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), 60000);
   };

@@ -58,7 +58,7 @@ class OutboxPeopleIT extends AtADevice {
         device.offline(false).signIn(cast.teacherB());
         page.navigate("/outbox");
         assertThat(page.locator("[data-others]"))
-                .hasText("1 reading of other people is sealed here until they sign in.");
+                .hasText("1 thing of other people is sealed here until they sign in.");
         assertThat(page.locator("[data-heading]")).hasText("Nothing waits on this device");
         assertThat(page.locator("main")).not().containsText("52");
         assertThat(stored()).isEmpty();
@@ -85,7 +85,7 @@ class OutboxPeopleIT extends AtADevice {
     void signingOut_asksFirst_andLosesNothing(@TempDir Path folder) throws IOException {
         device.signIn(cast.teacherA()).openForm(cast.tankA()).offline(true).write("52");
         signOutButton().click();
-        assertThat(page.locator("dialog h2")).hasText("1 reading not sent yet");
+        assertThat(page.locator("dialog h2")).hasText("1 thing not sent yet");
         assertThat(page.locator("dialog p")).containsText("Signing out does not lose it.");
         Download file = page.waitForDownload(() -> page.locator("[data-leave-file]").click());
         page.locator("[data-leave-stay]").click();
@@ -137,7 +137,7 @@ class OutboxPeopleIT extends AtADevice {
         try (Device other = Device.at(app.baseUrl()).signIn(cast.teacherA())) {
             other.page().navigate("/outbox");
             other.page().locator("[data-file]").setInputFiles(file);
-            assertThat(other.page().locator("[data-file-said]")).hasText("1 reading in that file.");
+            assertThat(other.page().locator("[data-file-said]")).hasText("1 thing in that file.");
             assertThat(other.page().locator("[data-sent] li")).hasCount(1);
         }
     }
@@ -244,7 +244,7 @@ class OutboxPeopleIT extends AtADevice {
 
             assertThat(classroom.page()).hasURL(RECEIPT);
             classroom.page().navigate("/outbox");
-            assertThat(classroom.page().content()).contains("every reading is sent at once");
+            assertThat(classroom.page().content()).contains("everything is sent at once");
         }
         assertThat(stored()).hasSize(1);
     }

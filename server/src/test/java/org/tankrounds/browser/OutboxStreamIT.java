@@ -40,6 +40,8 @@ class OutboxStreamIT extends AtADevice {
         keep();
         assertThat(device.line()).containsText("Kept on this device (1)");
         assertThat(device.page().getByLabel("flat-headed mayfly")).hasValue("");
+        device.page().navigate("/outbox");
+        assertThat(device.page().locator("[data-heading]")).hasText("1 thing waits on this device");
         device.offline(false);
 
         device.page().waitForCondition(() -> stored().size() == 1);
