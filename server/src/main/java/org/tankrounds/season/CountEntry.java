@@ -31,7 +31,7 @@ public record CountEntry(int entryId, CountKind kind, Instant at, int tankId, Op
     }
 
     /** Of what was moved, as somebody said or as the count found. */
-    Optional<Stage> stage() {
+    public Optional<Stage> stage() {
         return movedAs.map(MovedAs::stage);
     }
 

@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -25,6 +26,7 @@ import org.tankrounds.readings.MeasurementRows;
 import org.tankrounds.release.ReleaseDay;
 import org.tankrounds.season.CountEntry;
 import org.tankrounds.season.Lot;
+import org.tankrounds.season.MovedAs;
 import org.tankrounds.season.Season;
 import org.tankrounds.summary.SeasonSummary.Heading;
 import org.tankrounds.summary.SummaryColumns.Column;
@@ -92,6 +94,10 @@ public final class DataPackage {
                 .required("counted_how", TEXT, "one_by_one, weighed, by_volume or guessed.")
                 .required("count_off_by_95", WHOLE, OFF).field("site", TEXT, "Where fish that left went.")
                 .field("approval", TEXT, "Number of the permit or approval, as written down.")
+                .field("stage", TEXT, "Of what was moved: egg, sac_fry or feeding, as somebody saw it, else as the tank"
+                        + " that it left had come; empty of all else.")
+                .field("thermal_units_deg_c_days", NUMBER, "Of what was moved: since fertilisation, by the tank that"
+                        + " it left; empty where that cannot tell, and of all else.")
                 .key("entry").refers("tank", "tanks", "tank").refers("to_tank", "tanks", "tank").head();
         private final PackageTable deathTable = new PackageTable("deaths", "Found dead, by day and stage of life")
                 .required("tank", TEXT, "").required("day", "date", "On the school's calendar.")
@@ -215,8 +221,14 @@ public final class DataPackage {
                         entry.at().atZone(tank.zone()).toLocalDate(), tank.code(),
                         entry.toTankId().map(to -> byId.get(to).code()).orElse(null), entry.fish(),
                         entry.method().code(), entry.spread(), entry.place().orElse(null),
-                        entry.approval().orElse(null));
+                        entry.approval().orElse(null), entry.stage().map(SummaryColumns::code).orElse(null),
+                        thermalUnitsC(entry));
             }
+        }
+
+        private static Object thermalUnitsC(CountEntry entry) {
+            OptionalDouble units = entry.movedAs().map(MovedAs::thermalUnitsC).orElse(OptionalDouble.empty());
+            return units.isPresent() ? units.getAsDouble() : null;
         }
 
         private void summary(SeasonSummary summary) {

@@ -16,6 +16,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.tankrounds.config.CommandException;
 import org.tankrounds.season.Ledger;
 import org.tankrounds.season.Survivors;
@@ -24,14 +26,21 @@ import org.tankrounds.summary.SummaryColumns.Kind;
 
 /**
  * Several chapters' season summaries, as their CSV files have them, added up for whoever gets them all. Nothing is
- * added that does not balance in its own file, and no egg is counted twice: a chapter's season stands in one file
+ * added that does not balance in its own file, where every count of tanks stands once more in their schools and chapter
+ * and what left a tank for another came there, and no egg is counted twice: a chapter's season stands in one file
  * only, and a tank in one chapter's season only.
  */
 public final class SummarySum {
     private static final List<String> NAMES = List.of("chapter_code", "chapter", "season_code", "season");
     private static final String LEVEL = "level";
     private static final String TANK = "tank";
+    private static final String SCHOOL = "school";
+    private static final String SCHOOL_CODE = "school_code";
+    private static final String CHAPTER = "chapter";
     private static final String ALL = "all";
+    private static final String MOVED_IN = "moved_in";
+    private static final String MOVED_OUT = "moved_out";
+    private static final String CHANGED = "; the file was changed after it was made.";
     private static final String UNEXPLAINED = "unexplained";
     /** More than this no tank, school or chapter has of anything. */
     private static final long MOST = 10_000_000;
@@ -48,7 +57,10 @@ public final class SummarySum {
     public void add(String file, byte[] csv) {
         List<NamedCsvRecord> read = read(file, csv);
         NamedCsvRecord first = read.get(0);
-        String season = first.getField("chapter") + ", season " + first.getField("season");
+        if (fileOfSeason.containsValue(file)) {
+            throw CommandException.failed("Eggs would count twice: " + file + " is given twice.");
+        }
+        String season = first.getField(CHAPTER) + ", season " + first.getField("season");
         refuseTwice(fileOfSeason, first.getField("chapter_code") + " " + first.getField("season_code"), season, file);
         for (NamedCsvRecord row : read) {
             if (isTank(row)) {
@@ -57,7 +69,8 @@ public final class SummarySum {
                 checkBalance(file, row);
             }
         }
-        checkSum(file, read);
+        checkSums(file, read);
+        checkMoves(file, read);
         header.addAll(first.getHeader());
         rows.addAll(read);
     }
@@ -103,8 +116,8 @@ public final class SummarySum {
                     + " the file that Tankrounds makes, here is something else. Take that file as it was made.");
         }
         Set<String> needed = new LinkedHashSet<>(NAMES);
-        needed.addAll(List.of(LEVEL, TANK, "eggs_received", "dead", "alive_by_count", UNEXPLAINED, "moved_in",
-                "moved_out", "taken_out_early", "released"));
+        needed.addAll(List.of(LEVEL, SCHOOL_CODE, TANK, "eggs_received", "dead", "alive_by_count", UNEXPLAINED,
+                MOVED_IN, MOVED_OUT, "taken_out_early", "released"));
         for (String name : needed) {
             if (read.get(0).findField(name).isEmpty()) {
                 throw CommandException.wrongCall(
@@ -117,32 +130,73 @@ public final class SummarySum {
     private static void refuseTwice(Map<String, String> files, String key, String what, String file) {
         String before = files.putIfAbsent(key, file);
         if (before != null) {
-            throw CommandException.failed(
-                    "Eggs would count twice: " + what + ", stands in " + before + " and in " + file + ".");
+            throw CommandException.failed("Eggs would count twice: " + what + ", stands "
+                    + (before.equals(file) ? "twice in " + file : "in " + before + " and in " + file) + ".");
         }
     }
 
     /** Received and moved in are dead, moved out, taken out, released, alive and unexplained. */
     private static void checkBalance(String file, NamedCsvRecord row) {
-        long came = count(file, row, "eggs_received") + count(file, row, "moved_in");
-        long gone = count(file, row, "dead") + count(file, row, "moved_out") + count(file, row, "taken_out_early")
+        long came = count(file, row, "eggs_received") + count(file, row, MOVED_IN);
+        long gone = count(file, row, "dead") + count(file, row, MOVED_OUT) + count(file, row, "taken_out_early")
                 + count(file, row, "released") + count(file, row, "alive_by_count") + count(file, row, UNEXPLAINED);
         if (came != gone) {
             throw CommandException.failed(file + ": tank " + row.getField(TANK) + " does not balance, " + came
-                    + " came and " + gone + " are told of; the file was changed after it was made.");
+                    + " came and " + gone + " are told of" + CHANGED);
         }
     }
 
-    private static void checkSum(String file, List<NamedCsvRecord> read) {
-        for (String column : List.of("eggs_received", "dead", "released", "unexplained")) {
-            long tanks = read.stream().filter(SummarySum::isTank).mapToLong(row -> count(file, row, column)).sum();
-            long chapter = read.stream().filter(row -> row.getField(LEVEL).equals("chapter"))
-                    .mapToLong(row -> count(file, row, column)).sum();
-            if (tanks != chapter) {
-                throw CommandException.failed(file + ": \"" + column + "\" is " + tanks + " in its tanks and " + chapter
-                        + " in its chapter; the file was changed after it was made.");
+    /** What the tanks add up to stands once more in their schools and in their chapter. */
+    private static void checkSums(String file, List<NamedCsvRecord> read) {
+        List<NamedCsvRecord> tanks = read.stream().filter(SummarySum::isTank).toList();
+        for (Column column : SummaryColumns.ALL) {
+            if (column.kind() == Kind.COUNT && isTold(column.name(), tanks)) {
+                checkSums(file, column.name(), read, CHAPTER, row -> "");
+                checkSums(file, column.name(), read, SCHOOL, row -> row.getField(SCHOOL_CODE));
             }
         }
+    }
+
+    /** @param part of the season that the row tells of */
+    private static void checkSums(String file, String column, List<NamedCsvRecord> read, String level,
+            Function<NamedCsvRecord, String> part) {
+        Map<List<String>, Long> inTanks = sums(file, column, read, TANK, part);
+        Map<List<String>, Long> above = sums(file, column, read, level, part);
+        Set<List<String>> all = new LinkedHashSet<>(inTanks.keySet());
+        all.addAll(above.keySet());
+        for (List<String> one : all) {
+            long tanks = inTanks.getOrDefault(one, 0L);
+            long told = above.getOrDefault(one, 0L);
+            if (tanks != told) {
+                String school = one.get(one.size() - 1);
+                throw CommandException.failed(file + ": \"" + column + "\" is " + tanks + " in "
+                        + (level.equals(CHAPTER) ? "its tanks and " + told + " in its chapter"
+                                : "tanks of school " + school + " and " + told + " there") + CHANGED);
+            }
+        }
+    }
+
+    private static Map<List<String>, Long> sums(String file, String column, List<NamedCsvRecord> read, String level,
+            Function<NamedCsvRecord, String> part) {
+        return read.stream().filter(row -> row.getField(LEVEL).equals(level)).collect(Collectors.groupingBy(
+                row -> List.of(row.getField("chapter_code"), row.getField("season_code"), part.apply(row)),
+                LinkedHashMap::new, Collectors.summingLong(row -> count(file, row, column))));
+    }
+
+    /** A move goes from a tank to another one of its chapter, in one season. */
+    private static void checkMoves(String file, List<NamedCsvRecord> read) {
+        Map<List<String>, Long> out = sums(file, MOVED_OUT, read, TANK, row -> "");
+        sums(file, MOVED_IN, read, TANK, row -> "").forEach((season, in) -> {
+            if (!in.equals(out.get(season))) {
+                throw CommandException.failed(file + ": \"" + MOVED_IN + "\" is " + in + " over its tanks and \""
+                        + MOVED_OUT + "\" is " + out.get(season) + ", though fish move from one of them to another"
+                        + CHANGED);
+            }
+        });
+    }
+
+    private static boolean isTold(String column, List<NamedCsvRecord> tanks) {
+        return tanks.stream().allMatch(row -> row.findField(column).filter(cell -> !cell.isEmpty()).isPresent());
     }
 
     private static long count(String file, NamedCsvRecord row, String column) {
@@ -155,8 +209,16 @@ public final class SummarySum {
         } catch (NumberFormatException e) {
             // As one beyond what is accepted.
         }
-        throw CommandException.failed(file + ": \"" + column + "\" of tank " + row.getField(TANK) + " is \""
+        throw CommandException.failed(file + ": \"" + column + "\" of " + where(row) + " is \""
                 + row.getField(column) + "\"; a whole number from " + least + " to " + MOST + " is accepted.");
+    }
+
+    private static String where(NamedCsvRecord row) {
+        return switch (row.getField(LEVEL)) {
+            case TANK -> "tank " + row.getField(TANK);
+            case SCHOOL -> "school " + row.getField(SCHOOL_CODE);
+            default -> "the chapter";
+        };
     }
 
     private Map<String, String> total() {
@@ -164,8 +226,7 @@ public final class SummarySum {
         total.put(LEVEL, ALL);
         List<NamedCsvRecord> tanks = rows.stream().filter(SummarySum::isTank).toList();
         for (Column column : SummaryColumns.ALL) {
-            boolean isToldByAll = tanks.stream().allMatch(row -> row.findField(column.name()).isPresent());
-            if (column.kind() == Kind.COUNT && isToldByAll) {
+            if (column.kind() == Kind.COUNT && isTold(column.name(), tanks)) {
                 total.put(column.name(), Long.toString(
                         tanks.stream().mapToLong(row -> count("", row, column.name())).sum()));
             }
@@ -191,8 +252,8 @@ public final class SummarySum {
 
     /** At which stage they died does not matter here. */
     private static Ledger ledger(NamedCsvRecord row) {
-        return new Ledger(cell(row, "eggs_received"), cell(row, "moved_in"), 0, 0, cell(row, "dead"),
-                cell(row, "moved_out"), cell(row, "taken_out_early"), cell(row, "released"),
+        return new Ledger(cell(row, "eggs_received"), cell(row, MOVED_IN), 0, 0, cell(row, "dead"),
+                cell(row, MOVED_OUT), cell(row, "taken_out_early"), cell(row, "released"),
                 cell(row, "alive_by_count"), cell(row, UNEXPLAINED));
     }
 

@@ -247,6 +247,25 @@ final class FreezeIT {
                 .isEqualTo(Long.parseLong(read.table("summary").get(0).getField("nitrite_days")));
     }
 
+    /** By it the stages' figures can be made again: which of them the moved ones joined. */
+    @Test
+    void thePackage_saysAtWhatStageFishMoved() {
+        write("moved", "fish", "20", "to", cast.tankB().code(), "day", "2025-11-12", "stage", "egg");
+        Packages.Package read = Packages.read(api(".zip", 200));
+
+        assertThat(read.faults()).isEmpty();
+        NamedCsvRecord moved = entry(read, "moved");
+        assertThat(moved.getField("stage")).isEqualTo("egg");
+        assertThat(Double.parseDouble(moved.getField("thermal_units_deg_c_days"))).isPositive();
+        NamedCsvRecord released = entry(read, "released");
+        assertThat(released.getField("stage")).isEmpty();
+        assertThat(released.getField("thermal_units_deg_c_days")).isEmpty();
+
+        SummarySum sum = new SummarySum();
+        sum.add("own.csv", api(".csv", 200));
+        assertThat(sum.words()).contains("200 eggs received, 60 released");
+    }
+
     @Test
     void aLink_letsAReaderWithoutAccountHaveOneVersion_untilItEndsOrIsWithdrawn() {
         String version = freeze();
@@ -307,6 +326,11 @@ final class FreezeIT {
 
     private static String find(String body, String pattern) {
         return Pattern.compile(pattern).matcher(body).results().findFirst().orElseThrow().group(1);
+    }
+
+    private static NamedCsvRecord entry(Packages.Package read, String kind) {
+        return read.table("count_entries").stream().filter(row -> row.getField("kind").equals(kind)).findFirst()
+                .orElseThrow();
     }
 
     private static NamedCsvRecord measured(Packages.Package read, String analyte) {
