@@ -14,7 +14,7 @@
   const say = words.of(document.currentScript);
 
   const later = (milliseconds) => new Promise((resolve) => { setTimeout(resolve, milliseconds); });
-  const clock = (time) => new Date(time).toLocaleTimeString(words.locale, { hour: "numeric", minute: "2-digit" }).replace(/^0/, "");
+  const clock = (time) => new Date(time).toLocaleTimeString(words.locale, { hour: "numeric", minute: "2-digit" }).replace(/^0(?=\d)/, "");
   const mine = async () => (await box.all()).filter((entry) => entry.account === account);
   const myUnsent = async () => (await mine()).filter(box.isUnsent);
 

@@ -51,11 +51,13 @@ public final class Device implements AutoCloseable {
         return this;
     }
 
-    /** Opens the form and waits until it would open without Wi-Fi too. */
+    /** Opens the form and waits until it and the outbox would open without Wi-Fi too. */
     public Device openForm(Cast.TankOfCast tank) {
         page.navigate(form(tank));
-        page.waitForCondition(() -> (boolean) page.evaluate(
-                "async path => Boolean(await caches.match(path))", form(tank)));
+        for (String path : List.of(form(tank), "/outbox")) {
+            page.waitForCondition(() -> (boolean) page.evaluate(
+                    "async path => Boolean(await caches.match(path))", path));
+        }
         return this;
     }
 
