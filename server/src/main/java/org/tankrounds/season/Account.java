@@ -104,7 +104,12 @@ public final class Account {
 
     /** Whether so many more hatched can be written down at all. */
     public boolean canHaveHatched(int fish, int spreadOfCount) {
-        return hatched() + fish <= ledger.came() + Math.ceil(StrictMath.hypot(spread(), spreadOfCount));
+        return hatched() + fish <= known() + Math.ceil(StrictMath.hypot(spread(), spreadOfCount));
+    }
+
+    /** Those that came, and what counts found beyond them: suppliers miscount. */
+    private int known() {
+        return ledger.came() + Math.max(0, -ledger.unexplained());
     }
 
     private int spreadWith(int spreadOfCount) {
@@ -166,7 +171,7 @@ public final class Account {
     private boolean isImpossible(Line line, CountEntry entry, int spreadBefore) {
         double allowed = Math.ceil(StrictMath.hypot(spreadBefore, entry.spread()));
         return switch (line.what()) {
-            case HATCHED -> hatched() > ledger.came() + allowed;
+            case HATCHED -> hatched() > known() + allowed;
             case MOVED_OUT, THINNED, RELEASED -> line.surplus() > 0 && overdrawn > allowed;
             case RECEIVED, MOVED_IN, DIED, COUNTED -> false;
         };

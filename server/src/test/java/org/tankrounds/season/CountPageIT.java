@@ -75,6 +75,12 @@ final class CountPageIT {
         assertThat(coordinator.post(again, "method", "one_by_one", "day", "2026-01-13", "fish", "250").status())
                 .isEqualTo(303);
         assertThat(text(coordinator.get(here))).contains("Room 12: 250 by count").contains("Unexplained −50");
+
+        Answer hatched = write(here, "hatched", "fish", "220");
+        assertThat(text(hatched)).as("of those that the count found").contains("220").doesNotContain("By count only");
+        String once = find(hatched.body(), "action=\"([^\"]*/count/hatched\\?form=[^\"]*)\"").replace("&amp;", "&");
+        assertThat(coordinator.post(once, "method", "one_by_one", "day", "2026-01-13", "fish", "220").status())
+                .isEqualTo(303);
     }
 
     @Test
