@@ -4,6 +4,7 @@ import static org.tankrounds.db.schema.Tables.LOTS;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.jooq.DSLContext;
 import org.tankrounds.jobs.DirtyTanks;
 import org.tankrounds.places.Tank;
@@ -24,17 +25,18 @@ public final class LotWithdrawal {
     /**
      * Nothing may refer to the lot any more.
      *
-     * @return false where more would then have left the tank than were there; the caller rolls back
+     * @return false where the count needs its eggs; then nothing is changed here, and the caller rolls back
      */
     public boolean withdraw(DSLContext tx, int chapterId, Season season, Tank tank, int lotId, Instant now) {
         reads.tanks().lock(tx, chapterId, List.of(tank.tankId()));
-        int before = impossible(tx, chapterId, season, tank, now);
+        Optional<Lot> lot = reads.lots().listOfTank(tx, chapterId, season.seasonId(), tank.tankId()).stream()
+                .filter(one -> one.lotId() == lotId).findFirst();
+        CountBook book = new CountBook(reads, tx, chapterId, season, now);
+        if (lot.filter(one -> NeededEggs.stand(book.account(tank), book.accountWithout(tank, one), one)).isPresent()) {
+            return false;
+        }
         tx.deleteFrom(LOTS).where(LOTS.CHAPTER_ID.eq(chapterId)).and(LOTS.LOT_ID.eq(lotId)).execute();
         dirtyTanks.mark(tx, chapterId, tank.tankId(), now);
-        return impossible(tx, chapterId, season, tank, now) <= before;
-    }
-
-    private int impossible(DSLContext tx, int chapterId, Season season, Tank tank, Instant now) {
-        return new CountBook(reads, tx, chapterId, season, now).account(tank).impossible().size();
+        return true;
     }
 }

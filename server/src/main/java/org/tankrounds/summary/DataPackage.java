@@ -29,8 +29,7 @@ import org.tankrounds.season.Lot;
 import org.tankrounds.season.MovedAs;
 import org.tankrounds.season.Season;
 import org.tankrounds.summary.SeasonSummary.Heading;
-import org.tankrounds.summary.SummaryColumns.Column;
-import org.tankrounds.summary.SummaryColumns.Kind;
+import org.tankrounds.summary.Column.Kind;
 import org.tankrounds.water.Analyte;
 import org.tankrounds.words.Words;
 
@@ -130,7 +129,7 @@ public final class DataPackage {
                 .field("worst", NUMBER, "Detected value that is highest against its limit.").required("unit", TEXT, "")
                 .key("tank", "series", "day").refers("tank", "tanks", "tank").head();
         private final PackageTable summaryTable = columns(new PackageTable("summary",
-                "The summary per tank, school and chapter"));
+                "The summary per tank, school and chapter"), SummaryColumns.ALL).head();
         private final PackageTable actTable = new PackageTable("acts", "What was done to a tank and written down")
                 .required("reading", TEXT, "Public code.").required("tank", TEXT, "")
                 .required("done_at", "datetime", "UTC.")
@@ -236,7 +235,7 @@ public final class DataPackage {
             summary.looks().forEach(look -> {
                 lookTable.row(cells(WatersideColumns.LOOKS, look).toArray());
                 WatersideColumns.found(look).forEach(found -> animalTable.row(look.check().checkId(),
-                        found.group().code(), found.group().family().map(WatersideColumns::code).orElse(null),
+                        found.group().code(), found.group().family().map(SummaryColumns::code).orElse(null),
                         found.animals()));
             });
             summary.rows().forEach(row -> summaryTable.row(SummaryColumns.ALL.stream()
@@ -287,19 +286,12 @@ public final class DataPackage {
             return all;
         }
 
-        private static PackageTable columns(PackageTable table) {
-            for (Column column : SummaryColumns.ALL) {
-                table.field(column.name(), type(column.kind()), "");
-            }
-            return table.head();
-        }
-
-        private static <T> PackageTable columns(PackageTable table, List<WatersideColumns.Column<T>> columns) {
+        private static <T> PackageTable columns(PackageTable table, List<Column<T>> columns) {
             columns.forEach(column -> table.field(column.name(), type(column.kind()), column.about()));
             return table;
         }
 
-        private static <T> List<Object> cells(List<WatersideColumns.Column<T>> columns, T row) {
+        private static <T> List<Object> cells(List<Column<T>> columns, T row) {
             List<Object> cells = new ArrayList<>();
             columns.forEach(column -> cells.add(column.value().apply(row)));
             return cells;

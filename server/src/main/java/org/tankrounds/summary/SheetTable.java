@@ -8,8 +8,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
 import org.dhatim.fastexcel.Worksheet;
-import org.tankrounds.summary.SummaryColumns.Kind;
-import org.tankrounds.summary.WatersideColumns.Column;
+import org.tankrounds.summary.Column.Kind;
 
 /** Rows of one sort on a sheet: typed cells below a header that stays. */
 final class SheetTable<T> {

@@ -41,14 +41,16 @@ final class SummaryChanges {
     static List<Change> between(Saved before, Saved now, Predicate<String> derived) {
         List<Change> changes = new ArrayList<>();
         Map<String, NamedCsvRecord> old = before.tanks();
-        changes.addAll(heading(before.read(), now.read()));
+        JsonNode oldJson = before.read();
+        JsonNode json = now.read();
+        changes.addAll(heading(oldJson, json));
         now.tanks().forEach((tank, row) -> {
             NamedCsvRecord then = old.remove(tank);
             changes.addAll(then == null ? List.of(new Change(tank, place(row), TANK, "", tank))
                     : columns(then, row, derived));
         });
         old.forEach((tank, row) -> changes.add(new Change(tank, place(row), TANK, tank, "")));
-        LISTS.forEach((column, at) -> changes.addAll(lists(column, before.read().at(at), now.read().at(at))));
+        LISTS.forEach((column, at) -> changes.addAll(lists(column, oldJson.at(at), json.at(at))));
         return changes;
     }
 

@@ -11,8 +11,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.tankrounds.summary.SeasonSummary.Row;
-import org.tankrounds.summary.SummaryColumns.Column;
-import org.tankrounds.summary.SummaryColumns.Kind;
+import org.tankrounds.summary.Column.Kind;
 import org.tankrounds.web.FormulaGuard;
 
 /** The summary as CSV (RFC 4180): CRLF, one header row, UTF-8 without a byte-order mark, points as decimal signs. */
@@ -43,13 +42,13 @@ final class SummaryCsv {
         List<String> cells = new ArrayList<>(List.of(
                 heading.chapterCode(), FormulaGuard.guard(heading.chapter()), heading.seasonCode(),
                 FormulaGuard.guard(heading.season())));
-        for (Column column : SummaryColumns.ALL) {
+        for (Column<Row> column : SummaryColumns.ALL) {
             cells.add(cell(column, column.value().apply(row)));
         }
         return cells;
     }
 
-    private static String cell(Column column, Object value) {
+    private static String cell(Column<Row> column, Object value) {
         if (value == null) {
             return "";
         }

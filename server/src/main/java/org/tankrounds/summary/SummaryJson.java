@@ -150,13 +150,13 @@ final class SummaryJson {
                         found -> found.getKey().code(), Map.Entry::getValue, Integer::sum, LinkedHashMap::new)));
         StreamSample sample = look.sample();
         all.put("familyBioticIndex", sample.index().map(index -> object("value", Rounded.to(index.value(), 2),
-                "animals", index.animals(), "class", WatersideColumns.code(index.water()))).orElse(null));
+                "animals", index.animals(), "class", SummaryColumns.code(index.water()))).orElse(null));
         boolean looked = sample.animals() > 0;
         all.put("eptFamilies", looked ? sample.eptFamilies() : null);
         all.put("kindCount", looked ? object("points", sample.kindCount().points(),
-                "class", WatersideColumns.code(sample.kindCount().water())) : null);
+                "class", SummaryColumns.code(sample.kindCount().water())) : null);
         all.put("groupScore", looked ? object("value", Rounded.to(sample.groupScore().value(), 1),
-                "class", WatersideColumns.code(sample.groupScore().water())) : null);
+                "class", SummaryColumns.code(sample.groupScore().water())) : null);
         return all;
     }
 

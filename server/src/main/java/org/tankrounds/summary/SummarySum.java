@@ -21,8 +21,7 @@ import java.util.stream.Collectors;
 import org.tankrounds.config.CommandException;
 import org.tankrounds.season.Ledger;
 import org.tankrounds.season.Survivors;
-import org.tankrounds.summary.SummaryColumns.Column;
-import org.tankrounds.summary.SummaryColumns.Kind;
+import org.tankrounds.summary.Column.Kind;
 
 /**
  * Several chapters' season summaries, as their CSV files have them, added up for whoever gets them all. Nothing is
@@ -149,7 +148,7 @@ public final class SummarySum {
     /** What the tanks add up to stands once more in their schools and in their chapter. */
     private static void checkSums(String file, List<NamedCsvRecord> read) {
         List<NamedCsvRecord> tanks = read.stream().filter(SummarySum::isTank).toList();
-        for (Column column : SummaryColumns.ALL) {
+        for (Column<SeasonSummary.Row> column : SummaryColumns.ALL) {
             if (column.kind() == Kind.COUNT && isTold(column.name(), tanks)) {
                 checkSums(file, column.name(), read, CHAPTER, row -> "");
                 checkSums(file, column.name(), read, SCHOOL, row -> row.getField(SCHOOL_CODE));
@@ -225,7 +224,7 @@ public final class SummarySum {
         Map<String, String> total = new LinkedHashMap<>();
         total.put(LEVEL, ALL);
         List<NamedCsvRecord> tanks = rows.stream().filter(SummarySum::isTank).toList();
-        for (Column column : SummaryColumns.ALL) {
+        for (Column<SeasonSummary.Row> column : SummaryColumns.ALL) {
             if (column.kind() == Kind.COUNT && isTold(column.name(), tanks)) {
                 total.put(column.name(), Long.toString(
                         tanks.stream().mapToLong(row -> count("", row, column.name())).sum()));

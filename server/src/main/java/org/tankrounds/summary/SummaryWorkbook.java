@@ -12,8 +12,7 @@ import java.util.function.UnaryOperator;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import org.tankrounds.summary.SeasonSummary.Row;
-import org.tankrounds.summary.SummaryColumns.Column;
-import org.tankrounds.summary.SummaryColumns.Kind;
+import org.tankrounds.summary.Column.Kind;
 import org.tankrounds.words.Words;
 
 /** The summary as a workbook: typed cells, a header that stays, sums that are formulas over the tanks' rows. */
@@ -29,7 +28,7 @@ final class SummaryWorkbook {
     private static final int DELIVERY_SHEET = 4;
     private static final int NAME_COLUMNS = 5;
     private static final int SCHOOL_NAME_COLUMNS = 3;
-    private static final List<Column> COLUMNS = SummaryColumns.ALL;
+    private static final List<Column<Row>> COLUMNS = SummaryColumns.ALL;
 
     private final SeasonSummary summary;
     private final Stamp stamp;
@@ -129,7 +128,7 @@ final class SummaryWorkbook {
         sheet.freezePane(namesStay, FIRST_ROW);
     }
 
-    private static Number number(Column column, Row row) {
+    private static Number number(Column<Row> column, Row row) {
         return (Number) column.value().apply(row);
     }
 
@@ -149,7 +148,7 @@ final class SummaryWorkbook {
     }
 
     /** With a sum below that is a formula. */
-    private <T> void list(Worksheet sheet, int number, List<WatersideColumns.Column<T>> columns, List<T> rows,
+    private <T> void list(Worksheet sheet, int number, List<Column<T>> columns, List<T> rows,
             String summed, String sumName) {
         SheetTable<T> table = new SheetTable<>(sheet, columns);
         int last = table.write(rows);
@@ -165,7 +164,7 @@ final class SummaryWorkbook {
         sheet.range(last, 0, last, table.width() - 1).style().bold().fillColor(PALE).set();
     }
 
-    private static List<WatersideColumns.Column<Delivery>> deliveryColumns() {
+    private static List<Column<Delivery>> deliveryColumns() {
         return List.of(column("day", Kind.DAY, Delivery::day), column("school_code", Kind.TEXT, Delivery::schoolCode),
                 column("school", Kind.TEXT, Delivery::school), column("classroom", Kind.TEXT, Delivery::classroom),
                 column("tank", Kind.TEXT, Delivery::tank), column("eggs", Kind.COUNT, Delivery::eggs),
@@ -177,8 +176,8 @@ final class SummaryWorkbook {
                 column("certificate", Kind.TEXT, one -> one.certificate().orElse(null)));
     }
 
-    private static List<WatersideColumns.Column<Release>> releaseColumns() {
-        List<WatersideColumns.Column<Release>> columns = new ArrayList<>(List.of(
+    private static List<Column<Release>> releaseColumns() {
+        List<Column<Release>> columns = new ArrayList<>(List.of(
                 column("site", Kind.TEXT, Release::place), column("approval", Kind.TEXT, Release::approval),
                 column("day", Kind.DAY, Release::day), column("school_code", Kind.TEXT, Release::schoolCode),
                 column("school", Kind.TEXT, Release::school), column("classroom", Kind.TEXT, Release::classroom),
@@ -192,7 +191,7 @@ final class SummaryWorkbook {
     }
 
     /** What was found in each look at a stream, group by group. */
-    private static List<WatersideColumns.Column<WatersideColumns.Found>> animalColumns() {
+    private static List<Column<WatersideColumns.Found>> animalColumns() {
         return List.of(column("check", Kind.COUNT, one -> one.look().check().checkId()),
                 column("site", Kind.TEXT, one -> one.look().site().name()),
                 column("day", Kind.DAY, one -> one.look().day()),
@@ -201,14 +200,14 @@ final class SummaryWorkbook {
     }
 
     /** What is otherwise than in the version before. */
-    private static List<WatersideColumns.Column<Change>> changeColumns() {
+    private static List<Column<Change>> changeColumns() {
         return List.of(column("tank", Kind.TEXT, Change::where), column("place", Kind.TEXT, Change::place),
                 column("column", Kind.TEXT, Change::column), column("before", Kind.TEXT, Change::before),
                 column("now", Kind.TEXT, Change::now));
     }
 
-    private static <T> WatersideColumns.Column<T> column(String name, Kind kind, Function<T, Object> value) {
-        return new WatersideColumns.Column<>(name, kind, "", value);
+    private static <T> Column<T> column(String name, Kind kind, Function<T, Object> value) {
+        return new Column<>(name, kind, "", value);
     }
 
     private void about(Worksheet sheet) {

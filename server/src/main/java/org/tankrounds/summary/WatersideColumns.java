@@ -2,7 +2,6 @@ package org.tankrounds.summary;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.tankrounds.release.KeptBack;
@@ -10,7 +9,7 @@ import org.tankrounds.release.ReleaseDay;
 import org.tankrounds.release.Site;
 import org.tankrounds.stream.StreamGroup;
 import org.tankrounds.stream.StreamSample;
-import org.tankrounds.summary.SummaryColumns.Kind;
+import org.tankrounds.summary.Column.Kind;
 
 /** The columns that workbook and data package share of what was seen at the water. Units stand in the names. */
 final class WatersideColumns {
@@ -18,12 +17,6 @@ final class WatersideColumns {
     private static final int LENGTH_DECIMALS = 1;
     private static final int DECIMALS = 2;
     private static final int PLACE_DECIMALS = 6;
-
-    /**
-     * @param about what a reader of the file has to know beyond its name
-     * @param value a String, Integer, BigDecimal, Instant or LocalDate; null where there is none
-     */
-    record Column<T>(String name, Kind kind, String about, Function<T, Object> value) {}
 
     /** Some animals of a look at a stream. */
     record Found(StreamLook look, StreamGroup group, int animals) {}
@@ -92,7 +85,7 @@ final class WatersideColumns {
         columns.add(ofSample("family_biotic_index_animals", Kind.COUNT, "Best of 100 or more.",
                 sample -> sample.index().map(index -> index.animals()).orElse(null)));
         columns.add(ofSample("family_biotic_index_class", Kind.TEXT, "Of seven, excellent to very_poor.",
-                sample -> sample.index().map(index -> code(index.water())).orElse(null)));
+                sample -> sample.index().map(index -> SummaryColumns.code(index.water())).orElse(null)));
         columns.add(ofSample("ept_families", Kind.COUNT, "Families of mayflies, stoneflies and caddisflies.",
                 StreamSample::eptFamilies));
     }
@@ -100,10 +93,12 @@ final class WatersideColumns {
     private static void addVolunteers(List<Column<StreamLook>> columns) {
         columns.add(ofSample("kind_count", Kind.COUNT, "3 a sensitive, 2 a somewhat sensitive, 1 a tolerant kind.",
                 sample -> sample.kindCount().points()));
-        columns.add(ofSample("kind_count_class", Kind.TEXT, "", sample -> code(sample.kindCount().water())));
+        columns.add(ofSample("kind_count_class", Kind.TEXT, "",
+                sample -> SummaryColumns.code(sample.kindCount().water())));
         columns.add(ofSample("group_score", Kind.NUMBER, "US EPA 1997, EPA 841-B-97-003.",
                 sample -> Rounded.to(sample.groupScore().value(), DECIMALS)));
-        columns.add(ofSample("group_score_class", Kind.TEXT, "", sample -> code(sample.groupScore().water())));
+        columns.add(ofSample("group_score_class", Kind.TEXT, "",
+                sample -> SummaryColumns.code(sample.groupScore().water())));
     }
 
     private static Column<Release> seen(String name, Kind kind, String about, Function<ReleaseDay, Object> value) {
@@ -127,9 +122,5 @@ final class WatersideColumns {
 
     private static Object rounded(OptionalDouble value, int decimals) {
         return value.isPresent() ? Rounded.to(value.getAsDouble(), decimals) : null;
-    }
-
-    static String code(Enum<?> one) {
-        return one.name().toLowerCase(Locale.ROOT);
     }
 }
